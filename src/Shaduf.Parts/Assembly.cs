@@ -1,0 +1,50 @@
+namespace Shaduf.Parts;
+
+/// <summary>Weld of one kind.</summary>
+/// <param name="Name">Where it is: 'lap of the channels'.</param>
+/// <param name="LegMm">Leg of the fillet [mm].</param>
+/// <param name="LengthMm">Length of one run [mm].</param>
+/// <param name="Count">How many runs.</param>
+public sealed record Seam(string Name, double LegMm, double LengthMm, int Count);
+
+/// <summary>Parts that are welded or set together, and their welds.</summary>
+/// <param name="Name">What it is: 'rack'.</param>
+/// <param name="Parts">Its parts.</param>
+/// <param name="Seams">Its welds.</param>
+public sealed record Assembly(string Name, IReadOnlyList<Part> Parts, IReadOnlyList<Seam> Seams)
+{
+    /// <summary>Mass of the steel [kg].</summary>
+    public double MassKg => Parts.Sum(part => part.MassKg);
+
+    /// <summary>The parts by mark, in order of mark.</summary>
+    /// <exception cref="InvalidOperationException">Two parts share a mark but are not alike.</exception>
+    public IReadOnlyList<PartGroup> Groups =>
+        [
+            .. Parts
+                .GroupBy(part => part.Mark)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group =>
+                    group.All(part => IsLike(part, group.First()))
+                        ? Group(group.Key, [.. group])
+                        : throw new InvalidOperationException($"parts marked {group.Key} are not alike")
+                ),
+        ];
+
+    private static PartGroup Group(string mark, IReadOnlyList<Part> parts) =>
+        new(
+            mark,
+            parts[0].Role,
+            parts[0].Section,
+            parts[0].Shape,
+            parts[0].PiecesMm,
+            parts.Count,
+            parts.Sum(part => part.MassKg)
+        );
+
+    // Alike on the floor: same section and the same lengths to a tenth of a millimetre.
+    private static bool IsLike(Part a, Part b) =>
+        a.Section == b.Section
+        && Math.Abs(a.LengthMm - b.LengthMm) < 0.1
+        && Math.Abs(a.Shape.ShortPointMm - b.Shape.ShortPointMm) < 0.1
+        && a.PiecesMm.Count == b.PiecesMm.Count;
+}

@@ -1,0 +1,85 @@
+using Shaduf.Shape;
+
+namespace Shaduf.Parts;
+
+/// <summary>One piece of steel between two points, with the short name painted on it.</summary>
+/// <param name="Mark">The name; parts that are alike share it.</param>
+/// <param name="Role">What it is in the station: 'cross tube'.</param>
+/// <param name="Section">Its section.</param>
+/// <param name="Shape">Lengths, saw angles and axis.</param>
+/// <param name="SplicesMm">Distances of its splices from the start; empty when one bar is long enough [mm].</param>
+public sealed record Part(string Mark, string Role, Section Section, Cut Shape, IReadOnlyList<double> SplicesMm)
+{
+    /// <summary>Length to order and cut: long point to long point [mm].</summary>
+    public double LengthMm => Shape.LongPointMm;
+
+    /// <summary>Mass by the mean of long and short point [kg].</summary>
+    public double MassKg => (Shape.LongPointMm + Shape.ShortPointMm) / 2 * Section.MassKgPerM / 1000;
+
+    /// <summary>Lengths of the pieces that are welded together at the splices, in order from the start [mm].</summary>
+    public IReadOnlyList<double> PiecesMm
+    {
+        get
+        {
+            double[] ends = [0, .. SplicesMm, LengthMm];
+            return [.. ends.Zip(ends.Skip(1), (a, b) => b - a)];
+        }
+    }
+
+    /// <summary>A part with square ends along a straight line, spliced where the bar is too short.</summary>
+    /// <param name="mark">The name.</param>
+    /// <param name="role">What it is.</param>
+    /// <param name="section">Its section.</param>
+    /// <param name="from">Start of the axis.</param>
+    /// <param name="to">End of the axis.</param>
+    /// <param name="isSplicedFromEnd">Whether whole bars are laid from the end, so that neighbours' splices are staggered.</param>
+    /// <returns>The part.</returns>
+    public static Part Straight(string mark, string role, Section section, Point from, Point to, bool isSplicedFromEnd = false)
+    {
+        var along = to - from;
+        var shape = new Cut(along.LengthMm, along.LengthMm, 0, 0, from, to);
+        return new(mark, role, section, shape, Splices(along.LengthMm, section.BarMm, isSplicedFromEnd));
+    }
+
+    /// <summary>
+    /// Where a member is spliced: whole bars from one end, and no piece shorter than 500 mm (the bar before it gives way).
+    /// </summary>
+    /// <param name="lengthMm">Length of the member [mm], above 0.</param>
+    /// <param name="barMm">Length of the bar [mm], above 0.</param>
+    /// <param name="isFromEnd">Whether whole bars are laid from the end.</param>
+    /// <returns>Distances of the splices from the start [mm].</returns>
+    public static IReadOnlyList<double> Splices(double lengthMm, double barMm, bool isFromEnd)
+    {
+        const double shortestMm = 500;
+        var splices = new List<double>();
+        for (var at = barMm; at < lengthMm; at += barMm)
+        {
+            splices.Add(at);
+        }
+
+        if (splices.Count > 0 && lengthMm - splices[^1] < shortestMm)
+        {
+            splices[^1] = lengthMm - shortestMm;
+        }
+
+        return isFromEnd ? [.. splices.Select(at => lengthMm - at).Order()] : splices;
+    }
+}
+
+/// <summary>Parts that are alike.</summary>
+/// <param name="Mark">Their name.</param>
+/// <param name="Role">What they are.</param>
+/// <param name="Section">Their section.</param>
+/// <param name="Shape">Lengths and saw angles of each.</param>
+/// <param name="PiecesMm">Pieces of each, welded at the splices [mm].</param>
+/// <param name="Count">How many.</param>
+/// <param name="MassKg">Mass of all of them [kg].</param>
+public sealed record PartGroup(
+    string Mark,
+    string Role,
+    Section Section,
+    Cut Shape,
+    IReadOnlyList<double> PiecesMm,
+    int Count,
+    double MassKg
+);

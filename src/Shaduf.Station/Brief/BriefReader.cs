@@ -1,0 +1,291 @@
+using Shaduf.Water;
+
+namespace Shaduf.Station;
+
+/// <summary>Reads the fields of a brief; run over no file it describes them for the published schema.</summary>
+internal static class BriefReader
+{
+    /// <summary>Month names as written in the brief, January first.</summary>
+    public static IReadOnlyList<string> Months { get; } =
+        ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+
+    private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
+
+    /// <summary>Reads the whole brief.</summary>
+    /// <param name="top">The top mapping.</param>
+    /// <returns>The brief; to be used only when the log has no errors.</returns>
+    public static Brief Read(FieldMap top)
+    {
+        top.OptionalText("cards", "Folder of cards, seen from this file; left out: the cards that come with the program.", 200);
+        top.OptionalText("prices", "Price book, seen from this file; left out: the planning price book that comes with the program.", 200);
+        var lift = Lift(top.Map("lift", "The way of the pipe from the wellhead up to the tank."));
+        var brief = new Brief(
+            Head(top.Map("station", "Who and where.")),
+            Site(top.Map("site", "Place, climate, ground.")),
+            UsesReader.Read(top.Map("uses", "Who drinks, and how much.")),
+            SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
+            lift,
+            Tank(top.OptionalMap("tank", "The tank.")),
+            top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.") is { } taps ? Taps(taps) : null,
+            Array(top.OptionalMap("array", "Modules and their cables.")),
+            Rack(top.OptionalMap("rack", "The steel under the modules.")),
+            Guard(top.OptionalMap("guard", "Light, lightning, fence.")),
+            Money(top.OptionalMap("money", "Terms of the offer."))
+        );
+        top.Done();
+        return brief;
+    }
+
+    private static BriefHead Head(FieldMap fields)
+    {
+        var head = new BriefHead(
+            fields.Text("name", "The station's name.", 50),
+            fields.OptionalText("place", "Where it is.") ?? "",
+            fields.OptionalText("client", "Who asks for it.") ?? "",
+            fields.OptionalText("builder", "Who builds it.") ?? "",
+            fields.OptionalText("revision", "Revision of this brief, printed on every page.", 8) ?? "-",
+            fields.OptionalDate("issued", "Date printed on the documents, as 2026-03-01.")
+        );
+        fields.Done();
+        return head;
+    }
+
+    private static SiteBrief Site(FieldMap fields)
+    {
+        var low = fields.Known("recordLow", Measure.TemperatureDegC, -50, 40, "Lowest air temperature on record.");
+        var high = fields.Known("recordHigh", Measure.TemperatureDegC, 0, 60, "Highest air temperature on record.");
+        if (low > high)
+        {
+            fields.Complain("recordLow", "above the record high", "a figure below recordHigh is accepted");
+        }
+
+        var site = new SiteBrief(
+            fields.Quantity("latitude", Measure.PositionDeg, -65, 65, "Latitude, north positive."),
+            fields.Quantity("longitude", Measure.PositionDeg, -180, 180, "Longitude, east positive."),
+            fields.Quantity("elevation", Measure.LengthM, -430, 5000, "Height of the wellhead above sea level."),
+            fields.Quantity("utcOffset", Measure.TimeH, -12, 14, "Local standard time less UTC."),
+            fields.OptionalOneOf(
+                "soil",
+                [
+                    ("rock", SoilKind.Rock),
+                    ("gravel", SoilKind.Gravel),
+                    ("sand", SoilKind.Sand),
+                    ("clay", SoilKind.Clay),
+                    ("expansive-clay", SoilKind.ExpansiveClay),
+                    ("fill", SoilKind.Fill),
+                ],
+                "Kind of soil at the footings."
+            ),
+            fields.Known("soilResistivity", Measure.ResistivityOhmM, 1, 20_000, "Soil resistivity in the dry season."),
+            fields.OptionalMap("wind", "Basic wind speed of the place.") is { } wind ? Wind(wind) : null,
+            low,
+            high,
+            fields.OptionalText("sunFrom", "Where the monthly figures come from.", 120),
+            MonthList(fields.Map("months", "Climate of the twelve months."))
+        );
+        fields.Done();
+        return site;
+    }
+
+    private static WindBrief Wind(FieldMap fields)
+    {
+        var wind = new WindBrief(
+            fields.Quantity("speed", Measure.SpeedMPerS, 0, 90, "Wind speed 10 m above open flat country."),
+            fields.Quantity("averaging", Measure.TimeS, 1, 3600, "Averaging time: 3 s for a gust, 10 min for the mean of the Eurocodes."),
+            fields.Quantity("returnPeriod", Measure.TimeYears, 1, 2000, "Return period."),
+            fields.OptionalText("from", "Where the figure comes from.", 120) ?? "not said"
+        );
+        fields.Done();
+        return wind;
+    }
+
+    private static IReadOnlyList<MonthBrief> MonthList(FieldMap fields)
+    {
+        var months = Months.Select(name => Month(fields.Map(name, "Climate of this month."))).ToList();
+        fields.Done();
+        return months;
+    }
+
+    private static MonthBrief Month(FieldMap fields)
+    {
+        var month = new MonthBrief(
+            fields.Known("sun", Measure.SunKWhPerM2Day, 0, 12, "Mean daily sun on the level."),
+            fields.Known("air", Measure.TemperatureDegC, -40, 50, "Mean air temperature, day and night.")
+        );
+        fields.Done();
+        return month;
+    }
+
+    private static LiftBrief Lift(FieldMap fields)
+    {
+        var route = fields.Items(
+            "route",
+            2,
+            200,
+            "Ground points along the pipe, the wellhead first, the tank last.",
+            point => RoutePoint(point)
+        );
+        var inletM = fields.Quantity("tankInlet", Measure.LengthM, -430, 5500, "Level of the tank's inlet above sea level.");
+        for (var i = 1; i < route.Count; i++)
+        {
+            if (route[i].ChainageM <= route[i - 1].ChainageM)
+            {
+                fields.Complain("route", $"point {i + 1} stands at {route[i].ChainageM:0.##} m, not beyond point {i}", "growing chainage is accepted");
+            }
+        }
+
+        if (route.Count > 1 && inletM < route[^1].ElevationM)
+        {
+            fields.Complain(
+                "tankInlet",
+                $"{inletM:0.##} m is below the ground at the tank ({route[^1].ElevationM:0.##} m)",
+                $"{route[^1].ElevationM:0.##} m or more is accepted"
+            );
+        }
+
+        var lift = new LiftBrief(
+            route,
+            inletM,
+            Name(fields, "main", "Card of the pumped main."),
+            Name(fields, "riser", "Card of the pipe in the borehole."),
+            fields.Items("fittings", 0, 20, "Fittings of the pumped main and wellhead.", Fitting)
+        );
+        fields.Done();
+        return lift;
+    }
+
+    private static RoutePoint RoutePoint(FieldMap fields)
+    {
+        var point = new RoutePoint(
+            fields.Quantity("chainage", Measure.LengthM, 0, 50_000, "Distance along the pipe from the wellhead."),
+            fields.Quantity("elevation", Measure.LengthM, -430, 5000, "Ground level above sea level.")
+        );
+        fields.Done();
+        return point;
+    }
+
+    private static FittingBrief Fitting(FieldMap fields)
+    {
+        var fitting = new FittingBrief(
+            fields.Text("kind", $"Kind of fitting: {string.Join(", ", FittingLoss.Names)}.", 40),
+            fields.Count("count", 1, 500, "How many.")
+        );
+        if (!fields.IsDescribing && !FittingLoss.Names.Contains(fitting.Kind) && fitting.Kind.Length > 0)
+        {
+            fields.Complain("kind", $"'{fitting.Kind}' is not in the table", $"{string.Join(", ", FittingLoss.Names)} are accepted");
+        }
+
+        fields.Done();
+        return fitting;
+    }
+
+    private static TankBrief Tank(FieldMap? fields)
+    {
+        var tank = new TankBrief(
+            Name(fields, "card", "Card of the tank."),
+            fields?.OptionalCount("count", 1, 4, "How many tanks alike.", FieldMap.ChooseWord),
+            fields?.OptionalOneOf("existing", YesNo, "Whether the tank stands already and is not bought.") ?? false,
+            fields?.Known("stand", Measure.LengthM, 0, 12, "Height of the tank's floor above ground.") ?? 0
+        );
+        if (tank is { IsExisting: true, Card: null })
+        {
+            fields!.Complain("card", "missing for an existing tank", "the card of the tank that stands there is needed");
+        }
+
+        fields?.Done();
+        return tank;
+    }
+
+    private static TapsBrief Taps(FieldMap fields)
+    {
+        var taps = new TapsBrief(
+            fields.Quantity("mainLength", Measure.LengthM, 0, 20_000, "Length of the main from the tank to the junction."),
+            fields.Text("mainPipe", "Card of the main's pipe.", 40),
+            fields.Items(
+                "points",
+                1,
+                60,
+                "The taps.",
+                tap =>
+                {
+                    var read = new TapBrief(
+                        tap.Text("name", "The tap's name.", 40),
+                        tap.Quantity("elevation", Measure.LengthM, -430, 5500, "Level of the tap's mouth."),
+                        tap.Quantity("branch", Measure.LengthM, 0, 10_000, "Length of its own branch from the junction."),
+                        tap.Text("pipe", "Card of the branch's pipe.", 40),
+                        tap.Quantity("flow", Measure.FlowM3PerH, 0.05, 20, "Flow when open.")
+                    );
+                    tap.Done();
+                    return read;
+                }
+            )
+        );
+        fields.Done();
+        return taps;
+    }
+
+    private static ArrayBrief Array(FieldMap? fields)
+    {
+        var array = new ArrayBrief(
+            Name(fields, "module", "Card of the module."),
+            fields?.Chosen("tilt", Measure.AngleDeg, 0, 60, "Tilt from the level."),
+            fields?.Chosen("azimuth", Measure.AngleDeg, 0, 360, "Direction the modules face, clockwise from true north."),
+            fields?.Known("albedo", Measure.Share, 0.02, 0.9, "Share of light that the ground throws back."),
+            fields?.Known("stringCable", Measure.LengthM, 1, 500, "Way from the array to the drive, one way."),
+            fields?.Known("motorCable", Measure.LengthM, 1, 2000, "Way from the drive to the wellhead.")
+        );
+        fields?.Done();
+        return array;
+    }
+
+    private static RackBrief Rack(FieldMap? fields)
+    {
+        var rack = new RackBrief(
+            fields?.OptionalCount("rows", 1, 4, "Rows of modules up the slope.", FieldMap.ChooseWord),
+            fields?.OptionalCount("columns", 1, 20, "Most modules side by side in one rack.", FieldMap.ChooseWord),
+            fields?.Chosen("lowEdge", Measure.LengthM, 0.3, 3, "Height of the low edge above ground."),
+            fields?.Chosen("depthClearance", Measure.LengthMm, 0, 15, "Free depth in the channel beyond the module's thickness."),
+            fields?.Chosen("rowClearance", Measure.LengthMm, 0, 200, "Free length in each row beyond the bare sum of widths."),
+            Name(fields, "angle", "Section card of the frame's angles."),
+            Name(fields, "tube", "Section card of the cross tubes and struts."),
+            Name(fields, "column", "Section card of the columns."),
+            fields?.Chosen("footingSide", Measure.LengthMm, 200, 2000, "Side of a square footing block."),
+            fields?.Chosen("footingDepth", Measure.LengthMm, 300, 3000, "Depth of a footing block below ground."),
+            Name(fields, "mix", "Nominal mix of the concrete by volume, as 1:2:4.")
+        );
+        fields?.Done();
+        return rack;
+    }
+
+    private static GuardBrief Guard(FieldMap? fields)
+    {
+        var guard = new GuardBrief(
+            fields?.OptionalText("light", "Card of the night light; left out: no light.", 40),
+            fields?.OptionalOneOf("fence", YesNo, "Whether there is a fence around the racks.") ?? false,
+            fields?.Chosen("fenceMargin", Measure.LengthM, 0.5, 30, "Free ground between racks and fence."),
+            fields?.OptionalCount("earthRods", 1, 20, "Earth rods.", FieldMap.ChooseWord)
+        );
+        fields?.Done();
+        return guard;
+    }
+
+    private static MoneyBrief Money(FieldMap? fields)
+    {
+        var money = new MoneyBrief(
+            fields?.Known("contingency", Measure.Share, 0, 0.5, "For named risks, on the direct cost."),
+            fields?.Known("overhead", Measure.Share, 0, 0.6, "Office and yard, on cost."),
+            fields?.Known("markup", Measure.Share, 0, 1, "Profit as a mark-up on cost."),
+            fields?.Known("tax", Measure.Share, 0, 0.4, "Tax on the offer."),
+            fields?.OptionalNumber("budget", 0, 1e12, "What the client can pay, in the price book's currency."),
+            fields?.Known("transport", Measure.LengthM, 0, 3_000_000, "Road from the yard to the site, one way.") / 1000 ?? 0
+        );
+        fields?.Done();
+        return money;
+    }
+
+    private static string? Name(FieldMap? fields, string name, string about) =>
+        fields?.OptionalText(name, $"{about} Left out or 'choose': the design chooses.", 40) is { } text
+        && text != FieldMap.ChooseWord
+            ? text
+            : null;
+}

@@ -1,0 +1,248 @@
+using Shaduf.Power;
+using Shaduf.Water;
+
+namespace Shaduf.Station;
+
+/// <summary>Reads one card. The field <c>card</c> says which kind it is.</summary>
+internal static class CardReader
+{
+    /// <summary>The kinds of card, by the word in their field <c>card</c>.</summary>
+    public static IReadOnlyList<(string Word, Func<FieldMap, CardHead, Card> Read)> Kinds { get; } =
+        [
+            ("module", Module),
+            ("pump", Pump),
+            ("drive", Drive),
+            ("pipe", Pipe),
+            ("cable", Cable),
+            ("section", Section),
+            ("tank", Tank),
+            ("light", Light),
+        ];
+
+    /// <summary>The fields that every card has.</summary>
+    internal sealed record CardHead(string Name, string About, bool IsPlanningData);
+
+    /// <summary>Reads a card's mapping.</summary>
+    /// <param name="fields">The card's top mapping.</param>
+    /// <param name="kind">Which kind it is; null to take it from the file.</param>
+    /// <returns>The card, or null when its kind is wrong (noted).</returns>
+    public static Card? Read(FieldMap fields, string? kind = null)
+    {
+        var words = Kinds.Where(each => kind is null || each.Word == kind).Select((each, i) => (each.Word, i)).ToList();
+        var found = fields.OptionalOneOf("card", words, "What the card describes.");
+        var word = kind ?? (found is { } index ? words[index].Word : null);
+        var head = new CardHead(
+            fields.Text("name", "Name that briefs and price books use.", 40),
+            fields.Text("about", "What it is, for people.", 120),
+            fields.OneOf("planning", [("yes", true), ("no", false)], "Whether this is generic planning data, to be replaced by the supplier's data sheet before ordering.")
+        );
+        if (word is null)
+        {
+            return null;
+        }
+
+        var card = Kinds.Single(each => each.Word == word).Read(fields, head);
+        fields.Done();
+        return card;
+    }
+
+    private static ModuleCard Module(FieldMap fields, CardHead head)
+    {
+        var sheet = new ModuleSheet(
+            fields.Quantity("power", Measure.PowerW, 10, 1500, "Power at 1000 W/m2 and 25 degC."),
+            fields.Quantity("openCircuit", Measure.VoltageV, 1, 200, "Open-circuit voltage at 25 degC."),
+            fields.Quantity("shortCircuit", Measure.CurrentA, 0.1, 40, "Short-circuit current."),
+            fields.Quantity("workingVoltage", Measure.VoltageV, 1, 200, "Voltage at maximum power."),
+            fields.Quantity("workingCurrent", Measure.CurrentA, 0.1, 40, "Current at maximum power."),
+            new(
+                fields.Quantity("powerCoefficient", Measure.SharePerK, -0.01, 0, "Change of power with temperature."),
+                fields.Quantity("voltageCoefficient", Measure.SharePerK, -0.01, 0, "Change of open-circuit voltage with temperature."),
+                fields.Quantity("currentCoefficient", Measure.SharePerK, 0, 0.005, "Change of short-circuit current with temperature.")
+            ),
+            fields.Quantity("operatingTemperature", Measure.TemperatureDegC, 35, 60, "Nominal operating cell temperature (NOCT)."),
+            fields.Quantity("systemVoltage", Measure.VoltageV, 50, 2000, "Highest system voltage."),
+            fields.Quantity("seriesFuse", Measure.CurrentA, 5, 60, "Largest series fuse.")
+        );
+        var body = new ModuleBody(
+            fields.Quantity("length", Measure.LengthMm, 200, 3000, "Long side of the frame."),
+            fields.Quantity("width", Measure.LengthMm, 200, 1600, "Short side of the frame."),
+            fields.Quantity("thickness", Measure.LengthMm, 15, 60, "Depth of the frame."),
+            fields.Quantity("edgeToCell", Measure.LengthMm, 3, 80, "From the frame's outer edge to the nearest cell."),
+            fields.Quantity("mass", Measure.MassKg, 1, 80, "Mass.")
+        );
+        if (!fields.IsDescribing)
+        {
+            foreach (var contradiction in ModuleSheet.Contradictions(sheet))
+            {
+                fields.Complain("power", $"the card contradicts itself: {contradiction}", "figures of one data sheet are accepted");
+            }
+        }
+
+        return new(head.Name, head.About, head.IsPlanningData, sheet, body);
+    }
+
+    private static PumpCard Pump(FieldMap fields, CardHead head)
+    {
+        var points = fields.Items(
+            "curve",
+            4,
+            30,
+            "Points of the data sheet at rated speed.",
+            point => new PumpPoint(
+                point.Quantity("flow", Measure.FlowM3PerH, 0, 500, "Flow.") / 3600,
+                point.Quantity("head", Measure.LengthM, 0, 1000, "Head."),
+                point.Quantity("efficiency", Measure.Share, 0, 0.9, "Pump efficiency without the motor.")
+            ).With(point)
+        );
+        var motor = new MotorSheet(
+            fields.Quantity("motorPower", Measure.PowerW, 50, 200_000, "Power at the motor's shaft.") / 1000,
+            fields.Quantity("motorVoltage", Measure.VoltageV, 12, 700, "Rated voltage, line to line for three-phase motors."),
+            fields.Quantity("motorCurrent", Measure.CurrentA, 0.5, 400, "Rated current."),
+            fields.OneOf("motor", [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)], "Kind of motor."),
+            fields.Quantity("motorEfficiency", Measure.Share, 0.3, 0.98, "Motor efficiency at rated power."),
+            fields.Quantity("powerFactor", Measure.Share, 0.3, 1, "Power factor at rated power (100 % for brushless motors)."),
+            fields.Quantity("ratedFrequency", Measure.FrequencyHz, 10, 400, "Rated frequency."),
+            fields.Quantity("lowestFrequency", Measure.FrequencyHz, 0, 200, "Lowest frequency in continuous running."),
+            fields.Quantity("motorDiameter", Measure.LengthMm, 50, 400, "Diameter of the motor.") / 1000
+        );
+        var card = new PumpCard(
+            head.Name,
+            head.About,
+            head.IsPlanningData,
+            points,
+            motor,
+            fields.Quantity("diameter", Measure.LengthMm, 50, 500, "Largest diameter with the cable guard."),
+            fields.Quantity("submergence", Measure.LengthM, 0.2, 20, "Least water above the intake."),
+            fields.Quantity("mass", Measure.MassKg, 2, 2000, "Mass of pump and motor."),
+            fields.Quantity("coolingSpeed", Measure.SpeedMPerS, 0, 2, "Least speed of water past the motor.")
+        );
+        if (!fields.IsDescribing && points.Count >= 4)
+        {
+            try
+            {
+                _ = PumpCurve.Fit(points);
+            }
+            catch (ArgumentException trouble)
+            {
+                fields.Complain("curve", trouble.Message.Split('\n')[0], "a curve whose head falls as the flow grows is accepted");
+            }
+        }
+
+        return card;
+    }
+
+    private static PumpPoint With(this PumpPoint point, FieldMap fields)
+    {
+        fields.Done();
+        return point;
+    }
+
+    private static DriveCard Drive(FieldMap fields, CardHead head) =>
+        new(
+            head.Name,
+            head.About,
+            head.IsPlanningData,
+            new DriveSheet(
+                fields.Quantity("largestVoltage", Measure.VoltageV, 20, 2000, "Highest direct voltage at the input."),
+                fields.Quantity("windowLow", Measure.VoltageV, 10, 2000, "Lowest voltage of the working window."),
+                fields.Quantity("windowHigh", Measure.VoltageV, 10, 2000, "Highest voltage of the working window."),
+                fields.Quantity("largestShortCircuit", Measure.CurrentA, 1, 1000, "Largest short-circuit current of the array."),
+                fields.Quantity("largestInput", Measure.CurrentA, 1, 1000, "Largest working current at the input."),
+                fields.Quantity("largestMotorCurrent", Measure.CurrentA, 0.5, 400, "Largest motor current."),
+                fields.Quantity("efficiency", Measure.Share, 0.5, 0.99, "Efficiency at rated power."),
+                fields.Quantity("ownUse", Measure.PowerW, 0, 500, "Power it uses itself."),
+                fields.OneOf("motor", [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)], "Kind of motor it drives.")
+            )
+        );
+
+    private static PipeCard Pipe(FieldMap fields, CardHead head) =>
+        new(
+            head.Name,
+            head.About,
+            head.IsPlanningData,
+            [
+                .. new[] { (fields.OneOf("riser", YesNo, "Whether it may hang in the borehole."), PipeUse.Riser), (fields.OneOf("main", YesNo, "Whether it may be the pumped main."), PipeUse.Main), (fields.OneOf("tap", YesNo, "Whether it may serve taps."), PipeUse.Tap) }
+                    .Where(use => use.Item1)
+                    .Select(use => use.Item2),
+            ],
+            fields.Quantity("outer", Measure.LengthMm, 10, 1000, "Outside diameter."),
+            fields.Quantity("bore", Measure.LengthMm, 8, 1000, "Smallest inside diameter."),
+            fields.Quantity("roughness", Measure.LengthMm, 0.0005, 3, "Roughness for design."),
+            fields.Quantity("pressure", Measure.PressureBar, 2, 100, "Nominal pressure at 20 degC."),
+            fields.Quantity("modulus", Measure.ModulusGPa, 0.3, 250, "Short-term elastic modulus of the wall."),
+            fields.OneOf("weakerWhenWarm", YesNo, "Whether the pressure class falls above 20 degC."),
+            fields.Quantity("massPerMetre", Measure.MassKg, 0.05, 200, "Mass of one metre.")
+        );
+
+    private static CableCard Cable(FieldMap fields, CardHead head) =>
+        new(
+            head.Name,
+            head.About,
+            head.IsPlanningData,
+            fields.OneOf("use", [("string", CableUse.String), ("motor", CableUse.Motor)], "Where it is used."),
+            fields.Quantity("size", Measure.SizeMm2, 1, 400, "Cross-section of a core."),
+            fields.OneOf(
+                "conductor",
+                [
+                    ("copper-class-2", Conductor.CopperClass2),
+                    ("copper-class-2-tinned", Conductor.CopperClass2Tinned),
+                    ("copper-class-5", Conductor.CopperClass5),
+                    ("copper-class-5-tinned", Conductor.CopperClass5Tinned),
+                    ("aluminium-class-2", Conductor.AluminiumClass2),
+                ],
+                "Kind of conductor (IEC 60228)."
+            ),
+            fields.Quantity("ampacity", Measure.CurrentA, 1, 600, "Current it carries as laid.")
+        );
+
+    private static SectionCard Section(FieldMap fields, CardHead head) =>
+        new(
+            head.Name,
+            head.About,
+            head.IsPlanningData,
+            fields.OneOf(
+                "shape",
+                [
+                    ("equal-angle", SectionShape.EqualAngle),
+                    ("square-hollow", SectionShape.SquareHollow),
+                    ("circular-hollow", SectionShape.CircularHollow),
+                ],
+                "Shape."
+            ),
+            fields.Quantity("size", Measure.LengthMm, 15, 400, "Leg, side or diameter."),
+            fields.Quantity("wall", Measure.LengthMm, 1.5, 20, "Thickness."),
+            fields.Quantity("rootRadius", Measure.LengthMm, 0, 30, "Root radius of an angle; 0 mm for tubes."),
+            fields.Quantity("bar", Measure.LengthM, 1, 18, "Length of the bar as sold.")
+        );
+
+    private static TankCard Tank(FieldMap fields, CardHead head)
+    {
+        var card = new TankCard(
+            head.Name,
+            head.About,
+            head.IsPlanningData,
+            fields.Quantity("volume", Measure.VolumeM3, 0.2, 500, "Volume to the overflow."),
+            fields.Quantity("useful", Measure.VolumeM3, 0.1, 500, "Volume between outlet and float."),
+            fields.Quantity("diameter", Measure.LengthM, 0.4, 30, "Diameter, or side of a square tank."),
+            fields.Quantity("height", Measure.LengthM, 0.4, 10, "Height of the shell.")
+        );
+        if (card.UsefulM3 > card.VolumeM3)
+        {
+            fields.Complain("useful", "more than the volume", "at most the volume is accepted");
+        }
+
+        return card;
+    }
+
+    private static LightCard Light(FieldMap fields, CardHead head) =>
+        new(
+            head.Name,
+            head.About,
+            head.IsPlanningData,
+            fields.Quantity("lamp", Measure.PowerW, 1, 200, "Power of the lamp."),
+            fields.Quantity("light", Measure.LightLm, 50, 30_000, "Light of the lamp."),
+            fields.Quantity("pole", Measure.LengthM, 2, 12, "Height of the lamp above ground.")
+        );
+
+    private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
+}

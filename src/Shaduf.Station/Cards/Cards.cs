@@ -1,0 +1,182 @@
+using Shaduf.Power;
+using Shaduf.Water;
+
+namespace Shaduf.Station;
+
+/// <summary>One product's data sheet.</summary>
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning: to be replaced by the supplier's data sheet before ordering.</param>
+public abstract record Card(string Name, string About, bool IsPlanningData);
+
+/// <summary>Size and mass of a photovoltaic module.</summary>
+/// <param name="LengthMm">Long side of the frame [mm].</param>
+/// <param name="WidthMm">Short side of the frame [mm].</param>
+/// <param name="ThicknessMm">Depth of the frame [mm].</param>
+/// <param name="EdgeToCellMm">From the frame's outer edge to the nearest cell [mm].</param>
+/// <param name="MassKg">Mass [kg].</param>
+public sealed record ModuleBody(double LengthMm, double WidthMm, double ThicknessMm, double EdgeToCellMm, double MassKg);
+
+/// <summary>A photovoltaic module.</summary>
+public sealed record ModuleCard(string Name, string About, bool IsPlanningData, ModuleSheet Sheet, ModuleBody Body)
+    : Card(Name, About, IsPlanningData);
+
+/// <summary>A submersible pump with its motor.</summary>
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning.</param>
+/// <param name="Points">Flow, head and pump efficiency at rated speed.</param>
+/// <param name="Motor">Its motor.</param>
+/// <param name="DiameterMm">Largest diameter with the cable guard [mm].</param>
+/// <param name="SubmergenceM">Least water above the intake [m].</param>
+/// <param name="MassKg">Mass of pump and motor [kg].</param>
+/// <param name="LowestCoolingMPerS">Least speed of water past the motor [m/s].</param>
+public sealed record PumpCard(
+    string Name,
+    string About,
+    bool IsPlanningData,
+    IReadOnlyList<PumpPoint> Points,
+    MotorSheet Motor,
+    double DiameterMm,
+    double SubmergenceM,
+    double MassKg,
+    double LowestCoolingMPerS
+) : Card(Name, About, IsPlanningData);
+
+/// <summary>A drive that runs a pump's motor from the array.</summary>
+public sealed record DriveCard(string Name, string About, bool IsPlanningData, DriveSheet Sheet)
+    : Card(Name, About, IsPlanningData);
+
+/// <summary>Where a pipe may be used.</summary>
+public enum PipeUse
+{
+    /// <summary>Hangs in the borehole and carries the pump.</summary>
+    Riser,
+
+    /// <summary>From the wellhead to the tank.</summary>
+    Main,
+
+    /// <summary>From the tank to the taps.</summary>
+    Tap,
+}
+
+/// <summary>A pipe.</summary>
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning.</param>
+/// <param name="Uses">Where it may be used.</param>
+/// <param name="OuterMm">Outside diameter [mm].</param>
+/// <param name="BoreMm">Smallest inside diameter [mm].</param>
+/// <param name="RoughnessMm">Roughness for design [mm].</param>
+/// <param name="PressureBar">Nominal pressure at 20 °C [bar].</param>
+/// <param name="ModulusGPa">Short-term modulus of the wall [GPa].</param>
+/// <param name="LosesStrengthWhenWarm">Whether its pressure class falls above 20 °C (polyethylene, PVC).</param>
+/// <param name="MassKgPerM">Mass [kg/m].</param>
+public sealed record PipeCard(
+    string Name,
+    string About,
+    bool IsPlanningData,
+    IReadOnlyList<PipeUse> Uses,
+    double OuterMm,
+    double BoreMm,
+    double RoughnessMm,
+    double PressureBar,
+    double ModulusGPa,
+    bool LosesStrengthWhenWarm,
+    double MassKgPerM
+) : Card(Name, About, IsPlanningData);
+
+/// <summary>Where a cable may be used.</summary>
+public enum CableUse
+{
+    /// <summary>Single core in the sun, module to drive.</summary>
+    String,
+
+    /// <summary>Drive to motor, in the ground and down the borehole.</summary>
+    Motor,
+}
+
+/// <summary>A cable.</summary>
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning.</param>
+/// <param name="Use">Where it may be used.</param>
+/// <param name="SizeMm2">Cross-section of a core [mm²].</param>
+/// <param name="Conductor">Kind of conductor.</param>
+/// <param name="AmpacityA">Current it carries as laid [A].</param>
+public sealed record CableCard(
+    string Name,
+    string About,
+    bool IsPlanningData,
+    CableUse Use,
+    double SizeMm2,
+    Conductor Conductor,
+    double AmpacityA
+) : Card(Name, About, IsPlanningData);
+
+/// <summary>Shape of a steel section.</summary>
+public enum SectionShape
+{
+    /// <summary>Equal angle.</summary>
+    EqualAngle,
+
+    /// <summary>Square hollow section, cold formed.</summary>
+    SquareHollow,
+
+    /// <summary>Circular hollow section.</summary>
+    CircularHollow,
+}
+
+/// <summary>A steel section as sold.</summary>
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning.</param>
+/// <param name="Shape">Its shape.</param>
+/// <param name="SizeMm">Leg, side or diameter [mm].</param>
+/// <param name="WallMm">Thickness [mm].</param>
+/// <param name="RootRadiusMm">Root radius of an angle [mm]; 0 for tubes.</param>
+/// <param name="BarM">Length of the bar as sold [m].</param>
+public sealed record SectionCard(
+    string Name,
+    string About,
+    bool IsPlanningData,
+    SectionShape Shape,
+    double SizeMm,
+    double WallMm,
+    double RootRadiusMm,
+    double BarM
+) : Card(Name, About, IsPlanningData);
+
+/// <summary>A water tank.</summary>
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning.</param>
+/// <param name="VolumeM3">Volume to the overflow [m³].</param>
+/// <param name="UsefulM3">Volume between outlet and float [m³].</param>
+/// <param name="DiameterM">Diameter, or the side of a square tank [m].</param>
+/// <param name="HeightM">Height of the shell [m].</param>
+public sealed record TankCard(
+    string Name,
+    string About,
+    bool IsPlanningData,
+    double VolumeM3,
+    double UsefulM3,
+    double DiameterM,
+    double HeightM
+) : Card(Name, About, IsPlanningData);
+
+/// <summary>A night light with its own small module and battery.</summary>
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning.</param>
+/// <param name="LampW">Power of the lamp [W].</param>
+/// <param name="LampLm">Light of the lamp [lm].</param>
+/// <param name="PoleM">Height of the lamp above ground [m].</param>
+public sealed record LightCard(
+    string Name,
+    string About,
+    bool IsPlanningData,
+    double LampW,
+    double LampLm,
+    double PoleM
+) : Card(Name, About, IsPlanningData);

@@ -1,0 +1,37 @@
+namespace Shaduf.Station;
+
+/// <summary>Collects every error of one file while it is read.</summary>
+/// <param name="file">The file's name as the user gave it.</param>
+internal sealed class FieldLog(string file)
+{
+    private readonly List<FileError> errors = [];
+
+    /// <summary>The file's name as the user gave it.</summary>
+    public string File { get; } = file;
+
+    /// <summary>Whether anything is wrong so far.</summary>
+    public bool HasErrors => errors.Count > 0;
+
+    /// <summary>Notes one error.</summary>
+    public void Add(FilePlace place, string field, string problem, string accepted) =>
+        errors.Add(new(File, place.Line, place.Column, field, problem, accepted));
+
+    /// <summary>Notes errors found in another file.</summary>
+    public void AddRange(IEnumerable<FileError> others) => errors.AddRange(others);
+
+    /// <summary>Refuses the file when anything is wrong.</summary>
+    /// <exception cref="BadInputException">There are errors; all of them, in file order.</exception>
+    public void ThrowIfAny()
+    {
+        if (HasErrors)
+        {
+            throw new BadInputException([
+                .. errors
+                    .OrderBy(error => error.File == File ? 0 : 1)
+                    .ThenBy(error => error.File, StringComparer.Ordinal)
+                    .ThenBy(error => error.Line)
+                    .ThenBy(error => error.Column),
+            ]);
+        }
+    }
+}

@@ -1,0 +1,54 @@
+namespace Shaduf.Station;
+
+/// <summary>The known word that a mistyped one most likely meant.</summary>
+internal static class Nearest
+{
+    /// <summary>The nearest word, by the fewest letters added, dropped, changed or swapped.</summary>
+    /// <param name="word">What was written.</param>
+    /// <param name="known">What is known.</param>
+    /// <returns>The nearest, or null when none is near (more than a third of its letters differ).</returns>
+    public static string? Of(string word, IEnumerable<string> known)
+    {
+        var best = known
+            .Select(candidate => (candidate, Distance: Distance(word, candidate)))
+            .OrderBy(pair => pair.Distance)
+            .ThenBy(pair => pair.candidate, StringComparer.Ordinal)
+            .FirstOrDefault();
+        return best.candidate is not null && best.Distance <= Math.Max(1, best.candidate.Length / 3) ? best.candidate : null;
+    }
+
+    // Damerau-Levenshtein, optimal string alignment.
+    private static int Distance(string a, string b)
+    {
+        if (a.Length > 60 || b.Length > 60)
+        {
+            return int.MaxValue;
+        }
+
+        var cost = new int[a.Length + 1, b.Length + 1];
+        for (var i = 0; i <= a.Length; i++)
+        {
+            cost[i, 0] = i;
+        }
+
+        for (var j = 0; j <= b.Length; j++)
+        {
+            cost[0, j] = j;
+        }
+
+        for (var i = 1; i <= a.Length; i++)
+        {
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var change = char.ToLowerInvariant(a[i - 1]) == char.ToLowerInvariant(b[j - 1]) ? 0 : 1;
+                cost[i, j] = Math.Min(Math.Min(cost[i - 1, j] + 1, cost[i, j - 1] + 1), cost[i - 1, j - 1] + change);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                {
+                    cost[i, j] = Math.Min(cost[i, j], cost[i - 2, j - 2] + 1);
+                }
+            }
+        }
+
+        return cost[a.Length, b.Length];
+    }
+}

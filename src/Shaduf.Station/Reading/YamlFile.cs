@@ -1,0 +1,191 @@
+using System.Text;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Shaduf.Station;
+
+/// <summary>
+/// Reads a YAML file into nodes that know their place. Plain YAML only: no anchors, aliases or tags, one document,
+/// no name twice in one mapping, and limits on size and depth, so that no file can make the program grow.
+/// </summary>
+internal static class YamlFile
+{
+    /// <summary>Largest file accepted [bytes]; a brief is a few kilobytes.</summary>
+    public const int LargestBytes = 256 * 1024;
+
+    private const int DeepestNesting = 12;
+
+    /// <summary>Reads a file from disk.</summary>
+    /// <param name="path">The file's path.</param>
+    /// <param name="shownAs">How the file is named in errors.</param>
+    /// <returns>Its bytes and its top mapping.</returns>
+    /// <exception cref="BadInputException">The file is missing, too large, or not plain YAML.</exception>
+    public static (byte[] Bytes, YamlMap Top) Read(string path, string shownAs)
+    {
+        var info = new FileInfo(path);
+        if (!info.Exists)
+        {
+            throw Bad(
+                shownAs,
+                new(1, 1),
+                Directory.Exists(path) ? "this is a folder" : "there is no such file",
+                "the path of a YAML file is accepted"
+            );
+        }
+
+        if (info.Length > LargestBytes)
+        {
+            throw Bad(
+                shownAs,
+                new(1, 1),
+                $"the file has {info.Length} bytes",
+                $"files of at most {LargestBytes / 1024} kB are accepted"
+            );
+        }
+
+        byte[] bytes;
+        try
+        {
+            bytes = File.ReadAllBytes(path);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw Bad(shownAs, new(1, 1), "the file cannot be read", "a file that this user may read is accepted");
+        }
+
+        return (bytes, Parse(shownAs, bytes));
+    }
+
+    /// <summary>Reads YAML from bytes.</summary>
+    /// <param name="file">The file's name for errors.</param>
+    /// <param name="bytes">UTF-8 text.</param>
+    /// <returns>The top mapping.</returns>
+    /// <exception cref="BadInputException">The text is not plain YAML.</exception>
+    public static YamlMap Parse(string file, byte[] bytes)
+    {
+        if (bytes.Length > LargestBytes)
+        {
+            throw Bad(file, new(1, 1), $"{bytes.Length} bytes", $"at most {LargestBytes / 1024} kB are accepted");
+        }
+
+        string text;
+        try
+        {
+            text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes);
+        }
+        catch (DecoderFallbackException)
+        {
+            throw Bad(file, new(1, 1), "this is not UTF-8 text", "a YAML text file in UTF-8 is accepted");
+        }
+
+        text = text.TrimStart('\uFEFF');
+        try
+        {
+            var parser = new Parser(new StringReader(text));
+            parser.Consume<StreamStart>();
+            if (!parser.Accept<DocumentStart>(out _))
+            {
+                throw Bad(file, new(1, 1), "the file is empty", "fields such as 'station:' are accepted");
+            }
+
+            parser.Consume<DocumentStart>();
+            var top = Node(parser, file, 0);
+            parser.Consume<DocumentEnd>();
+            if (parser.Accept<DocumentStart>(out var second))
+            {
+                throw Bad(file, Place(second.Start), "a second document begins", "one document a file is accepted");
+            }
+
+            return top as YamlMap
+                ?? throw Bad(file, top.Place, "the file holds no fields", "fields such as 'station:' are accepted");
+        }
+        catch (YamlException trouble)
+        {
+            var reason = trouble.InnerException?.Message ?? trouble.Message;
+            var place = trouble.Start.Line > 0 ? Place(trouble.Start) : new(1, 1);
+            throw Bad(file, place, $"not YAML: {FirstLine(reason)}", "indented 'name: value' lines are accepted");
+        }
+        catch (InvalidOperationException)
+        {
+            throw Bad(file, new(1, 1), "not YAML: a bracket or quote is not closed", "closed brackets are accepted");
+        }
+    }
+
+    private static YamlNode Node(Parser parser, string file, int depth)
+    {
+        var place = Place(parser.Current!.Start);
+        if (depth > DeepestNesting)
+        {
+            throw Bad(file, place, "nested too deep", $"at most {DeepestNesting} levels are accepted");
+        }
+
+        if (parser.Accept<AnchorAlias>(out _))
+        {
+            throw Bad(file, place, "an alias (*name)", "values written out in full are accepted");
+        }
+
+        var opening = (NodeEvent)parser.Current;
+        if (!opening.Anchor.IsEmpty)
+        {
+            throw Bad(file, place, "an anchor (&name)", "values written out in full are accepted");
+        }
+
+        if (!opening.Tag.IsEmpty)
+        {
+            throw Bad(file, place, "a tag (!name)", "plain values are accepted");
+        }
+
+        return opening switch
+        {
+            Scalar => new YamlScalar(place, parser.Consume<Scalar>().Value.Trim()),
+            SequenceStart => List(parser, file, depth),
+            _ => Map(parser, file, depth),
+        };
+    }
+
+    private static YamlList List(Parser parser, string file, int depth)
+    {
+        var place = Place(parser.Consume<SequenceStart>().Start);
+        var items = new List<YamlNode>();
+        while (!parser.TryConsume<SequenceEnd>(out _))
+        {
+            items.Add(Node(parser, file, depth + 1));
+        }
+
+        return new(place, items);
+    }
+
+    private static YamlMap Map(Parser parser, string file, int depth)
+    {
+        var place = Place(parser.Consume<MappingStart>().Start);
+        var entries = new Dictionary<string, YamlEntry>(StringComparer.Ordinal);
+        while (!parser.TryConsume<MappingEnd>(out _))
+        {
+            var name = Node(parser, file, depth + 1);
+            if (name is not YamlScalar scalar)
+            {
+                throw Bad(file, name.Place, "a field's name is not a word", "'name: value' is accepted");
+            }
+
+            var entry = new YamlEntry(scalar.Text, scalar.Place, Node(parser, file, depth + 1));
+            if (!entries.TryAdd(entry.Name, entry))
+            {
+                throw Bad(
+                    file,
+                    scalar.Place,
+                    $"'{scalar.Text}' stands twice (first on line {entries[entry.Name].NamePlace.Line})",
+                    "each field once is accepted"
+                );
+            }
+        }
+
+        return new(place, entries);
+    }
+
+    private static FilePlace Place(Mark mark) => new((int)mark.Line, (int)mark.Column);
+
+    private static string FirstLine(string text) => text.Split('\n')[0].Trim().TrimEnd('.');
+
+    private static BadInputException Bad(string file, FilePlace place, string problem, string accepted) =>
+        new([new(file, place.Line, place.Column, "file", problem, accepted)]);
+}

@@ -1,0 +1,202 @@
+using System.Collections.Immutable;
+using Shaduf.Power;
+using Shaduf.Water;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>One arrangement of pump, drive, pipes, array and tank.</summary>
+internal sealed record Arrangement(Choice Choice, Hydraulics Hydraulics, PumpTable Table, ImmutableArray<double> ModuleW, double Cost);
+
+/// <summary>What the search found for one pump.</summary>
+/// <param name="Pump">The pump.</param>
+/// <param name="Best">Its cheapest arrangement that serves, else the one that comes nearest; null when there is none.</param>
+/// <param name="WorstShare">Share of the demand met in the worst month by <paramref name="Best"/>.</param>
+/// <param name="Serves">Whether the target is met.</param>
+/// <param name="Why">Kind of the limit when it is not.</param>
+/// <param name="WhyNot">The limit in words.</param>
+internal sealed record PumpSearch(
+    PumpCard Pump,
+    Arrangement? Best,
+    double? WorstShare,
+    bool Serves,
+    string Why,
+    string WhyNot
+);
+
+/// <summary>Searches the arrangements of one pump from the cheapest upwards.</summary>
+/// <param name="ground">All that is settled before the choice.</param>
+internal sealed class ArrangementSearch(SizingGround ground)
+{
+    // More array than this many times the pump's full power only spills.
+    private const double MostArrayFactor = 2.5;
+    private readonly Dictionary<string, ImmutableArray<double>> moduleYears = [];
+
+    /// <summary>Year runs made so far.</summary>
+    public int RunCount { get; private set; }
+
+    /// <summary>The best arrangement of a pump, and why it fails when it does.</summary>
+    public PumpSearch Best(PumpCard pump)
+    {
+        var curve = PumpCurve.Fit(pump.Points);
+        var fits = ground.Survey["casing"] - pump.DiameterMm >= 10;
+        var all = Arrangements(pump, curve).OrderBy(each => each.Cost).ToList();
+        if (all.Count == 0)
+        {
+            var (kind, why) = NoArrangement(pump);
+            return new(pump, null, null, false, kind, why);
+        }
+
+        (Arrangement Arrangement, double Share)? nearest = null;
+        foreach (var each in all)
+        {
+            var share = WorstShare(each);
+            if (fits && each.Table.FullFlowM3PerH > 0 && share >= ground.Survey["target"])
+            {
+                return new(pump, each, share, true, "", "");
+            }
+
+            if (nearest is null || share > nearest.Value.Share + 1e-9)
+            {
+                nearest = (each, share);
+            }
+        }
+
+        var (limit, says) = WhyNot(nearest!.Value.Arrangement, nearest.Value.Share, fits);
+        return new(pump, nearest.Value.Arrangement, nearest.Value.Share, false, limit, says);
+    }
+
+    private double WorstShare(Arrangement arrangement)
+    {
+        RunCount++;
+        var inputs = new YearInputs(
+            arrangement.ModuleW,
+            arrangement.Choice.ModuleCount * ground.Losses.KeptShare,
+            arrangement.Table,
+            ground.Demand.HourM3,
+            arrangement.Choice.UsefulM3
+        );
+        return YearRun.Run(inputs).WorstShare;
+    }
+
+    private IEnumerable<Arrangement> Arrangements(PumpCard pump, PumpCurve curve)
+    {
+        var bestM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Well.YieldM3PerH);
+        var riser = Pipes.Riser(ground, bestM3PerH, curve.ShutOffHeadM);
+        foreach (var drive in Drives(pump))
+        {
+            foreach (var main in Pipes.Mains(ground, bestM3PerH))
+            {
+                var hydraulics = new Hydraulics(pump, curve, drive, Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main));
+                foreach (var arrangement in ground.Modules.SelectMany(module => Arrays(hydraulics, module)))
+                {
+                    yield return arrangement;
+                }
+            }
+        }
+    }
+
+    private IEnumerable<Arrangement> Arrays(Hydraulics hydraulics, ModuleCard module)
+    {
+        var range = StringSizing.InWindow(module.Sheet, hydraulics.Drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC);
+        var tables = new Dictionary<double, PumpTable>();
+        for (var series = range.Fewest; series <= range.Most; series++)
+        {
+            // Down to the next hundredth, so that strings of nearly the same voltage share a table.
+            var speed = Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC) * 100) / 100;
+            if (!(speed > 0))
+            {
+                continue;
+            }
+
+            if (!tables.TryGetValue(speed, out var table))
+            {
+                table = hydraulics.Table(speed, ground.Well.YieldM3PerH);
+                tables.Add(speed, table);
+            }
+
+            var mostW = MostArrayFactor * Math.Max(table.FullPowerW, hydraulics.InputW(hydraulics.Pump.Motor.ShaftKW * 1000) / 2);
+            for (var strings = 1; strings <= StringSizing.MostStrings(module.Sheet, hydraulics.Drive.Sheet); strings++)
+            {
+                if (strings > 1 && series * strings * module.Sheet.RatedW > mostW)
+                {
+                    break;
+                }
+
+                foreach (var arrangement in WithTanks(hydraulics, module, (series, strings), table))
+                {
+                    yield return arrangement;
+                }
+            }
+        }
+    }
+
+    private IEnumerable<Arrangement> WithTanks(Hydraulics hydraulics, ModuleCard module, (int Series, int Strings) array, PumpTable table)
+    {
+        if (RackGrid.For(array.Series * array.Strings, ground.Brief.Rack, module.Body) is not { } grid)
+        {
+            yield break;
+        }
+
+        foreach (var (tank, count) in ground.Tanks)
+        {
+            var choice = new Choice(hydraulics.Pump, hydraulics.Drive, module, array.Series, array.Strings, grid, hydraulics.Lift, tank, count);
+            if (ground.Prices.Of(choice) is { } cost)
+            {
+                yield return new(choice, hydraulics, table, ModuleYear(module), cost);
+            }
+        }
+    }
+
+    private IEnumerable<DriveCard> Drives(PumpCard pump)
+    {
+        var share = DriveDerating.Share(Math.Max(0, ground.Brief.Site.ElevationM), ground.Survey["record-high"]);
+        return ground
+            .Shelf.All<DriveCard>()
+            .Where(drive => drive.Sheet.Drives == pump.Motor.Kind && drive.Sheet.LargestMotorA * share >= pump.Motor.RatedA);
+    }
+
+    private ImmutableArray<double> ModuleYear(ModuleCard module)
+    {
+        if (!moduleYears.TryGetValue(module.Name, out var year))
+        {
+            year = Sizing.ModuleYearW(module, ground.Sky.Year, ground.Sky.PlaneWPerM2);
+            moduleYears.Add(module.Name, year);
+        }
+
+        return year;
+    }
+
+    private (string Kind, string Says) NoArrangement(PumpCard pump)
+    {
+        if (!Drives(pump).Any())
+        {
+            return ("drive", Invariant($"no drive card carries its {pump.Motor.RatedA:0.0} A after derating for height and heat"));
+        }
+
+        var strings = Drives(pump).Any(drive => ground.Modules.Any(module => StringSizing.InWindow(module.Sheet, drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC).Exists));
+        return strings
+            ? ("price", "the price book lacks a rate for it, its drive, pipes or tank, or no equal racks hold its strings")
+            : ("drive", "no string of the modules fits the window of its drive");
+    }
+
+    private (string Kind, string Says) WhyNot(Arrangement nearest, double share, bool fits)
+    {
+        var (pump, table, staticM) = (nearest.Hydraulics, nearest.Table, nearest.Hydraulics.Lift.System.StaticHeadM);
+        if (!fits)
+        {
+            return ("casing", Invariant($"{pump.Pump.DiameterMm:0} mm do not pass the {ground.Survey["casing"]:0} mm casing with 10 mm to spare"));
+        }
+
+        if (table.FullFlowM3PerH <= 0)
+        {
+            return ("head", Invariant($"lifts {pump.Curve.ShutOffHeadM * table.HighestRatio * table.HighestRatio:0} m at most, and water flows from {staticM:0} m on"));
+        }
+
+        var month = YearCalendarNames.Months[YearRun.Run(new(nearest.ModuleW, nearest.Choice.ModuleCount * ground.Losses.KeptShare, table, ground.Demand.HourM3, nearest.Choice.UsefulM3)).WorstMonth];
+        var met = Invariant($"meets at most {share * 100:0} % in {month} with {nearest.Choice.ModuleCount} modules");
+        return table.CappedByFlow
+            ? ("yield", Invariant($"{met}: the source allows {ground.Well.YieldM3PerH:0.##} m3/h"))
+            : ("power", $"{met}: the pump gives too little");
+    }
+}

@@ -1,0 +1,45 @@
+using Shaduf.Power;
+using Shaduf.Water;
+
+namespace Shaduf.Station;
+
+/// <summary>A pump on its pipes with its drive: the flow for each power that the array gives.</summary>
+/// <param name="Pump">The pump.</param>
+/// <param name="Curve">Its fitted curve.</param>
+/// <param name="Drive">The drive.</param>
+/// <param name="Lift">The pipes.</param>
+public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive, Lift Lift)
+{
+    /// <summary>Share of the drive's output that reaches the motor; the cable is sized to keep it.</summary>
+    public const double MotorCableKeptShare = 0.97;
+
+    /// <summary>Flow by power, up to a share of the rated speed.</summary>
+    /// <param name="highestSpeedRatio">Highest speed that the array's voltage allows, as a share of rated speed, above 0 to 1.</param>
+    /// <param name="yieldM3PerH">Largest flow that the well allows [m³/h].</param>
+    /// <returns>The table.</returns>
+    public PumpTable Table(double highestSpeedRatio, double yieldM3PerH)
+    {
+        var lowest = Math.Min(Pump.Motor.LowestHz / Pump.Motor.RatedHz, highestSpeedRatio);
+        return PumpTable.Build(Curve, Lift.System, new(lowest, highestSpeedRatio, yieldM3PerH / 3600), InputW);
+    }
+
+    /// <summary>Power drawn from the array for a power at the pump's shaft [W].</summary>
+    /// <param name="shaftW">Power at the shaft [W], at least 0.</param>
+    /// <returns>Power at the drive's input [W].</returns>
+    public double InputW(double shaftW) =>
+        DriveInput.DcW(Drive.Sheet, MotorInput.ElectricalW(Pump.Motor, shaftW) / MotorCableKeptShare);
+
+    /// <summary>Highest speed that a string's voltage on the hottest day allows, as a share of rated speed.</summary>
+    /// <param name="module">The module.</param>
+    /// <param name="seriesCount">Modules in the string, at least 1.</param>
+    /// <param name="hotCellDegC">Hottest cell [°C].</param>
+    /// <returns>The share, at most 1.</returns>
+    public double SpeedByVoltageRatio(ModuleSheet module, int seriesCount, double hotCellDegC) =>
+        Pump.Motor.Kind == MotorKind.BrushlessDc
+            ? 1
+            : BusVoltage.SpeedRatio(
+                StringVoltage.HotMaximumPowerV(module, seriesCount, hotCellDegC),
+                Pump.Motor.RatedV,
+                1 - MotorCableKeptShare
+            );
+}

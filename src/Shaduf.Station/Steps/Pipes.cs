@@ -1,0 +1,48 @@
+using Shaduf.Water;
+
+namespace Shaduf.Station;
+
+/// <summary>Which pipes an arrangement may use.</summary>
+internal static class Pipes
+{
+    // Slower than this a pumped main costs pipe for nothing; the next size down is tried anyway.
+    private const double SlowestMPerS = 0.35;
+
+    /// <summary>The narrowest riser that carries the flow and the pump's closed-valve head; the widest when none does.</summary>
+    public static PipeCard Riser(SizingGround ground, double flowM3PerH, double shutOffM)
+    {
+        if (ground.Brief.Lift.Riser is { } name)
+        {
+            return ground.Shelf.Find<PipeCard>(name)!;
+        }
+
+        var pressureBar = PressureClass.PressureBar(shutOffM, 1000);
+        var degC = ground.Survey["water-temperature"];
+        var all = ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(PipeUse.Riser)).OrderBy(pipe => pipe.BoreMm).ToList();
+        return all.FirstOrDefault(pipe => Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS && Lift.AllowedBar(pipe, degC) >= pressureBar)
+            ?? all.OrderByDescending(pipe => Lift.AllowedBar(pipe, degC) >= pressureBar).ThenByDescending(pipe => pipe.BoreMm).First();
+    }
+
+    /// <summary>Mains whose speed and pressure class fit, narrowest first; when none fits, the widest of the strongest.</summary>
+    public static IReadOnlyList<PipeCard> Mains(SizingGround ground, double flowM3PerH)
+    {
+        if (ground.Brief.Lift.Main is { } name)
+        {
+            return [ground.Shelf.Find<PipeCard>(name)!];
+        }
+
+        var degC = ground.Survey["water-temperature"];
+        var water = WaterState.At(degC);
+        var all = ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(PipeUse.Main)).OrderBy(pipe => pipe.BoreMm).ToList();
+        var strong = all.Where(pipe => Bar(pipe) <= Lift.AllowedBar(pipe, degC)).ToList();
+        var quick = strong.Where(pipe => Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS).ToList();
+        var useful = quick.Where((pipe, i) => i == 0 || Lift.SpeedMPerS(pipe, flowM3PerH) >= SlowestMPerS).ToList();
+        return useful.Count > 0 ? useful : [all.OrderByDescending(pipe => pipe.PressureBar).ThenByDescending(pipe => pipe.BoreMm).First()];
+
+        double Bar(PipeCard pipe)
+        {
+            var (staticBar, riseBar) = Lift.Pressure(ground.Brief.Lift, pipe, water, flowM3PerH);
+            return staticBar + riseBar;
+        }
+    }
+}

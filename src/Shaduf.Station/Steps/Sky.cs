@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Shaduf.Sun;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>The sun of the station's year, and the way the modules face it.</summary>
+/// <param name="Year">Hourly weather.</param>
+/// <param name="Facing">Tilt and azimuth of the modules.</param>
+/// <param name="PlaneWPerM2">Sun on the modules by hour [W/m²].</param>
+/// <param name="PlaneKWhPerM2Day">Sun on the modules, mean day of each month [kWh/m²/d].</param>
+/// <param name="Notes">What was chosen and why.</param>
+public sealed record Sky(
+    WeatherYear Year,
+    PlaneFacing Facing,
+    ImmutableArray<double> PlaneWPerM2,
+    IReadOnlyList<double> PlaneKWhPerM2Day,
+    IReadOnlyList<ChoiceNote> Notes
+)
+{
+    /// <summary>Seed of the weather year that the station is sized on; others are run to see the spread.</summary>
+    public const int DesignSeed = 1;
+
+    private const double LeastTiltDeg = 10;
+    private const double MostTiltDeg = 35;
+
+    /// <summary>Prepares the year and chooses tilt and azimuth where the brief leaves them open.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="survey">Its settled figures.</param>
+    /// <param name="demand">The demand, which decides the month that counts.</param>
+    /// <returns>The sky.</returns>
+    public static Sky Of(Brief brief, Survey survey, DemandYear demand)
+    {
+        var year = WeatherOf(brief.Site, survey, DesignSeed);
+        var azimuthDeg = brief.Array.AzimuthDeg ?? (brief.Site.LatitudeDeg >= 0 ? 180 : 0);
+        var albedo = survey["albedo"];
+        var tilts = brief.Array.TiltDeg is { } given ? [given] : Tilts();
+        var tried = tilts
+            .Select(tilt => new PlaneFacing(tilt, azimuthDeg))
+            .Select(facing => (Facing: facing, Plane: PlaneYear.HayDavies(year, facing, albedo)))
+            .Select(each => (each.Facing, each.Plane, Monthly: MonthlyKWhPerM2Day(each.Plane)))
+            .ToList();
+        var best = tried.MaxBy(each => Enumerable.Range(0, 12).Min(month => Ratio(each.Monthly[month], demand.M3PerDay[month])));
+        return new(year, best.Facing, best.Plane, best.Monthly, [.. Notes(brief, best.Facing)]);
+    }
+
+    /// <summary>An hourly year from the survey's monthly means.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="survey">Its settled figures.</param>
+    /// <param name="seed">Seed of the random days.</param>
+    /// <returns>The year.</returns>
+    public static WeatherYear WeatherOf(SiteBrief site, Survey survey, int seed) =>
+        MonthlyMeansYear.Generate(new(site.LatitudeDeg, site.LongitudeDeg, site.ElevationM, site.UtcOffsetH), survey.Climate, seed);
+
+    /// <summary>Mean daily irradiation of each month.</summary>
+    /// <param name="planeWPerM2">Hourly irradiance [W/m²].</param>
+    /// <returns>Twelve values, January first [kWh/m²/d].</returns>
+    public static IReadOnlyList<double> MonthlyKWhPerM2Day(ImmutableArray<double> planeWPerM2)
+    {
+        var sums = new double[12];
+        for (var hour = 0; hour < planeWPerM2.Length; hour++)
+        {
+            sums[YearCalendar.MonthOf(hour)] += planeWPerM2[hour] / 1000;
+        }
+
+        return [.. sums.Select((sum, month) => sum / YearCalendar.DaysInMonth[month])];
+    }
+
+    // Steps of 5 deg from the least tilt that rain still washes.
+    private static List<double> Tilts() => [.. Enumerable.Range(0, 6).Select(i => LeastTiltDeg + (i * (MostTiltDeg - LeastTiltDeg) / 5))];
+
+    private static double Ratio(double sun, double demand) => demand > 0 ? sun / demand : double.MaxValue;
+
+    private static IEnumerable<ChoiceNote> Notes(Brief brief, PlaneFacing facing)
+    {
+        if (brief.Array.TiltDeg is null)
+        {
+            yield return new(
+                "tilt of the modules",
+                Invariant($"{facing.TiltDeg:0} deg"),
+                "of the tilts from 10 to 35 deg in steps of 5 the one with the most sun for the demand in the worst month; not below 10 deg, so that rain washes the glass"
+            );
+        }
+
+        if (brief.Array.AzimuthDeg is null)
+        {
+            yield return new("direction the modules face", facing.AzimuthDeg == 0 ? "true north" : "true south", "towards the equator");
+        }
+    }
+}

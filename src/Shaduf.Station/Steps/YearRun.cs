@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using Shaduf.Sun;
+using Shaduf.Water;
+
+namespace Shaduf.Station;
+
+/// <summary>What one hour-by-hour run of a year needs; checked once, not each hour.</summary>
+/// <param name="ModuleW">Power of one module by hour [W].</param>
+/// <param name="ModulesKept">Number of modules times the share of their power that is kept.</param>
+/// <param name="Table">Flow by power drawn from the array.</param>
+/// <param name="DrawM3">Water drawn by hour [m³].</param>
+/// <param name="UsefulM3">Useful volume of the tank [m³].</param>
+public sealed record YearInputs(
+    ImmutableArray<double> ModuleW,
+    double ModulesKept,
+    PumpTable Table,
+    ImmutableArray<double> DrawM3,
+    double UsefulM3
+);
+
+/// <summary>Hourly record of a year run.</summary>
+/// <param name="ArrayW">Power that the array could give [W].</param>
+/// <param name="PumpedM3">Water pumped into the tank [m³].</param>
+/// <param name="DeliveredM3">Water that the uses received [m³].</param>
+/// <param name="LevelM3">Useful water in the tank at the hour's end [m³].</param>
+public sealed record YearTrace(double[] ArrayW, double[] PumpedM3, double[] DeliveredM3, double[] LevelM3)
+{
+    /// <summary>An empty record of a year.</summary>
+    /// <returns>The record.</returns>
+    public static YearTrace Empty() =>
+        new(
+            new double[YearCalendar.HourCount],
+            new double[YearCalendar.HourCount],
+            new double[YearCalendar.HourCount],
+            new double[YearCalendar.HourCount]
+        );
+}
+
+/// <summary>Monthly sums of a year run [m³ in the month].</summary>
+/// <param name="DemandM3">Water asked for.</param>
+/// <param name="DeliveredM3">Water that the uses received.</param>
+/// <param name="PumpedM3">Water pumped into the tank.</param>
+/// <param name="PumpableM3">Water that could have been pumped with a tank that is never full.</param>
+/// <param name="StartM3">Water in the tank when the year began [m³].</param>
+/// <param name="EndM3">Water in the tank when it ended [m³].</param>
+public sealed record YearRun(
+    ImmutableArray<double> DemandM3,
+    ImmutableArray<double> DeliveredM3,
+    ImmutableArray<double> PumpedM3,
+    ImmutableArray<double> PumpableM3,
+    double StartM3,
+    double EndM3
+)
+{
+    // The last days of December run first, from an empty tank, so that the year begins as such a year would.
+    private const int RunInHours = 10 * 24;
+
+    /// <summary>Share of the demand met in a month.</summary>
+    /// <param name="month">Month, 0 to 11.</param>
+    /// <returns>Share; 1 in a month without demand.</returns>
+    public double MetShare(int month) => DemandM3[month] > 0 ? DeliveredM3[month] / DemandM3[month] : 1;
+
+    /// <summary>The month in which the smallest share of the demand is met, 0 to 11.</summary>
+    public int WorstMonth => Enumerable.Range(0, 12).MinBy(MetShare);
+
+    /// <summary>Share of the demand met in the worst month.</summary>
+    public double WorstShare => MetShare(WorstMonth);
+
+    /// <summary>
+    /// Runs the year: each hour the array's power makes a flow, the tank takes it until it is full, and the uses draw
+    /// what is there. Flow and draw run side by side through the hour.
+    /// </summary>
+    /// <param name="inputs">What the run needs.</param>
+    /// <param name="trace">Where the hours are recorded; null to keep only the sums.</param>
+    /// <returns>The monthly sums.</returns>
+    /// <source>Water balance of the tank, hour by hour.</source>
+    public static YearRun Run(YearInputs inputs, YearTrace? trace = null)
+    {
+        var module = inputs.ModuleW.AsSpan();
+        var draw = inputs.DrawM3.AsSpan();
+        Span<double> demand = stackalloc double[12];
+        Span<double> delivered = stackalloc double[12];
+        Span<double> pumped = stackalloc double[12];
+        Span<double> pumpable = stackalloc double[12];
+        var level = 0.0;
+        for (var hour = module.Length - RunInHours; hour < module.Length; hour++)
+        {
+            level = Math.Clamp(
+                level + inputs.Table.FlowM3PerH(module[hour] * inputs.ModulesKept) - draw[hour],
+                0,
+                inputs.UsefulM3
+            );
+        }
+
+        var start = level;
+        var at = 0;
+        for (var month = 0; month < 12; month++)
+        {
+            for (var end = at + (YearCalendar.DaysInMonth[month] * 24); at < end; at++)
+            {
+                var powerW = module[at] * inputs.ModulesKept;
+                var flow = inputs.Table.FlowM3PerH(powerW);
+                var balance = level + flow - draw[at];
+                var kept = balance > inputs.UsefulM3 ? flow - (balance - inputs.UsefulM3) : flow;
+                var got = balance < 0 ? draw[at] + balance : draw[at];
+                level = balance < 0 ? 0 : Math.Min(balance, inputs.UsefulM3);
+                demand[month] += draw[at];
+                delivered[month] += got;
+                pumped[month] += kept;
+                pumpable[month] += flow;
+                if (trace is not null)
+                {
+                    (trace.ArrayW[at], trace.PumpedM3[at], trace.DeliveredM3[at], trace.LevelM3[at]) = (powerW, kept, got, level);
+                }
+            }
+        }
+
+        return new([.. demand], [.. delivered], [.. pumped], [.. pumpable], start, level);
+    }
+}

@@ -1,0 +1,165 @@
+using System.Globalization;
+using Shaduf.Sun;
+using Shaduf.Water;
+
+namespace Shaduf.Station;
+
+/// <summary>
+/// The figures of a brief that may be unknown, each either as the brief gives it or as the stated default, with the
+/// list of what was assumed. Downstream steps read these and never ask whether a figure was given.
+/// </summary>
+public sealed record Survey
+{
+    /// <summary>What was assumed.</summary>
+    public required IReadOnlyList<Assumption> Assumptions { get; init; }
+
+    /// <summary>Figures by name in the table of defaults, in the table's unit.</summary>
+    public required IReadOnlyDictionary<string, double> Figures { get; init; }
+
+    /// <summary>Monthly climate.</summary>
+    public required MonthlyClimate Climate { get; init; }
+
+    /// <summary>Depth of the borehole [m].</summary>
+    public required double DepthM { get; init; }
+
+    /// <summary>Depth to the water at rest on the day of the test [m].</summary>
+    public required double RestLevelM { get; init; }
+
+    /// <summary>Flow that was tested, or is taken for it [m³/h].</summary>
+    public required double TestedYieldM3PerH { get; init; }
+
+    /// <summary>Drawdown as a function of flow.</summary>
+    public required StepDrawdown Drawdown { get; init; }
+
+    /// <summary>A figure by its name in the table of defaults.</summary>
+    /// <param name="id">Short name.</param>
+    /// <returns>The figure in the table's unit.</returns>
+    public double this[string id] => Figures[id];
+
+    /// <summary>Settles every figure of a brief.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <returns>The survey.</returns>
+    public static Survey Of(Brief brief)
+    {
+        var taken = new List<Assumption>();
+        var figures = Settle(brief, taken);
+        var restM = brief.Source.RestLevelM ?? Take(taken, "rest-level", 0.8 * brief.Source.DepthM!.Value, "m");
+        var depthM = brief.Source.DepthM ?? Take(taken, "depth", restM + 20, "m");
+        var yieldM3PerH = Yield(brief.Source, taken);
+        return new()
+        {
+            Figures = figures,
+            Climate = Climate(brief.Site, figures, taken),
+            DepthM = depthM,
+            RestLevelM = restM,
+            TestedYieldM3PerH = yieldM3PerH,
+            Drawdown = DrawdownOf(brief.Source, yieldM3PerH, depthM - restM, taken),
+            Assumptions = taken,
+        };
+    }
+
+    private static Dictionary<string, double> Settle(Brief brief, List<Assumption> taken)
+    {
+        var uses = brief.Uses;
+        var figures = new Dictionary<string, double>();
+        void Settle(string id, double? given, bool isAsked = true)
+        {
+            figures[id] = given ?? Assumption.DefaultOf(id);
+            if (given is null && isAsked)
+            {
+                taken.Add(Assumption.Of(id));
+            }
+        }
+
+        Settle("design-years", uses.DesignYears);
+        Settle("growth", uses.GrowthPerYearShare);
+        Settle("losses", uses.LossShare);
+        Settle("target", uses.TargetShare);
+        Settle("people-litres", uses.People?.EachLPerDay, uses.People is not null);
+        Settle("school-litres", uses.School?.EachLPerDay, uses.School is not null);
+        Settle("outpatient-litres", uses.Clinic?.OutpatientLPerDay, uses.Clinic is not null);
+        Settle("bed-litres", uses.Clinic?.BedLPerDay, uses.Clinic is not null);
+        foreach (var animal in Assumption.Animals)
+        {
+            Settle($"{animal}-litres", null, uses.Livestock.Any(herd => herd.Animal == animal && herd.EachLPerDay is null));
+        }
+
+        Settle("plot-efficiency", null, uses.Plots.Any(plot => plot.EfficiencyShare is null));
+        Settle("record-low", brief.Site.RecordLowDegC);
+        Settle("record-high", brief.Site.RecordHighDegC);
+        Settle("soil-resistivity", brief.Site.SoilResistivityOhmM);
+        Settle("casing", brief.Source.CasingMm);
+        Settle("seasonal-fall", brief.Source.SeasonalFallM);
+        Settle("yield-share", brief.Source.YieldShare);
+        Settle("water-temperature", brief.Source.WaterDegC);
+        Settle("albedo", brief.Array.AlbedoShare);
+        Settle("string-cable", brief.Array.StringCableM);
+        Settle("motor-cable", brief.Array.MotorCableM);
+        Settle("contingency", brief.Money.ContingencyShare);
+        Settle("overhead", brief.Money.OverheadShare);
+        Settle("markup", brief.Money.MarkupShare);
+        Settle("tax", brief.Money.TaxShare);
+        if (brief.Site.Soil is null)
+        {
+            taken.Add(Assumption.Of("soil", "untested soil"));
+        }
+
+        if (brief.Site.Wind is null)
+        {
+            taken.Add(Assumption.Of("wind", "none"));
+        }
+
+        return figures;
+    }
+
+    private static MonthlyClimate Climate(SiteBrief site, Dictionary<string, double> figures, List<Assumption> taken)
+    {
+        var above = MonthlyMeansYear.ExtraterrestrialKWhPerM2Day(site.LatitudeDeg);
+        var clearness = Assumption.DefaultOf("month-clearness");
+        var air = Assumption.DefaultOf("month-air");
+        figures["month-clearness"] = clearness;
+        figures["month-air"] = air;
+        var sunless = site.Months.Count(month => month.SunKWhPerM2Day is null);
+        var airless = site.Months.Count(month => month.AirDegC is null);
+        if (sunless > 0)
+        {
+            taken.Add(Assumption.Of("month-clearness", $"{clearness * 100:0} % of the sun above the air in {sunless} months"));
+        }
+
+        if (airless > 0)
+        {
+            taken.Add(Assumption.Of("month-air", $"{air:0} degC in {airless} months"));
+        }
+
+        return new(
+            [.. site.Months.Select((month, i) => month.SunKWhPerM2Day ?? clearness * above[i])],
+            [.. site.Months.Select(month => month.AirDegC ?? air)]
+        );
+    }
+
+    // The tested rate; else the largest step; else half the driller's figure; else a hand pump's flow.
+    private static double Yield(SourceBrief source, List<Assumption> taken) =>
+        source.TestedYieldM3PerH
+        ?? (source.Steps.Count >= 3 ? source.Steps[^1].FlowM3PerH : null)
+        ?? Take(taken, "yield", source.DrillersFigureM3PerH / 2 ?? 1.0, "m3/h");
+
+    private static StepDrawdown DrawdownOf(SourceBrief source, double yieldM3PerH, double columnM, List<Assumption> taken)
+    {
+        if (source.Steps.Count > 0)
+        {
+            return StepDrawdown.Fit([.. source.Steps.Select(step => new PumpedStep(step.FlowM3PerH / 3600, step.DrawdownM))]);
+        }
+
+        var drawdownM = 2.0 / 3 * columnM;
+        taken.Add(Assumption.Of("drawdown", Shown(drawdownM, $"m at {yieldM3PerH:0.##} m3/h")));
+        return StepDrawdown.FromSingle(yieldM3PerH / 3600, drawdownM);
+    }
+
+    private static double Take(List<Assumption> taken, string id, double value, string unit)
+    {
+        taken.Add(Assumption.Of(id, Shown(value, unit)));
+        return value;
+    }
+
+    private static string Shown(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+}

@@ -14,7 +14,7 @@ public static class CableReactance
     public static double SubmersibleOhmPerKm(double sizeMm2, double frequencyHz)
     {
         Within.Require(frequencyHz, 0, 400, "Hz");
-        return Submersible.At(sizeMm2) * frequencyHz / 50;
+        return Submersible.At(sizeMm2) * (frequencyHz / 50);
     }
 
     /// <summary>Reactance by which the standard reckons when no table is at hand: 0.08 Ω/km at 50 Hz.</summary>
@@ -25,7 +25,7 @@ public static class CableReactance
     public static double AnnexGOhmPerKm(double frequencyHz)
     {
         Within.Require(frequencyHz, 0, 400, "Hz");
-        return 0.08 * frequencyHz / 50;
+        return 0.08 * (frequencyHz / 50);
     }
 
     /// <summary>The submersible table's figure where it has the size, and the standard's round figure elsewhere.</summary>

@@ -85,64 +85,51 @@ public static class CableSize
     /// <returns>The lines from temperature to drop and loss.</returns>
     public static WorkingSheet Show(CableDuty duty, CableFit fit)
     {
-        const string Method = "power/cable-size";
         var (currentA, lengthM, warmth, supply) = (duty.CurrentA, duty.LengthM, duty.Warmth, duty.Supply);
         var (ohmPerM, reactanceOhmPerM) = (fit.Impedance.ResistanceOhmPerM, fit.Impedance.ReactanceOhmPerM);
         var at20OhmPerM = ConductorResistance.OhmPerKm(fit.Option.Conductor, fit.Option.SizeMm2) / 1000;
         var perK = ConductorResistance.TemperaturePerK(fit.Option.Conductor);
-        var direct = supply.Kind == CableKind.Dc;
+        var rise = Invariant($"({warmth.LargestConductorDegC:0.#} - {warmth.SurroundingsDegC:0.#})");
+        var run = Invariant($"{lengthM:0.##} · {currentA:0.##}");
+        var along = Invariant(
+            $"({ohmPerM:0.000000} · {supply.PowerFactor:0.000} + {reactanceOhmPerM:0.0000000} · {VoltageDrop.Sine(supply.PowerFactor):0.000})"
+        );
+        var (dropFormula, dropNumbers, ways) =
+            supply.Kind == CableKind.Dc
+                ? ("2 L I r", Invariant($"2 · {run} · {ohmPerM:0.000000}"), 2)
+                : ("√3 L I (r cos φ + x sin φ)", $"√3 · {run} {along}", 3);
+        Line Step(string symbol, string formula, string numbers, (double Value, string Unit) result, string source) =>
+            new(symbol, formula, numbers, result.Value, result.Unit, "power/cable-size", source);
         return new(
             $"Voltage drop of {fit.Option.Name}",
             [
-                new(
+                Step(
                     "T",
                     "Ta + (Tmax - Ta) (I/Iz)²",
-                    Invariant(
-                        $"{warmth.SurroundingsDegC:0.#} + ({warmth.LargestConductorDegC:0.#} - {warmth.SurroundingsDegC:0.#}) ({currentA:0.##}/{fit.Option.AmpacityA:0.#})²"
-                    ),
-                    fit.ConductorDegC,
-                    "°C",
-                    Method,
+                    Invariant($"{warmth.SurroundingsDegC:0.#} + {rise} ({currentA:0.##}/{fit.Option.AmpacityA:0.#})²"),
+                    (fit.ConductorDegC, "°C"),
                     "heat balance behind IEC 60287-1-1"
                 ),
-                new(
+                Step(
                     "r",
                     "r20 (1 + α (T - 20))",
                     Invariant($"{at20OhmPerM:0.000000} (1 + {perK} ({fit.ConductorDegC:0.0} - 20))"),
-                    ohmPerM,
-                    "Ω/m",
-                    Method,
+                    (ohmPerM, "Ω/m"),
                     "IEC 60228:2004; IEC 60287-1-1, table 1"
                 ),
-                new(
-                    "ΔU",
-                    direct ? "2 L I r" : "√3 L I (r cos φ + x sin φ)",
-                    direct
-                        ? Invariant($"2 · {lengthM:0.##} · {currentA:0.##} · {ohmPerM:0.000000}")
-                        : Invariant(
-                            $"√3 · {lengthM:0.##} · {currentA:0.##} ({ohmPerM:0.000000} · {supply.PowerFactor:0.000} + {reactanceOhmPerM:0.0000000} · {VoltageDrop.Sine(supply.PowerFactor):0.000})"
-                        ),
-                    fit.DropV,
-                    "V",
-                    Method,
-                    direct ? "Ohm's law" : "IEC 60364-5-52:2009, annex G"
-                ),
-                new(
+                Step("ΔU", dropFormula, dropNumbers, (fit.DropV, "V"), "IEC 60364-5-52:2009, annex G"),
+                Step(
                     "ΔU/U",
                     "ΔU/U",
                     Invariant($"{fit.DropV:0.000}/{duty.SystemV:0.#}"),
-                    fit.DropShare,
-                    "",
-                    Method,
+                    (fit.DropShare, ""),
                     "definition"
                 ),
-                new(
+                Step(
                     "P",
-                    direct ? "2 L I² r" : "3 L I² r",
-                    Invariant($"{(direct ? 2 : 3)} · {lengthM:0.##} · {currentA:0.##}² · {ohmPerM:0.000000}"),
-                    fit.LossW,
-                    "W",
-                    Method,
+                    $"{ways} L I² r",
+                    Invariant($"{ways} · {lengthM:0.##} · {currentA:0.##}² · {ohmPerM:0.000000}"),
+                    (fit.LossW, "W"),
                     "Joule's law"
                 ),
             ]

@@ -83,6 +83,8 @@ public static class CableSize
     /// <param name="duty">What the cable must do.</param>
     /// <param name="fit">The cable chosen for it.</param>
     /// <returns>The lines from temperature to drop and loss.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The cable's size is not in the table of resistances.</exception>
+    /// <source>IEC 60228:2004; IEC 60287-1-1, table 1; IEC 60364-5-52:2009, annex G.</source>
     public static WorkingSheet Show(CableDuty duty, CableFit fit)
     {
         var (currentA, lengthM, warmth, supply) = (duty.CurrentA, duty.LengthM, duty.Warmth, duty.Supply);

@@ -1,0 +1,108 @@
+using CsCheck;
+using Shaduf.Power;
+
+namespace Shaduf.Trades.Tests.Power;
+
+public sealed class CableSizeTests
+{
+    private static readonly CableOption[] Options =
+    [
+        .. new[] { 35, 1.5, 2.5, 4, 6, 10, 16, 25 }.Select(size => new CableOption(
+            $"{size} mm²",
+            size,
+            Conductor.CopperClass5,
+            Ampacity.SubmersibleA(size)
+        )),
+    ];
+
+    private static readonly Gen<CableDuty> Duty =
+        from currentA in Gen.Double[1, 150]
+        from lengthM in Gen.Double[1, 400]
+        from systemV in Gen.Double[48, 700]
+        from share in Gen.Double[0.005, 0.06]
+        from direct in Gen.Bool
+        select new CableDuty(
+            currentA,
+            lengthM,
+            systemV,
+            share,
+            direct ? CableSupply.Dc : CableSupply.ThreePhase(0.82, 50),
+            new(30, 70)
+        );
+
+    [Fact]
+    public void The_choice_is_the_smallest_that_fits() =>
+        Duty.Sample(duty =>
+        {
+            var choice = CableSize.Smallest(Options, duty);
+            // The same question, asked of every option by itself.
+            var smallest = Options
+                .Where(option => CableSize.Smallest([option], duty).Fit is not null)
+                .MinBy(option => option.SizeMm2);
+            Assert.Equal(smallest, choice.Fit?.Option);
+            Assert.Equal(
+                Options.Where(option => smallest is null || option.SizeMm2 < smallest.SizeMm2).OrderBy(o => o.SizeMm2),
+                choice.Rejected.Select(rejection => rejection.Option)
+            );
+            if (choice.Fit is { } fit)
+            {
+                Assert.True(fit.Option.AmpacityA >= duty.CurrentA);
+                Assert.True(fit.DropV / duty.SystemV <= duty.LargestDropShare);
+                Assert.InRange(fit.ConductorDegC, 30, 70);
+                Assert.True(fit.LossW > 0);
+            }
+        });
+
+    [Fact]
+    public void Drop_of_the_choice_is_by_hand()
+    {
+        var fit = CableSize
+            .Smallest(Options, new(10, 100, 400, 0.02, CableSupply.ThreePhase(0.8, 50), new(20, 70)))
+            .Fit;
+        // 4 mm²: T = 20 + 50 (10/32)² = 24.8828 °C; r = 4.95 (1 + 0.00393 · 4.8828) = 5.04499 Ω/km; x = 0.101 Ω/km;
+        // √3 · 0.1 · 10 (5.04499 · 0.8 + 0.101 · 0.6) = 7.0955 V; 3 · 0.1 · 10² · 5.04499 = 151.35 W.
+        Assert.NotNull(fit);
+        Assert.Equal(4, fit.Option.SizeMm2);
+        Assert.Equal(7.0955, fit.DropV, 4);
+        Assert.Equal(7.0955 / 400, fit.DropShare, 5);
+        Assert.Equal(151.35, fit.LossW, 2);
+    }
+
+    [Fact]
+    public void None_fits_is_said_with_every_reason()
+    {
+        var choice = CableSize.Smallest(Options, new(20, 3000, 200, 0.01, CableSupply.Dc, new(30, 70)));
+        Assert.Null(choice.Fit);
+        Assert.Equal(Options.Length, choice.Rejected.Length);
+        Assert.Equal("it may carry 18 A, less than 20 A", choice.Rejected[0].Why);
+        Assert.Contains("more than 1 %", choice.Rejected[^1].Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void No_options_and_unknown_duties_are_refused()
+    {
+        var duty = new CableDuty(10, 100, 400, 0.03, CableSupply.Dc, new(20, 70));
+        Assert.Throws<ArgumentException>(() => CableSize.Smallest([], duty));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            CableSize.Smallest(Options, duty with { CurrentA = double.NaN })
+        );
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            CableSize.Smallest(Options, duty with { Warmth = new(20, double.NaN) })
+        );
+    }
+
+    [Fact]
+    public void The_sheet_shows_the_choices_own_figures()
+    {
+        var duty = new CableDuty(20, 60, 500, 0.02, CableSupply.Dc, new(40, 70));
+        var fit = CableSize.Smallest(Options, duty).Fit;
+        Assert.NotNull(fit);
+        var sheet = CableSize.Show(duty, fit);
+        Assert.Equal("Voltage drop of 6 mm²", sheet.Title);
+        Assert.Equal(
+            [fit.ConductorDegC, fit.Impedance.ResistanceOhmPerM, fit.DropV, fit.DropShare, fit.LossW],
+            sheet.Lines.Select(line => line.Value)
+        );
+        Assert.Equal("2 · 60 · 20 · 0.003652", sheet.Lines[2].Numbers);
+    }
+}

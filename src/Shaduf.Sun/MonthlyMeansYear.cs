@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Shaduf.Working;
+
+namespace Shaduf.Sun;
+
+/// <summary>
+/// An hourly year from twelve monthly means: one draw of a random process, not a forecast. Look at ten seeds or more
+/// before a tank is sized on it.
+/// </summary>
+public static class MonthlyMeansYear
+{
+    /// <summary>
+    /// Draws a year: daily clearness as a Markov chain, the months made exact, a smooth profile within the day, direct and
+    /// diffuse by Erbs, and air temperature with its daily swing.
+    /// </summary>
+    /// <param name="place">
+    /// The site: latitude -66 to 66 (no polar day or night), UTC offset within 4 h of what the longitude says.
+    /// </param>
+    /// <param name="climate">Its twelve monthly means.</param>
+    /// <param name="seed">Any number; the same seed gives the same year.</param>
+    /// <returns>The year.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The place is outside the ranges, there are not twelve means, or a month's clearness is not 0.05 to 0.80; the
+    /// message names the month.
+    /// </exception>
+    /// <source>
+    /// Aguiar, Collares-Pereira, Conde 1988; Collares-Pereira, Rabl 1979; Erbs, Klein, Duffie 1982; Erbs, Klein, Beckman
+    /// 1983
+    /// </source>
+    public static WeatherYear Generate(Place place, MonthlyClimate climate, int seed)
+    {
+        Require(place);
+        var hours = new SunlitHour[YearCalendar.HourCount];
+        var daysAboveWhPerM2 = new double[YearCalendar.HourCount / 24];
+        for (var hour = 0; hour < hours.Length; hour++)
+        {
+            hours[hour] = SunlitHour.Of(place, hour);
+            daysAboveWhPerM2[YearCalendar.DayOf(hour)] += hours[hour].HorizontalWPerM2;
+        }
+
+        var monthRatios = MonthRatios(climate, daysAboveWhPerM2);
+        var dayRatios = DayRatios(monthRatios, daysAboveWhPerM2, seed);
+        var globalWPerM2 = new double[hours.Length];
+        var splits = new SplitIrradiance[hours.Length];
+        for (var day = 0; day < dayRatios.Length; day++)
+        {
+            var ofDay = hours.AsSpan(day * 24, 24);
+            var shareSum = 0.0;
+            foreach (var hour in ofDay)
+            {
+                shareSum += hour.DayShare;
+            }
+
+            for (var i = 0; i < 24; i++)
+            {
+                if (ofDay[i].LitShare > 0)
+                {
+                    var at = (day * 24) + i;
+                    globalWPerM2[at] = dayRatios[day] * daysAboveWhPerM2[day] * ofDay[i].DayShare / shareSum;
+                    splits[at] = Decomposition.ErbsSplit(
+                        globalWPerM2[at],
+                        ofDay[i].Sun.ZenithDeg,
+                        ofDay[i].NormalWPerM2
+                    );
+                }
+            }
+        }
+
+        return new(
+            [.. globalWPerM2],
+            [.. splits.Select(split => split.DirectNormalWPerM2)],
+            [.. splits.Select(split => split.DiffuseWPerM2)],
+            AirDegC(place, climate, monthRatios),
+            [.. hours.Select(hour => hour.Sun.ZenithDeg)],
+            [.. hours.Select(hour => hour.Sun.AzimuthDeg)],
+            [.. hours.Select(hour => hour.NormalWPerM2)]
+        );
+    }
+
+    private static void Require(Place place)
+    {
+        Within.Require(place.LatitudeDeg, -66, 66, "deg");
+        Within.Require(place.LongitudeDeg, -180, 180, "deg");
+        Within.Require(place.ElevationM, -450, 6000, "m");
+        Within.Require(place.UtcOffsetH, -12, 14, "h");
+
+        // An offset of the wrong sign would put noon into the night; the date line makes 24 h of it none.
+        var offsetFromSunH = Angle.HalfTurn((15 * place.UtcOffsetH) - place.LongitudeDeg) / 15;
+        Within.Require(offsetFromSunH, -4, 4, "h");
+    }
+
+    private static double[] MonthRatios(MonthlyClimate climate, double[] daysAboveWhPerM2)
+    {
+        Within.RequireCount(climate.GlobalKWhPerM2Day.Count, 12, 12);
+        var ratios = new double[12];
+        for (var month = 0; month < 12; month++)
+        {
+            var aboveKWhPerM2Day = DaysOf(month, daysAboveWhPerM2).ToArray().Average() / 1000;
+            ratios[month] = climate.GlobalKWhPerM2Day[month] / aboveKWhPerM2Day;
+            Within.Require(
+                ratios[month],
+                DailyClearness.LowestMeanRatio,
+                DailyClearness.HighestMeanRatio,
+                "of the extraterrestrial irradiation",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the global irradiation of {MonthName(month)}, {climate.GlobalKWhPerM2Day[month]} kWh/m2 a day,"
+                )
+            );
+        }
+
+        return ratios;
+    }
+
+    private static double[] DayRatios(double[] monthRatios, double[] daysAboveWhPerM2, int seed)
+    {
+        var random = new SplitMix64(unchecked((ulong)seed));
+        var days = new List<double>(daysAboveWhPerM2.Length);
+        var dayBeforeRatio = monthRatios[^1];
+        for (var month = 0; month < 12; month++)
+        {
+            days.AddRange(
+                DailyClearness.Month(monthRatios[month], dayBeforeRatio, DaysOf(month, daysAboveWhPerM2), random)
+            );
+            dayBeforeRatio = days[^1];
+        }
+
+        return [.. days];
+    }
+
+    private static ImmutableArray<double> AirDegC(Place place, MonthlyClimate climate, double[] monthRatios)
+    {
+        var dayMeansDegC = AirTemperature.DailyMeansDegC(climate.AirDegC);
+        return
+        [
+            .. Enumerable
+                .Range(0, YearCalendar.HourCount)
+                .Select(hour =>
+                {
+                    var day = YearCalendar.DayOf(hour);
+                    var solarTimeH = SolarGeometry.SolarTimeH(
+                        (hour % 24) + 0.5,
+                        place,
+                        SolarGeometry.EquationOfTimeMin(day + 1)
+                    );
+                    var swingK = AirTemperature.DailySwingK(monthRatios[YearCalendar.MonthOf(hour)]);
+                    return dayMeansDegC[day] + (swingK * AirTemperature.DailyShapeShare(solarTimeH));
+                }),
+        ];
+    }
+
+    private static ReadOnlySpan<double> DaysOf(int month, double[] days) =>
+        days.AsSpan(YearCalendar.FirstDays[month], YearCalendar.DaysInMonth[month]);
+
+    private static string MonthName(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month + 1);
+}

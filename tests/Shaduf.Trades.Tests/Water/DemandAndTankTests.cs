@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using CsCheck;
+using Shaduf.Water;
+
+namespace Shaduf.Trades.Tests.Water;
+
+public sealed class DemandAndTankTests
+{
+    [Fact]
+    public void Table_holds_the_seven_patterns() =>
+        Assert.Equal(
+            [
+                "two-peak village",
+                "Nepal standpost",
+                "livestock",
+                "school",
+                "daytime-even",
+                "morning-evening irrigation",
+                "round-the-clock",
+            ],
+            DrawPattern.Names
+        );
+
+    [Fact]
+    public void Every_pattern_sums_to_one_exactly_and_has_a_source() =>
+        Assert.All(
+            DrawPattern.Names,
+            name =>
+            {
+                Assert.Equal(1, DrawPattern.Named(name).HourShares.Sum(), 1e-12);
+                Assert.NotEmpty(DrawPattern.SourceOf(name));
+            }
+        );
+
+    [Fact]
+    public void Hours_are_named_by_their_end()
+    {
+        var village = DrawPattern.Named("two-peak village").HourShares;
+        Assert.Equal(0.14, village[7], 1e-12);
+        var irrigation = DrawPattern.Named("morning-evening irrigation").HourShares;
+        Assert.Equal(
+            [6, 7, 8, 9, 15, 16, 17],
+            Enumerable.Range(0, 24).Where(hour => Math.Abs(irrigation[hour] - (1.0 / 7)) < 1e-12)
+        );
+    }
+
+    [Fact]
+    public void A_pattern_that_is_not_a_day_is_refused()
+    {
+        Assert.Throws<ArgumentException>(() => new DrawPattern("short", [1]));
+        Assert.Throws<ArgumentException>(() => new DrawPattern("thin", [.. Enumerable.Repeat(0.04, 24)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            new DrawPattern("NaN", [.. Enumerable.Repeat(double.NaN, 24)])
+        );
+        Assert.Throws<ArgumentException>(() => DrawPattern.Named("moonlight"));
+    }
+
+    [Fact]
+    public void Population_that_does_not_grow_stays() => Assert.Equal(812, Population.Geometric(812, 0, 20));
+
+    [Fact]
+    public void Production_less_its_loss_is_the_delivery() =>
+        Gen.Select(Gen.Double[0, 1000], Gen.Double[0, 0.9])
+            .Sample(
+                (net, share) =>
+                {
+                    var production = Losses.ProductionM3(net, share);
+                    Assert.Equal(net, production * (1 - share), 1e-9);
+                }
+            );
+
+    [Fact]
+    public void Supply_that_follows_the_draw_needs_no_tank()
+    {
+        var village = DrawPattern.Named("two-peak village").HourShares;
+        Assert.Equal(0, MassCurve.UsefulShare(village, village));
+    }
+
+    [Fact]
+    public void Tank_share_lies_between_nothing_and_the_day() =>
+        Gen.Select(Day, Day).Sample((supply, draw) => Assert.InRange(MassCurve.UsefulShare(supply, draw), 0, 1 + 1e-9));
+
+    private static readonly Gen<ImmutableArray<double>> Day = Gen.Double[0.001, 1]
+        .Array[24]
+        .Select(weights => weights.Select(weight => weight / weights.Sum()).ToImmutableArray());
+}

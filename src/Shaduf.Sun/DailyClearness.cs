@@ -68,7 +68,7 @@ public static class DailyClearness
         Within.RequireCount(classNumber, 1, ClassCount);
         var library = Classes[classNumber - 1];
         var shares = Enumerable.Repeat(1.0 / StateCount, StateCount).ToArray();
-        const int steps = 500; // The slowest of the ten forgets four fifths of its start in every few steps.
+        const int steps = 500; // Ample: no class remembers more than 0.4 of yesterday.
         for (var step = 0; step < steps; step++)
         {
             var next = new double[StateCount];

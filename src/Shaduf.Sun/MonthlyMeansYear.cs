@@ -87,7 +87,7 @@ public static class MonthlyMeansYear
 
         // An offset of the wrong sign would put noon into the night; the date line makes 24 h of it none.
         var offsetFromSunH = Angle.HalfTurn((15 * place.UtcOffsetH) - place.LongitudeDeg) / 15;
-        Within.Require(offsetFromSunH, -4, 4, "h");
+        Within.Require(offsetFromSunH, -4, 4, "h", "UtcOffsetH less a 15th of LongitudeDeg");
     }
 
     private static double[] MonthRatios(MonthlyClimate climate, double[] daysAboveWhPerM2)

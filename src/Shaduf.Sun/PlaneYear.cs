@@ -17,6 +17,7 @@ public static class PlaneYear
     public static ImmutableArray<double> HayDavies(WeatherYear year, PlaneFacing plane, double albedoShare)
     {
         Within.RequireCount(year.GlobalWPerM2.Length, YearCalendar.HourCount, YearCalendar.HourCount);
+        var laid = plane.Laid();
         var planeWPerM2 = new double[YearCalendar.HourCount];
         for (var hour = 0; hour < planeWPerM2.Length; hour++)
         {
@@ -32,7 +33,7 @@ public static class PlaneYear
             }
 
             var sun = new SunAngles(year.SunZenithDeg[hour], year.SunAzimuthDeg[hour]);
-            planeWPerM2[hour] = Transposition.HayDavies(sky, sun, plane, albedoShare).TotalWPerM2;
+            planeWPerM2[hour] = Transposition.HayDaviesLaid(sky, sun, laid, albedoShare).TotalWPerM2;
         }
 
         return ImmutableCollectionsMarshal.AsImmutableArray(planeWPerM2);

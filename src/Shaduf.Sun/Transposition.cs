@@ -12,7 +12,20 @@ public readonly record struct PlaneFacing(double TiltDeg, double AzimuthDeg)
         Within.Require(TiltDeg, 0, 90, "deg");
         Within.Require(AzimuthDeg, 0, 360, "deg");
     }
+
+    /// <summary>The plane, checked and with its slope's sine and cosine worked out once for many moments.</summary>
+    internal LaidPlane Laid()
+    {
+        Require();
+        return new(AzimuthDeg, Angle.Sin(TiltDeg), Angle.Cos(TiltDeg));
+    }
 }
+
+/// <summary>A plane ready for many moments.</summary>
+/// <param name="AzimuthDeg">Where it looks [deg].</param>
+/// <param name="TiltSine">Sine of its slope.</param>
+/// <param name="TiltCosine">Cosine of its slope.</param>
+internal readonly record struct LaidPlane(double AzimuthDeg, double TiltSine, double TiltCosine);
 
 /// <summary>What the sky gives at a moment, or as the mean of an hour.</summary>
 /// <param name="GlobalWPerM2">Global irradiance on the horizontal [W/m2], 0 to 2000.</param>
@@ -52,7 +65,7 @@ public static class Transposition
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Duffie, Beckman, Solar Engineering of Thermal Processes, equation 1.6.3</source>
     public static double IncidenceDeg(SunAngles sun, PlaneFacing plane) =>
-        Angle.ArcCos(IncidenceCosine(sun, Angle.Cos(sun.ZenithDeg), plane));
+        Angle.ArcCos(Cosines(sun, plane.Laid()).Incidence);
 
     /// <summary>Irradiance on a plane under an evenly bright sky.</summary>
     /// <param name="sky">What the sky gives.</param>
@@ -63,7 +76,7 @@ public static class Transposition
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Liu, Jordan 1963, in Duffie, Beckman, Solar Engineering of Thermal Processes, equation 2.15.1</source>
     public static PlaneIrradiance Isotropic(SkyMoment sky, SunAngles sun, PlaneFacing plane, double albedoShare) =>
-        Parts(sky, sun, plane, albedoShare, circumsolar: false);
+        Parts(sky, sun, plane.Laid(), albedoShare, circumsolar: false);
 
     /// <summary>Irradiance on a plane under a sky that is brighter around the sun.</summary>
     /// <param name="sky">What the sky gives.</param>
@@ -74,12 +87,15 @@ public static class Transposition
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Hay, Davies 1980, in Duffie, Beckman, Solar Engineering of Thermal Processes, section 2.16</source>
     public static PlaneIrradiance HayDavies(SkyMoment sky, SunAngles sun, PlaneFacing plane, double albedoShare) =>
+        HayDaviesLaid(sky, sun, plane.Laid(), albedoShare);
+
+    internal static PlaneIrradiance HayDaviesLaid(SkyMoment sky, SunAngles sun, LaidPlane plane, double albedoShare) =>
         Parts(sky, sun, plane, albedoShare, circumsolar: true);
 
     private static PlaneIrradiance Parts(
         SkyMoment sky,
         SunAngles sun,
-        PlaneFacing plane,
+        LaidPlane plane,
         double albedoShare,
         bool circumsolar
     )
@@ -89,9 +105,8 @@ public static class Transposition
         Within.Require(sky.DiffuseWPerM2, 0, 2000, "W/m2");
         Within.Require(sky.GlobalWPerM2, 0, 2000, "W/m2");
         Within.Require(albedoShare, 0, 1, "");
-        var cosZenith = Angle.Cos(sun.ZenithDeg);
-        var cosIncidence = Math.Max(0, IncidenceCosine(sun, cosZenith, plane));
-        var skySeen = (1 + Angle.Cos(plane.TiltDeg)) / 2;
+        var (cosZenith, cosIncidence) = Cosines(sun, plane);
+        var skySeen = (1 + plane.TiltCosine) / 2;
         var groundWPerM2 = sky.GlobalWPerM2 * albedoShare * (1 - skySeen);
         var evenWPerM2 = sky.DiffuseWPerM2 * skySeen;
         if (sky.DirectNormalWPerM2 == 0 || cosZenith <= 0)
@@ -99,24 +114,25 @@ public static class Transposition
             return new(0, evenWPerM2, groundWPerM2);
         }
 
-        var beamWPerM2 = sky.DirectNormalWPerM2 * cosIncidence;
+        var cosBeam = Math.Max(0, cosIncidence);
+        var beamWPerM2 = sky.DirectNormalWPerM2 * cosBeam;
         if (!circumsolar)
         {
             return new(beamWPerM2, evenWPerM2, groundWPerM2);
         }
 
         var anisotropy = sky.DirectNormalWPerM2 / sky.ExtraterrestrialNormalWPerM2;
-        var beamRatio = cosIncidence / Math.Max(LowestCosine, cosZenith);
+        var beamRatio = cosBeam / Math.Max(LowestCosine, cosZenith);
         var aroundSunWPerM2 = sky.DiffuseWPerM2 * anisotropy * beamRatio;
         return new(beamWPerM2, aroundSunWPerM2 + ((1 - anisotropy) * evenWPerM2), groundWPerM2);
     }
 
-    private static double IncidenceCosine(SunAngles sun, double cosZenith, PlaneFacing plane)
+    private static (double Zenith, double Incidence) Cosines(SunAngles sun, LaidPlane plane)
     {
         Within.Require(sun.ZenithDeg, 0, 180, "deg");
         Within.Require(sun.AzimuthDeg, 0, 360, "deg");
-        plane.Require();
-        return (cosZenith * Angle.Cos(plane.TiltDeg))
-            + (Angle.Sin(sun.ZenithDeg) * Angle.Sin(plane.TiltDeg) * Angle.Cos(sun.AzimuthDeg - plane.AzimuthDeg));
+        var (sinZenith, cosZenith) = Math.SinCos(Angle.ToRad(sun.ZenithDeg));
+        var across = Angle.Cos(sun.AzimuthDeg - plane.AzimuthDeg);
+        return (cosZenith, (cosZenith * plane.TiltCosine) + (sinZenith * plane.TiltSine * across));
     }
 }

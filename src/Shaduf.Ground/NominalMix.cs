@@ -17,7 +17,29 @@ public sealed record MixQuantities(
     double SandM3,
     double StoneM3,
     double WaterL
-);
+)
+{
+    /// <summary>The same parts for another volume, with an allowance for waste.</summary>
+    /// <param name="volumeFactor">How many times these quantities: m3 of concrete when these are for 1 m3, 0 to 10000.</param>
+    /// <param name="wasteShare">Allowance for waste, 0 to 0.5; 0.05 is usual.</param>
+    /// <returns>The quantities.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
+    /// <source>Proportion; allowance for waste common practice, no source</source>
+    public MixQuantities Times(double volumeFactor, double wasteShare)
+    {
+        Within.Require(volumeFactor, 0, 10_000, "");
+        Within.Require(wasteShare, 0, 0.5, "");
+        var factor = volumeFactor * (1 + wasteShare);
+        return new(
+            CementM3 * factor,
+            CementKg * factor,
+            BagCount * factor,
+            SandM3 * factor,
+            StoneM3 * factor,
+            WaterL * factor
+        );
+    }
+}
 
 /// <summary>A concrete mix by volume, 1 part of cement to parts of sand and stone.</summary>
 /// <param name="Name">The mix as the trade writes it: <c>1:2:4</c>.</param>

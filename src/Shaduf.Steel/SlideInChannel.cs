@@ -112,7 +112,12 @@ public sealed record SlideInChannel(
         var tried = sizes
             .Select(size => (Size: size, Channel: Of(size.LegMm, size.ThicknessMm, moduleThicknessMm, clearanceMm)))
             .ToList();
-        var (chosen, channel) = tried.Where(one => one.Channel.Fits).MinBy(one => one.Size.MassKgPerM);
+
+        // Both are null when none fits.
+        var (chosen, channel) = tried
+            .Where(one => one.Channel.Fits)
+            .OrderBy(one => one.Size.MassKgPerM)
+            .FirstOrDefault();
         var others = tried
             .Where(one => !ReferenceEquals(one.Size, chosen))
             .Select(one => new AngleRefusal(

@@ -1,0 +1,63 @@
+using Shaduf.Working;
+
+namespace Shaduf.Ground;
+
+/// <summary>Which shipped kernel computes each quantity of the trade's published rows.</summary>
+public static class PublishedChecks
+{
+    /// <summary>One check for each quantity that the published files of the trade name.</summary>
+    public static IReadOnlyList<PublishedCheck> All { get; } =
+    [
+        Mix("cement", mix => mix.CementM3),
+        Mix("cement-mass", mix => mix.CementKg),
+        Mix("bags", mix => mix.BagCount),
+        Mix("sand", mix => mix.SandM3),
+        Mix("stone", mix => mix.StoneM3),
+        Strength("share-aci209", StrengthGain.Aci209),
+        Strength("share-en1992-n", StrengthGain.En1992ClassN),
+        Strength("share-en1992-s", StrengthGain.En1992ClassS),
+        new("ground/spoil", "loose", row => Spoil.LooseM3(row["bankM3"], row["swellShare"])),
+        new("ground/spoil", "backfill-bank", row => Spoil.BackfillBankM3(row["fillM3"], row["bankToFillFactor"])),
+        new(
+            "ground/spoil",
+            "surplus-loose",
+            row => Spoil.SurplusLooseM3(row["dugM3"], row["backfillBankM3"], row["swellShare"])
+        ),
+        new("ground/footing-block", "concrete", row => row["blockCount"] * Block(row).ConcreteM3),
+        new("ground/footing-block", "excavation", row => row["blockCount"] * Block(row).ExcavationM3),
+        new("ground/fence", "bays", row => Runs(row).BayCount),
+        new("ground/fence", "posts", row => Runs(row).PostCount),
+        new("ground/fence", "mesh", row => Runs(row).MeshM),
+    ];
+
+    private static PublishedCheck Mix(string quantity, Func<MixQuantities, double> take) =>
+        new(
+            "ground/nominal-mix",
+            quantity,
+            row =>
+                row.Inputs.GetValueOrDefault("concreteM3", 1)
+                * take(
+                    new NominalMix("", "", row["sandRatio"], row["stoneRatio"], 0.55).PerM3(
+                        row["dryFactor"],
+                        row["cementKgPerM3"]
+                    )
+                )
+        );
+
+    private static PublishedCheck Strength(string quantity, StrengthGain gain) =>
+        new("ground/concrete-strength", quantity, row => ConcreteStrength.ShareAtDays(row["ageDays"], gain));
+
+    private static FootingBlock Block(PublishedCase row) =>
+        new(row["lengthMm"], row["widthMm"], row["depthMm"], row["plinthSideMm"], row["plinthHeightMm"]);
+
+    private static FenceTakeoff Runs(PublishedCase row) =>
+        Fence.AlongRuns(
+            [
+                .. row
+                    .Inputs.Where(input => input.Key.StartsWith("run", StringComparison.Ordinal))
+                    .Select(run => run.Value),
+            ],
+            row["spacingM"],
+            row["gateWidthM"]
+        );
+}

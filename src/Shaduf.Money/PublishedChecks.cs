@@ -1,0 +1,63 @@
+using Shaduf.Working;
+
+namespace Shaduf.Money;
+
+/// <summary>Which shipped kernel computes each quantity of the trade's published rows.</summary>
+public static class PublishedChecks
+{
+    /// <summary>One check for each quantity that the published files of the trade name.</summary>
+    public static IReadOnlyList<PublishedCheck> All { get; } =
+    [
+        new("money/bill", "direct", row => (double)FiveLines(row).Direct),
+        Offered("overhead", offer => offer.Overhead),
+        Offered("profit", offer => offer.Profit),
+        Offered("tax", offer => offer.Tax),
+        Offered("total", offer => offer.Total),
+        new("money/mark-up", "margin", row => MarkUp.MarginShare(row["markUpShare"])),
+        new("money/mark-up", "mark-up", row => MarkUp.Share(row["marginShare"])),
+    ];
+
+    private static PublishedCheck Offered(string quantity, Func<Offer, decimal> take) =>
+        new(
+            "money/offer",
+            quantity,
+            row =>
+                (double)take(
+                    Offer.From(
+                        new("", 2, [], [], (decimal)row["directAmount"]),
+                        new(row["contingencyShare"], row["overheadShare"], row["markupShare"], row["taxShare"])
+                    )
+                )
+        );
+
+    private static Bill FiveLines(PublishedCase row)
+    {
+        (string Item, string Unit, double Quantity, double Rate)[] lines =
+        [
+            ("steel", "kg", row["steelKg"], row["steelAmountPerKg"]),
+            ("sand", "m3", row["sandM3"], row["sandAmountPerM3"]),
+            ("stone", "m3", row["stoneM3"], row["stoneAmountPerM3"]),
+            ("first sum", "sum", 1, row["sum1Amount"]),
+            ("second sum", "sum", 1, row["sum2Amount"]),
+        ];
+        return Bill.Price(
+            [
+                .. lines.Select(line => new QuantityLine(
+                    line.Item,
+                    BillSection.Ground,
+                    line.Item,
+                    line.Unit,
+                    line.Quantity,
+                    "published row"
+                )),
+            ],
+            new(
+                "",
+                "",
+                2,
+                "",
+                lines.ToDictionary(line => line.Item, line => new Rate(line.Item, line.Unit, (decimal)line.Rate, ""))
+            )
+        );
+    }
+}

@@ -1,0 +1,10 @@
+namespace Shaduf.Trades.Tests.Steel;
+
+internal static class Near
+{
+    public static void Share(double expected, double obtained, double share) =>
+        Assert.True(
+            Math.Abs(obtained - expected) <= share * Math.Abs(expected),
+            $"expected {expected} within {share:P1}, obtained {obtained}"
+        );
+}

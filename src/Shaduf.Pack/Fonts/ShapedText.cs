@@ -1,3 +1,4 @@
+using System.Text;
 using HarfBuzzSharp;
 using Buffer = HarfBuzzSharp.Buffer;
 
@@ -5,11 +6,19 @@ namespace Shaduf.Pack;
 
 /// <summary>Glyphs of one font in the order they stand, from the left.</summary>
 /// <param name="Face">The font.</param>
-/// <param name="Text">The text that they write, in reading order.</param>
+/// <param name="Text">The text that they write, in reading order, UTF-8.</param>
+/// <param name="Clusters">Byte of the text at which each glyph's character starts.</param>
 /// <param name="Glyphs">The glyphs' numbers in the font file.</param>
 /// <param name="XEm">Left of each glyph from the start of the line, in ems.</param>
 /// <param name="YEm">Height of each glyph above the line, in ems.</param>
-internal sealed record ShapedRun(FontFace Face, string Text, ushort[] Glyphs, float[] XEm, float[] YEm);
+internal sealed record ShapedRun(
+    FontFace Face,
+    byte[] Text,
+    uint[] Clusters,
+    ushort[] Glyphs,
+    float[] XEm,
+    float[] YEm
+);
 
 /// <summary>A line of text, shaped: the right glyphs in the right places.</summary>
 /// <param name="Runs">Its runs from the left.</param>
@@ -68,7 +77,8 @@ internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm)
     private static double Shape(FontFace face, string text, bool isRight, double startEm, out ShapedRun run)
     {
         using var buffer = new Buffer();
-        buffer.AddUtf16(text);
+        var utf8 = Encoding.UTF8.GetBytes(text);
+        buffer.AddUtf8(utf8);
         buffer.Direction = isRight ? Direction.RightToLeft : Direction.LeftToRight;
         buffer.Language = English;
         buffer.GuessSegmentProperties();
@@ -77,18 +87,20 @@ internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm)
         var places = buffer.GetGlyphPositionSpan();
         double unit = face.Face.UnitsPerEm;
         var glyphs = new ushort[infos.Length];
+        var clusters = new uint[infos.Length];
         var xs = new float[infos.Length];
         var ys = new float[infos.Length];
         var penEm = 0.0;
         for (var i = 0; i < infos.Length; i++)
         {
             glyphs[i] = (ushort)infos[i].Codepoint;
+            clusters[i] = infos[i].Cluster;
             xs[i] = (float)(startEm + penEm + (places[i].XOffset / unit));
             ys[i] = (float)(places[i].YOffset / unit);
             penEm += places[i].XAdvance / unit;
         }
 
-        run = new(face, text, glyphs, xs, ys);
+        run = new(face, utf8, clusters, glyphs, xs, ys);
         return penEm;
     }
 }

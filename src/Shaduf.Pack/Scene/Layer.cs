@@ -67,6 +67,9 @@ public sealed record Layer(string Name, double PenWidthMm, Colour Colour)
     /// <summary>Sun rays, shade lines.</summary>
     public static Layer Sun { get; } = new("Sun", 0.25, Palette.Sun);
 
+    /// <summary>Guide lines behind a chart.</summary>
+    public static Layer Grid { get; } = new("Grid", 0.13, Palette.Steel.Tint(0.5));
+
     /// <summary>The house layers, in the order of this list.</summary>
     public static IReadOnlyList<Layer> All { get; } =
     [

@@ -1,0 +1,138 @@
+using System.Globalization;
+using Shaduf.Working;
+
+namespace Shaduf.Pack;
+
+/// <summary>One kind of bar in a chart.</summary>
+/// <param name="Name">Its name in the legend.</param>
+/// <param name="Values">One figure for each category, in the unit of the chart's axis.</param>
+public sealed record BarSeries(string Name, IReadOnlyList<double> Values);
+
+/// <summary>Bars side by side in groups: a year by months. Series differ by hatch as well as by colour.</summary>
+/// <param name="Axis">The upright axis; it always shows zero.</param>
+/// <param name="Categories">Names of the groups, from the left; at least one.</param>
+/// <param name="Series">One to five kinds of bar.</param>
+public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, IReadOnlyList<BarSeries> Series)
+{
+    private const double GroupShare = 0.8;
+
+    private static readonly (Colour Fill, HatchPattern? Hatch)[] Looks =
+    [
+        (Palette.Water, null),
+        (Palette.Sun.Tint(0.35), HatchPattern.Diagonal),
+        (Palette.White, HatchPattern.Horizontal),
+        (Palette.Leaf.Tint(0.35), HatchPattern.Cross),
+        (Palette.Clay.Tint(0.3), HatchPattern.Sand),
+    ];
+
+    /// <summary>How the figures over the bars are written, as a .NET number format; null for none.</summary>
+    public string? ValueFormat { get; init; } = "0.#";
+
+    /// <summary>Composes the chart.</summary>
+    /// <param name="size">Its size, at least 40 x 35 mm.</param>
+    /// <param name="title">What it shows, for those who cannot see it.</param>
+    /// <returns>The picture.</returns>
+    /// <exception cref="ArgumentException">Too many series, or not one figure for each category.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is NaN or outside the axis.</exception>
+    public Scene ToScene(PaperSize size, string title)
+    {
+        Within.RequireCount(Series.Count, 1, Looks.Length);
+        if (Categories.Count == 0 || Series.Any(series => series.Values.Count != Categories.Count))
+        {
+            throw new ArgumentException("Each series needs one figure for each category.", nameof(size));
+        }
+
+        var values = Series.SelectMany(series => series.Values).ToList();
+        values.ForEach(value => Within.Require(value, -1e12, 1e12, Axis.Title));
+        var frame = new ChartFrame(size);
+        if (Series.Count > 1)
+        {
+            frame.Legend([.. Series.Select(series => series.Name)], (b, i, box) => Bar(b, i, box));
+        }
+
+        // The labels of the axis need its ticks, and the ticks need the plot's height: a first guess is close enough.
+        var guess = Scaled(values, size.HeightMm * 0.6, 0);
+        var yLabelsMm = guess.Values.Max(value => Lettering.WidthMm(guess.Label(value), ChartFrame.LabelMm));
+        var pitchMm = (size.WidthMm - yLabelsMm - 3) / Categories.Count;
+        var names = ChartFrame.Fitted.To(Categories, pitchMm, size.HeightMm / 3);
+        var plot = frame.Plot(Axis.Title, yLabelsMm, names.HeightMm, 0, false);
+        var barMm = plot.WidthMm / Categories.Count * GroupShare / Series.Count;
+        var figures = ChartFrame.Fitted.To(ValueFormat is null ? [] : values.Select(Figure), barMm, double.MaxValue);
+        var ticks = Scaled(values, plot.HeightMm, ValueFormat is null ? 0 : figures.HeightMm + 1.2);
+        frame.YAxis(plot, ticks);
+        Bars(frame.Builder, plot, ticks, barMm, figures);
+        var groupMm = plot.WidthMm / Categories.Count;
+        frame.XAxis(plot, [.. Categories.Select((name, i) => (plot.LeftMm + ((i + 0.5) * groupMm), name))], names, "");
+        return frame.Builder.Build(title);
+    }
+
+    // Ticks over the figures, zero and the room of the labels beyond the bars' ends.
+    private Ticks Scaled(List<double> values, double heightMm, double labelMm)
+    {
+        var (low, high) = (Math.Min(0, values.Min()), Math.Max(0, values.Max()));
+        var sides = (low < 0 ? 1 : 0) + (high > 0 ? 1 : 0);
+        var room = Math.Max(heightMm - (sides * labelMm), heightMm / 3);
+        var more = labelMm * (high - low) / room;
+        return Ticks.Over(
+            Axis,
+            low < 0 && Axis.From is null ? low - more : low,
+            high > 0 && Axis.To is null ? high + more : high,
+            (int)Math.Max(2, heightMm / 9)
+        );
+    }
+
+    private void Bars(SceneBuilder builder, PaperBox plot, Ticks ticks, double barMm, ChartFrame.Fitted figures)
+    {
+        double HeightAt(double value) => plot.BottomMm - ((value - ticks.From) / ticks.Span * plot.HeightMm);
+        var zeroMm = HeightAt(0);
+        var groupMm = plot.WidthMm / Categories.Count;
+        var labels = new List<(PaperPoint At, double Value)>();
+        for (var i = 0; i < Categories.Count; i++)
+        {
+            for (var s = 0; s < Series.Count; s++)
+            {
+                var value = Series[s].Values[i];
+                var leftMm = plot.LeftMm + (i * groupMm) + (groupMm * (1 - GroupShare) / 2) + (s * barMm);
+                var endMm = HeightAt(value);
+                Bar(builder, s, new(leftMm, Math.Min(endMm, zeroMm), leftMm + barMm, Math.Max(endMm, zeroMm)));
+                labels.Add((new(leftMm + (barMm / 2), endMm), value));
+            }
+        }
+
+        builder.Line(Layer.Thin, new(plot.LeftMm, zeroMm), new(plot.RightMm, zeroMm));
+        for (var i = 0; ValueFormat is not null && i < labels.Count; i += figures.EveryCount)
+        {
+            var (at, value) = labels[i];
+            var isDown = value < 0;
+            builder.Text(at.Moved(0, isDown ? 0.6 : -0.6), Figure(value), FigureStyle(figures.IsUpright, isDown));
+        }
+    }
+
+    private static TextStyle FigureStyle(bool isUpright, bool isDown) =>
+        isUpright
+            ? new(ChartFrame.LabelMm)
+            {
+                RotationDeg = 90,
+                Horizontal = isDown ? HorizontalAnchor.Right : HorizontalAnchor.Left,
+                Vertical = VerticalAnchor.Middle,
+                IsOpaque = true,
+            }
+            : new(ChartFrame.LabelMm)
+            {
+                Horizontal = HorizontalAnchor.Centre,
+                Vertical = isDown ? VerticalAnchor.Top : VerticalAnchor.Bottom,
+                IsOpaque = true,
+            };
+
+    private string Figure(double value) => value.ToString(ValueFormat, CultureInfo.InvariantCulture);
+
+    private static void Bar(SceneBuilder builder, int series, PaperBox box)
+    {
+        var (fill, hatch) = Looks[series];
+        builder.Rectangle(Layer.Thin, box, fill);
+        if (hatch is { } pattern && box.HeightMm > 0)
+        {
+            builder.Hatch(pattern, box.Corners, spacingMm: 1.2);
+        }
+    }
+}

@@ -1,0 +1,53 @@
+using SkiaSharp;
+
+namespace Shaduf.Pack;
+
+/// <summary>Writes scenes as pages of a PDF file: vectors, searchable text, only the letters used.</summary>
+public static class PdfRenderer
+{
+    private const float PointsPerMm = 72f / 25.4f;
+
+    /// <summary>Writes a document. The same scenes and the same information give the same bytes.</summary>
+    /// <param name="stream">Where to write; left open.</param>
+    /// <param name="pages">One scene for each page, at least one. Sizes may differ.</param>
+    /// <param name="info">What the file says about itself.</param>
+    /// <returns>Characters that no font has, drawn as the replacement mark; the caller must tell the reader.</returns>
+    /// <exception cref="ArgumentException">There are no pages.</exception>
+    public static IReadOnlyList<string> Write(Stream stream, IReadOnlyList<Scene> pages, DocumentInfo info)
+    {
+        if (pages.Count == 0)
+        {
+            throw new ArgumentException("A document needs at least one page.", nameof(pages));
+        }
+
+        using var fonts = new PdfFonts(pages);
+        var dated = info.Dated.UtcDateTime;
+        var about = new SKDocumentPdfMetadata
+        {
+            Title = info.Title,
+            Author = info.Author,
+            Subject = info.Subject,
+            Creator = info.Program,
+            Producer = info.Program,
+            Creation = dated,
+            Modified = dated,
+        };
+        using var document = SKDocument.CreatePdf(stream, about);
+        foreach (var scene in pages)
+        {
+            var size = scene.Size;
+            var canvas = document.BeginPage((float)size.WidthMm * PointsPerMm, (float)size.HeightMm * PointsPerMm);
+            canvas.Scale(PointsPerMm);
+            var page = new PdfPage(canvas, fonts);
+            foreach (var item in scene.Items)
+            {
+                page.Draw(item);
+            }
+
+            document.EndPage();
+        }
+
+        document.Close();
+        return Lettering.MissingCharacters(pages.SelectMany(page => page.Items.OfType<TextItem>()).Select(t => t.Text));
+    }
+}

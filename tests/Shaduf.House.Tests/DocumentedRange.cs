@@ -28,14 +28,14 @@ internal sealed record DocumentedRange(double Lowest, double Highest, bool Above
         $@"(?<below>below|less than|under)\s+(?<hi>{Number})|(?:at most|up to)\s+(?<hi>{Number})"
     );
 
-    /// <summary>Reads '0 to 10', 'above 0 to 10', 'at least 0', 'above 0, at most 5', 'below 90'; null when none is stated.</summary>
+    /// <summary>Reads '0 to 10', 'above 0 to 10', 'at least 0', 'above 0, at most 5', 'below 90', 'any'; null when none is stated.</summary>
     public static DocumentedRange? Read(string text)
     {
         var stated = text[(text.IndexOf(']', StringComparison.Ordinal) + 1)..];
         var closed = s_closed.Match(stated);
         var low = closed.Success ? closed : s_low.Match(stated);
         var high = closed.Success ? closed : s_high.Match(stated);
-        return low.Success || high.Success
+        return low.Success || high.Success || Regex.IsMatch(stated, @"\bany\b")
             ? new(
                 low.Success ? Parse(low.Groups["lo"].Value) : double.NegativeInfinity,
                 high.Success ? Parse(high.Groups["hi"].Value) : double.PositiveInfinity,

@@ -21,6 +21,7 @@ public sealed class KernelDocTests
     [InlineData("Day of the year, 1 to 366.", 1, 366)]
     [InlineData("Slope, from 3 to 1 downwards [deg], 0 to 90", 0, 90)]
     [InlineData("Head [m], 0 to infinity", 0, double.PositiveInfinity)]
+    [InlineData("Seed, any.", double.NegativeInfinity, double.PositiveInfinity)]
     public void A_range_is_read_as_it_is_written(string text, double lowest, double highest)
     {
         var range = DocumentedRange.Read(text);
@@ -48,9 +49,9 @@ public sealed class KernelDocTests
 
         if (kernel.ReturnType.IsDouble())
         {
-            foreach (
-                var problem in UnitProblems(UnitNames.BeforePreposition(kernel.Name), docs.Element("returns").OneLine())
-            )
+            // A type that speaks for its methods (FrictionFactor) says that there is no unit.
+            string[] readings = [.. UnitNames.Readings(kernel), kernel.ContainingType.Name];
+            foreach (var problem in UnitProblems(readings, docs.Element("returns").OneLine()))
             {
                 yield return new(kernel.Subject(), $"<returns> {problem}");
             }
@@ -67,7 +68,7 @@ public sealed class KernelDocTests
         var says = parameter.Says();
         if (parameter.Type.SpecialType is not SpecialType.System_Int32)
         {
-            foreach (var problem in UnitProblems(parameter.Name, says))
+            foreach (var problem in UnitProblems([parameter.Name], says))
             {
                 yield return new(parameter.Subject(), problem);
             }
@@ -77,21 +78,21 @@ public sealed class KernelDocTests
         {
             yield return new(
                 parameter.Subject(),
-                "state its valid range after the unit: '[m], 0 to 10' or '[m], at least 0'."
+                "state its valid range after the unit: '[m], 0 to 10', 'at least 0', 'above 0 to 5' or 'any'."
             );
         }
     }
 
-    private static IEnumerable<string> UnitProblems(string name, string says)
+    private static IEnumerable<string> UnitProblems(string[] names, string says)
     {
         var unit = Regex.Match(says, @"\[([^\]]+)\]");
-        if (!unit.Success)
+        if (!unit.Success && !names.Any(UnitNames.IsUnitless))
         {
-            yield return "state the unit in brackets: [m3/s], or [-] for a number without one.";
+            yield return "state the unit in brackets: [m3/s].";
         }
-        else if (!UnitNames.Agree(name, unit.Groups[1].Value))
+        else if (unit.Success && !UnitNames.Agree(names, unit.Groups[1].Value))
         {
-            yield return $"says {unit.Value}, but '{name}' ends in another unit: correct the one that is wrong, "
+            yield return $"says {unit.Value}, but '{names[0]}' ends in another unit: correct the one that is wrong, "
                 + "or add the spelling to units.txt.";
         }
     }

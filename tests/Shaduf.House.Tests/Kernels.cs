@@ -41,9 +41,23 @@ internal static class Kernels
             .SingleOrDefault(param => param.Attribute("name")?.Value == parameter.Name)
             .OneLine();
 
-    /// <summary>An element's text in one line.</summary>
-    public static string OneLine(this XElement? element) =>
-        string.Join(' ', (element?.Value ?? "").Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    /// <summary>An element's text in one line; a reference in it by its last name.</summary>
+    public static string OneLine(this XElement? element)
+    {
+        var text = string.Concat((element?.Nodes() ?? []).Select(Text));
+        return string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    private static string Text(XNode node) =>
+        node switch
+        {
+            XText text => text.Value,
+            XElement { IsEmpty: true, FirstAttribute.Value: var reference } => reference.Split('(')[0].Split('.', ':')[
+                ^1
+            ],
+            XElement inner => string.Concat(inner.Nodes().Select(Text)),
+            _ => "",
+        };
 
     private static bool WritesDown(ITypeSymbol type) =>
         type.Name is "WorkingSheet" or "Line"

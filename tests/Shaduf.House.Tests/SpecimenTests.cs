@@ -116,7 +116,7 @@ public sealed class SpecimenTests
     [InlineData("Head [m]", "Head [mm]", "HeadM: <returns> says [mm], but 'HeadM' ends in another unit")]
     [InlineData("Mean velocity [m/s]", "Mean velocity", "HeadM(velocityMPerS): state the unit in brackets")]
     [InlineData("[m/s]", "[km/h]", "HeadM(velocityMPerS): says [km/h], but")]
-    [InlineData("0 to 10", "any", "HeadM(velocityMPerS): state its valid range")]
+    [InlineData("0 to 10", "small", "HeadM(velocityMPerS): state its valid range")]
     public void Doc_rules_bite(string part, string instead, string offence) =>
         Finds("docs", GoodKernel.Replace(part, instead, StringComparison.Ordinal), offence);
 

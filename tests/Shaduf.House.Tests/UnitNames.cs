@@ -39,7 +39,15 @@ internal static class UnitNames
     public static bool SaysUnit(string name) => IsUnitless(name) || UnitsOf(name).Any();
 
     public static bool SaysUnit(IMethodSymbol method) =>
-        SaysUnit(BeforePreposition(method.Name)) || IsUnitless(method.ContainingType.Name);
+        Readings(method).Any(SaysUnit) || IsUnitless(method.ContainingType.Name);
+
+    /// <summary>A method's name as it may be read: whole, and up to a preposition.</summary>
+    public static IEnumerable<string> Readings(IMethodSymbol method)
+    {
+        var words = Words.Of(method.Name);
+        var first = words.Skip(1).TakeWhile(word => !s_prepositions.Contains(word));
+        return [method.Name, string.Concat(words.Take(1).Concat(first))];
+    }
 
     public static bool IsUnitless(string name) => Words.Of(name) is [.., var last] && s_unitless.Contains(last);
 
@@ -50,14 +58,11 @@ internal static class UnitNames
         return s_units.Where(unit => Words.EndsWith(words, unit.Ending));
     }
 
-    /// <summary>Whether a [unit] is a spelling of the unit that a name ends in; true for a name without a unit.</summary>
-    public static bool Agree(string name, string unit) =>
-        UnitsOf(name).FirstOrDefault() is not { } said || said.Spellings.Contains(Plain(unit));
-
-    public static string BeforePreposition(string name)
+    /// <summary>Whether a [unit] spells a unit that one of the readings of a name ends in; true when none ends in any.</summary>
+    public static bool Agree(IEnumerable<string> readings, string unit)
     {
-        var words = Words.Of(name);
-        return string.Concat(words.Take(1).Concat(words.Skip(1).TakeWhile(word => !s_prepositions.Contains(word))));
+        UnitName[] said = [.. readings.SelectMany(name => UnitsOf(name).Take(1))];
+        return said.Length == 0 || said.Any(name => name.Spellings.Contains(Plain(unit)));
     }
 
     /// <summary>A unit without raised digits, dots and blanks, so that 'W/(m²·K)' and 'W/(m2 K)' are one.</summary>

@@ -31,7 +31,7 @@ public sealed class UnitTests
     [InlineData("pressureKPa", "Pa", false)]
     [InlineData("shadeShare", "-", true)]
     public void A_doc_comment_spells_the_unit_of_the_name(string name, string unit, bool agree) =>
-        Assert.Equal(agree, UnitNames.Agree(name, unit));
+        Assert.Equal(agree, UnitNames.Agree([name], unit));
 
     internal static IEnumerable<Offence> Unnamed(IAssemblySymbol trade) =>
         trade.PublicTypes().SelectMany(type => type.PublicMembers()).SelectMany(Unnamed);
@@ -54,7 +54,7 @@ public sealed class UnitTests
     private static IEnumerable<Offence> UnnamedReturn(IMethodSymbol method) =>
         method.MethodKind is MethodKind.UserDefinedOperator or MethodKind.Conversion || UnitNames.SaysUnit(method)
             ? []
-            : Numbers(method.ReturnType, UnitNames.BeforePreposition(method.Name), method);
+            : Numbers(method.ReturnType, method.Name, method);
 
     /// <summary>The doubles that a type holds under a name: itself, elements, tuple parts, a function's result.</summary>
     private static IEnumerable<Offence> Numbers(ITypeSymbol type, string name, ISymbol subject) =>

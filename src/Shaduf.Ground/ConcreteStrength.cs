@@ -29,7 +29,7 @@ public static class ConcreteStrength
     /// <param name="gain">The curve.</param>
     /// <returns>Share of the strength at 28 days.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The age is outside the range, or NaN; the curve is not one of the enumeration.</exception>
-    /// <source>ACI 209R-92, 2.2.1 (t/(4 + 0.85 t)); EN 1992-1-1:2004, 3.1.2(6), equation 3.2 (from memory)</source>
+    /// <source>ACI 209R-92 (t/(4 + 0.85 t), clause 2.2.1 from memory); EN 1992-1-1:2004, 3.1.2(6), equation 3.2 (from memory)</source>
     public static double ShareAtDays(double ageDays, StrengthGain gain)
     {
         Within.Require(ageDays, 1, 365, "d");

@@ -9,14 +9,14 @@ namespace Shaduf.Ground;
 /// <param name="BagCount">Bags of 50 kg, not rounded.</param>
 /// <param name="SandM3">Sand, loose and dry [m3].</param>
 /// <param name="StoneM3">Stone, loose [m3].</param>
-/// <param name="WaterL">Water, the damp of the sand included [L].</param>
+/// <param name="WaterLitres">Water, the damp of the sand included [L].</param>
 public sealed record MixQuantities(
     double CementM3,
     double CementKg,
     double BagCount,
     double SandM3,
     double StoneM3,
-    double WaterL
+    double WaterLitres
 )
 {
     /// <summary>The same parts for another volume, with an allowance for waste.</summary>
@@ -36,7 +36,7 @@ public sealed record MixQuantities(
             BagCount * factor,
             SandM3 * factor,
             StoneM3 * factor,
-            WaterL * factor
+            WaterLitres * factor
         );
     }
 }

@@ -33,7 +33,7 @@ public static class Spoil
 
     /// <summary>Loose ground left to cart away when part of what was dug is filled back.</summary>
     /// <param name="dugBankM3">Volume dug, as it lay [m3], 0 to 100000.</param>
-    /// <param name="backfillBankM3">Part of it that is filled back, as it lay [m3], 0 to the volume dug.</param>
+    /// <param name="backfillBankM3">Part of it that is filled back, as it lay [m3], 0 to 100000, no more than was dug.</param>
     /// <param name="swellShare">Growth from bank to loose, 0 to 1.</param>
     /// <returns>Loose volume [m3].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN; more is filled than was dug.</exception>

@@ -65,14 +65,22 @@ public sealed record Bill(
         }
 
         var quantity = BillUnit.Rounded(line);
-        var code = FormattableString.Invariant($"{(char)line.Section}{number}");
-        var rounded = line with { Quantity = (double)quantity };
-        if (!book.Rates.TryGetValue(line.Item, out var rate))
-        {
-            return new(code, rounded, null, null);
-        }
+        var rate = RateOf(line, book);
+        return new(
+            FormattableString.Invariant($"{(char)line.Section}{number}"),
+            line with
+            {
+                Quantity = (double)quantity,
+            },
+            rate?.Amount,
+            rate is null ? null : Math.Round(quantity * rate.Amount, book.MinorDigits, MidpointRounding.AwayFromZero)
+        );
+    }
 
-        if (rate.Unit != line.Unit)
+    private static Rate? RateOf(QuantityLine line, PriceBook book)
+    {
+        var rate = book.Rates.GetValueOrDefault(line.Item);
+        if (rate is not null && rate.Unit != line.Unit)
         {
             throw new ArgumentException(
                 $"Item {line.Item} is measured in {line.Unit} and priced in {rate.Unit}.",
@@ -80,16 +88,11 @@ public sealed record Bill(
             );
         }
 
-        if (rate.Amount < 0)
+        if (rate?.Amount < 0)
         {
             throw new ArgumentException($"Item {line.Item}: the rate is negative.", nameof(book));
         }
 
-        return new(
-            code,
-            rounded,
-            rate.Amount,
-            Math.Round(quantity * rate.Amount, book.MinorDigits, MidpointRounding.AwayFromZero)
-        );
+        return rate;
     }
 }

@@ -20,23 +20,8 @@ internal sealed record BillUnit(string Name, int DecimalsCount, bool Whole)
     /// <summary>Rounds the quantity of a line to its unit's place, half away from zero; what is there stays at least one place.</summary>
     public static decimal Rounded(QuantityLine line)
     {
-        var unit =
-            Table.FirstOrDefault(unit => unit.Name == line.Unit)
-            ?? throw new ArgumentException(
-                $"Item {line.Item}: the bill has no unit '{line.Unit}'; accepted: {string.Join(", ", Table.Select(unit => unit.Name))}.",
-                nameof(line)
-            );
-        if (!(line.Quantity >= 0 && line.Quantity <= LargestQuantity))
-        {
-            throw new ArgumentException(
-                FormattableString.Invariant(
-                    $"Item {line.Item}: the quantity is {line.Quantity} {line.Unit}; accepted: 0 to {LargestQuantity}."
-                ),
-                nameof(line)
-            );
-        }
-
-        var exact = (decimal)line.Quantity;
+        var unit = Of(line);
+        var exact = Exact(line);
         var rounded = Math.Round(exact, unit.DecimalsCount, MidpointRounding.AwayFromZero);
         if (unit.Whole && rounded != exact)
         {
@@ -51,4 +36,22 @@ internal sealed record BillUnit(string Name, int DecimalsCount, bool Whole)
         var place = new decimal(1, 0, 0, false, (byte)unit.DecimalsCount);
         return line.Quantity > 0 ? Math.Max(rounded, place) : rounded;
     }
+
+    private static BillUnit Of(QuantityLine line) =>
+        Table.FirstOrDefault(unit => unit.Name == line.Unit)
+        ?? throw new ArgumentException(
+            $"Item {line.Item}: the bill has no unit '{line.Unit}'; accepted: {string.Join(", ", Table.Select(unit => unit.Name))}.",
+            nameof(line)
+        );
+
+    // A decimal holds the fifteen digits of a double that can be relied on.
+    private static decimal Exact(QuantityLine line) =>
+        line.Quantity is >= 0 and <= LargestQuantity
+            ? (decimal)line.Quantity
+            : throw new ArgumentException(
+                FormattableString.Invariant(
+                    $"Item {line.Item}: the quantity is {line.Quantity} {line.Unit}; accepted: 0 to {LargestQuantity}."
+                ),
+                nameof(line)
+            );
 }

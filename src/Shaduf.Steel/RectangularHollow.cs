@@ -58,11 +58,7 @@ public static class RectangularHollow
         var inertiaY = outerY.Inertia - innerY.Inertia;
         var inertiaZ = outerZ.Inertia - innerZ.Inertia;
 
-        var meanRadius = (outerRadiusMm + innerRadiusMm) / 2;
-        var meanLine = 2 * (B - T + (H - T)) - 2 * meanRadius * (4 - Math.PI);
-        var enclosed = (B - T) * (H - T) - meanRadius * meanRadius * (4 - Math.PI);
-        var k = 2 * enclosed * T / meanLine;
-        var torsion = T * T * T * meanLine / 3 + 2 * k * enclosed;
+        var torsion = Torsion(B, H, T, (outerRadiusMm + innerRadiusMm) / 2);
 
         return new(
             area,
@@ -74,9 +70,19 @@ public static class RectangularHollow
             2 * inertiaZ / B,
             outerY.PlasticModulus - innerY.PlasticModulus,
             outerZ.PlasticModulus - innerZ.PlasticModulus,
-            torsion,
-            torsion / (T + k / T)
+            torsion.Constant,
+            torsion.Modulus
         );
+    }
+
+    // Bredt's shear flow around the middle of the wall, and the wall's own twist.
+    private static (double Constant, double Modulus) Torsion(double B, double H, double T, double meanRadius)
+    {
+        var meanLine = 2 * (B - T + (H - T)) - 2 * meanRadius * (4 - Math.PI);
+        var enclosed = (B - T) * (H - T) - meanRadius * meanRadius * (4 - Math.PI);
+        var k = 2 * enclosed * T / meanLine;
+        var constant = T * T * T * meanLine / 3 + 2 * k * enclosed;
+        return (constant, constant / (T + k / T));
     }
 
     // A solid rectangle of the given breadth and depth less its four corner spandrels, about its middle axis.

@@ -58,7 +58,7 @@ public sealed record BarPlan(
     /// <returns>The plan with its lower bounds; it may use more bars than the best plan.</returns>
     /// <exception cref="ArgumentException">A part is longer than a bar less its end trim; the message names its mark.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A figure is outside its range, or NaN.</exception>
-    /// <source>First-fit decreasing: Johnson, Demers, Ullman, Garey, Graham, SIAM J. Comput. 3 (1974); bounds: Martello and Toth, Knapsack Problems, 1990, chapter 8</source>
+    /// <source>First-fit decreasing: Johnson, Demers, Ullman, Garey, Graham, SIAM J. Comput. 3 (1974) (from memory); bounds: Martello and Toth, Knapsack Problems, 1990, chapter 8</source>
     public static BarPlan FirstFitDecreasing(
         IReadOnlyList<CutPart> parts,
         double barMm,
@@ -77,30 +77,11 @@ public sealed record BarPlan(
 
         // With a kerf added to every part and to the bar, the kerfs between parts need no further thought.
         var roomMm = usableMm + kerfMm;
-        var opened = new List<(List<CutPiece> Pieces, double LeftMm)>();
-        var pieces = parts
-            .OrderByDescending(part => part.LengthMm)
-            .ThenBy(part => part.Mark, StringComparer.Ordinal)
-            .SelectMany(part => Enumerable.Repeat(new CutPiece(part.Mark, part.LengthMm), part.Count));
-        foreach (var piece in pieces)
-        {
-            var takesMm = piece.LengthMm + kerfMm;
-            var at = opened.FindIndex(bar => takesMm <= bar.LeftMm + FitToleranceMm);
-            if (at < 0)
-            {
-                opened.Add(([piece], roomMm - takesMm));
-                continue;
-            }
-
-            opened[at].Pieces.Add(piece);
-            opened[at] = (opened[at].Pieces, opened[at].LeftMm - takesMm);
-        }
-
         return new(
             barMm,
             kerfMm,
             endTrimMm,
-            [.. opened.Select(bar => new CutBar(bar.Pieces, Math.Max(0, bar.LeftMm - kerfMm)))],
+            Lay(parts, kerfMm, roomMm),
             LengthBound(parts, kerfMm, roomMm),
             PairingBound(parts, kerfMm, roomMm)
         );
@@ -120,6 +101,31 @@ public sealed record BarPlan(
         }
 
         Within.Require(part.LengthMm, 1, double.PositiveInfinity, "mm");
+    }
+
+    private static List<CutBar> Lay(IReadOnlyList<CutPart> parts, double kerfMm, double roomMm)
+    {
+        var opened = new List<(List<CutPiece> Pieces, double LeftMm)>();
+        var pieces = parts
+            .OrderByDescending(part => part.LengthMm)
+            .ThenBy(part => part.Mark, StringComparer.Ordinal)
+            .SelectMany(part => Enumerable.Repeat(new CutPiece(part.Mark, part.LengthMm), part.Count));
+        foreach (var piece in pieces)
+        {
+            var takesMm = piece.LengthMm + kerfMm;
+            var at = opened.FindIndex(bar => takesMm <= bar.LeftMm + FitToleranceMm);
+            if (at < 0)
+            {
+                opened.Add(([piece], roomMm - takesMm));
+                continue;
+            }
+
+            opened[at].Pieces.Add(piece);
+            opened[at] = (opened[at].Pieces, opened[at].LeftMm - takesMm);
+        }
+
+        // The last cut takes a kerf off the remainder, or what is left of it.
+        return [.. opened.Select(bar => new CutBar(bar.Pieces, Math.Max(0, bar.LeftMm - kerfMm)))];
     }
 
     private static int LengthBound(IReadOnlyList<CutPart> parts, double kerfMm, double roomMm) =>

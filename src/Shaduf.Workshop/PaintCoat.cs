@@ -11,7 +11,7 @@ public static class PaintCoat
     /// <returns>Area of a litre [m2/L].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
     /// <source>Volume balance: a litre of solids covers 1000 m2 at 1 um</source>
-    public static double SpreadM2PerL(double solidsShare, double filmUm)
+    public static double SpreadM2PerLitre(double solidsShare, double filmUm)
     {
         Within.Require(solidsShare, 0.10, 1, "");
         Within.Require(filmUm, 10, 1000, "um");
@@ -30,6 +30,6 @@ public static class PaintCoat
     {
         Within.Require(areaM2, 0, 100_000, "m2");
         Within.Require(lossShare, 0, 0.8, "");
-        return areaM2 / (SpreadM2PerL(solidsShare, filmUm) * (1 - lossShare));
+        return areaM2 / (SpreadM2PerLitre(solidsShare, filmUm) * (1 - lossShare));
     }
 }

@@ -29,7 +29,7 @@ public static class PublishedChecks
             "mass-for-loss",
             row => Electrodes.MassKg(row["depositKg"], efficiencyShare: 1 - row["lossShare"])
         ),
-        new("workshop/paint-coat", "spread", row => PaintCoat.SpreadM2PerL(row["solidsShare"], row["filmUm"])),
+        new("workshop/paint-coat", "spread", row => PaintCoat.SpreadM2PerLitre(row["solidsShare"], row["filmUm"])),
         new(
             "workshop/paint-coat",
             "litres",

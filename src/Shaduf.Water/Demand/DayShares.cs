@@ -5,8 +5,7 @@ namespace Shaduf.Water;
 
 internal static class DayShares
 {
-    // Shares typed with four digits may miss 1 by a few of the last.
-    private const double SumTolerance = 1e-3;
+    private const double SumTolerance = 1e-6;
 
     public static TShares Checked<TShares>(TShares shares, string name)
         where TShares : IReadOnlyList<double>

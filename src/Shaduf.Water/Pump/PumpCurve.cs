@@ -105,7 +105,7 @@ public sealed record PumpCurve
         )
         {
             throw Refused(
-                $"H = {square.ShutOffHeadM:G5} - ({square.LinearSPerM2:G5}) Q - ({square.SquareS2PerM5:G5}) Q2 is nearest to the points but does not fall from {0.1 * bestM3PerS:G4} m3/s on down to no head: look for a wrong point"
+                $"the head does not fall from {0.1 * bestM3PerS:G4} m3/s on down to none: look for a wrong point"
             );
         }
 

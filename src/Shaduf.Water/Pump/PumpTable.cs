@@ -57,7 +57,10 @@ public sealed record PumpTable
     /// <summary>Highest speed used, over the curve's own; 0 when the pump is of no use here.</summary>
     public double HighestRatio { get; }
 
-    /// <summary>Operating points from start to full power, each taking more power than the one before; empty when no speed in the range lifts water.</summary>
+    /// <summary>
+    /// Operating points from start to full power, each taking more power than the one before; empty when no speed in
+    /// the range lifts water.
+    /// </summary>
     public IReadOnlyList<PoweredPoint> Points { get; }
 
     /// <summary>Whether the highest speed was lowered to keep to the largest flow allowed.</summary>
@@ -95,7 +98,9 @@ public sealed record PumpTable
     /// <param name="range">The speeds and the flow allowed.</param>
     /// <param name="inputWFromShaftW">Power drawn ahead of motor and drive [W] for a shaft power [W]; not less than it.</param>
     /// <returns>The table; without points, and zero throughout, when no speed in the range lifts water.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A figure is outside its range, or NaN, or the drive gives back less than the shaft takes.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A figure is outside its range, or NaN, or the drive draws less than the shaft takes.
+    /// </exception>
     /// <source>operating points over the speed, P = rho g Q H/eta; this project's own, no source</source>
     public static PumpTable Build(
         PumpCurve curve,

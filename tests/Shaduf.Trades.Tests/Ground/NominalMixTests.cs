@@ -16,7 +16,7 @@ public sealed class NominalMixTests
                     Assert.Equal(dryFactor, take.CementM3 + take.SandM3 + take.StoneM3, 1e-9);
                     Assert.Equal(sand, take.SandM3 / take.CementM3, 1e-9);
                     Assert.Equal(stone, take.StoneM3 / take.CementM3, 1e-9);
-                    Assert.Equal(take.CementKg * 0.55, take.WaterL, 1e-9);
+                    Assert.Equal(take.CementKg * 0.55, take.WaterLitres, 1e-9);
                     Assert.Equal(2 * take.SandM3, take.Times(2, wasteShare: 0).SandM3, 1e-9);
                     Assert.Equal(1.05 * take.BagCount, take.Times(1, wasteShare: 0.05).BagCount, 1e-9);
                 }

@@ -16,7 +16,7 @@ public sealed class PumpTableTests
         DensityKgPerM3 = 997,
     };
 
-    private static readonly PumpCurve Curve = PumpTests.Pump(110, 0.1, 0.0023, 0.6);
+    private static readonly PumpCurve Curve = MadeUp.Pump(110, 0.1, 0.0023, 0.6);
 
     [Fact]
     public void Flow_never_falls_with_the_power_and_stays_within_its_ends() =>
@@ -36,7 +36,7 @@ public sealed class PumpTableTests
                         0,
                         0.9e-6
                     );
-                    var curve = PumpTests.Pump(pump.Item1, pump.Item2, pump.Item3, pump.Item4);
+                    var curve = MadeUp.Pump(pump.Item1, pump.Item2, pump.Item3, pump.Item4);
                     var table = PumpTable.Build(
                         curve,
                         lift,

@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
-using CsCheck;
 using Shaduf.Water;
 
 namespace Shaduf.Trades.Tests.Water;
 
-public sealed class DemandAndTankTests
+public sealed class DrawPatternTests
 {
     [Fact]
     public void Table_holds_the_seven_patterns() =>
@@ -54,33 +52,4 @@ public sealed class DemandAndTankTests
         );
         Assert.Throws<ArgumentException>(() => DrawPattern.Named("moonlight"));
     }
-
-    [Fact]
-    public void Population_that_does_not_grow_stays() => Assert.Equal(812, Population.Geometric(812, 0, 20));
-
-    [Fact]
-    public void Production_less_its_loss_is_the_delivery() =>
-        Gen.Select(Gen.Double[0, 1000], Gen.Double[0, 0.9])
-            .Sample(
-                (net, share) =>
-                {
-                    var production = Losses.ProductionM3(net, share);
-                    Assert.Equal(net, production * (1 - share), 1e-9);
-                }
-            );
-
-    [Fact]
-    public void Supply_that_follows_the_draw_needs_no_tank()
-    {
-        var village = DrawPattern.Named("two-peak village").HourShares;
-        Assert.Equal(0, MassCurve.UsefulShare(village, village));
-    }
-
-    [Fact]
-    public void Tank_share_lies_between_nothing_and_the_day() =>
-        Gen.Select(Day, Day).Sample((supply, draw) => Assert.InRange(MassCurve.UsefulShare(supply, draw), 0, 1 + 1e-9));
-
-    private static readonly Gen<ImmutableArray<double>> Day = Gen.Double[0.001, 1]
-        .Array[24]
-        .Select(weights => weights.Select(weight => weight / weights.Sum()).ToImmutableArray());
 }

@@ -3,7 +3,7 @@ using Shaduf.Water;
 
 namespace Shaduf.Trades.Tests.Water;
 
-public sealed class WellTests
+public sealed class StepDrawdownTests
 {
     private static readonly Gen<PumpedStep[]> Steps = Gen.Select(
         Gen.Double[1e-5, 0.05],
@@ -91,15 +91,6 @@ public sealed class WellTests
     [Fact]
     public void No_reading_is_no_well() => Assert.Throws<ArgumentException>(() => StepDrawdown.Fit([]));
 
-    [Theory]
-    [InlineData(0, WaltonClass.Sound)]
-    [InlineData(1900, WaltonClass.Sound)]
-    [InlineData(1902, WaltonClass.MildlyWorn)]
-    [InlineData(3802, WaltonClass.Clogged)]
-    [InlineData(15_206, WaltonClass.PastRestoring)]
-    public void Walton_classes_part_at_their_limits(double wellLoss, WaltonClass expected) =>
-        Assert.Equal(expected, WellLossClass.Walton(wellLoss));
-
     [Fact]
     public void Working_adds_up_to_the_drawdown()
     {
@@ -108,8 +99,4 @@ public sealed class WellTests
         Assert.Equal(well.DrawdownM(0.0025), lines[2].Value);
         Assert.Equal(lines[2].Value, lines[0].Value + lines[1].Value, 1e-12);
     }
-
-    [Fact]
-    public void A_motor_wider_than_its_casing_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => MotorCooling.VelocityMPerS(0.001, 0.1, 0.1));
 }

@@ -50,7 +50,9 @@ public sealed record Cut(
             (side * -half) + (up * half),
             (side * -half) + (up * -half),
         ];
-        var edges = corners.Select(corner => Reach(from + corner, axis, end) - Reach(from + corner, axis, start)).ToList();
+        var edges = corners
+            .Select(corner => Reach(from + corner, axis, end) - Reach(from + corner, axis, start))
+            .ToList();
         return new(
             edges.Max(),
             edges.Min(),

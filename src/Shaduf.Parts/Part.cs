@@ -34,11 +34,18 @@ public sealed record Part(string Mark, string Role, Section Section, Cut Shape, 
     /// <param name="to">End of the axis.</param>
     /// <param name="isSplicedFromEnd">Whether whole bars are laid from the end, so that neighbours' splices are staggered.</param>
     /// <returns>The part.</returns>
-    public static Part Straight(string mark, string role, Section section, Point from, Point to, bool isSplicedFromEnd = false)
+    public static Part Straight(
+        string mark,
+        string role,
+        Section section,
+        Point from,
+        Point to,
+        bool isSplicedFromEnd = false
+    )
     {
         var along = to - from;
         var shape = new Cut(along.LengthMm, along.LengthMm, 0, 0, from, to);
-        return new(mark, role, section, shape, Splices(along.LengthMm, section.BarMm, isSplicedFromEnd));
+        return new(mark, role, section, shape, Splices(along.LengthMm, section.LongestPieceMm, isSplicedFromEnd));
     }
 
     /// <summary>

@@ -21,6 +21,7 @@ public enum Outline
 /// <param name="MassKgPerM">Mass [kg/m].</param>
 /// <param name="PerimeterMm">Outer perimeter, for paint [mm].</param>
 /// <param name="BarMm">Length of the bar as sold [mm].</param>
+/// <param name="LongestPieceMm">Longest piece that a bar gives once its ends are trimmed [mm].</param>
 public sealed record Section(
     string Name,
     Outline Outline,
@@ -28,5 +29,6 @@ public sealed record Section(
     double WallMm,
     double MassKgPerM,
     double PerimeterMm,
-    double BarMm
+    double BarMm,
+    double LongestPieceMm
 );

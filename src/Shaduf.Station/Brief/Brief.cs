@@ -36,7 +36,14 @@ public sealed record Brief(
 /// <param name="Builder">Who builds it.</param>
 /// <param name="Revision">Revision of the brief.</param>
 /// <param name="Issued">Date printed on the documents; null when none is given.</param>
-public sealed record BriefHead(string Name, string Place, string Client, string Builder, string Revision, DateOnly? Issued);
+public sealed record BriefHead(
+    string Name,
+    string Place,
+    string Client,
+    string Builder,
+    string Revision,
+    DateOnly? Issued
+);
 
 /// <summary>One month of climate.</summary>
 /// <param name="SunKWhPerM2Day">Sun on the level [kWh/m²/d].</param>
@@ -112,7 +119,13 @@ public sealed record HerdBrief(string Animal, int Count, double? EachLPerDay);
 /// <param name="NeedMmPerDay">Water that the crop needs from irrigation, January first [mm/d].</param>
 /// <param name="EfficiencyShare">Share of the water that reaches the roots.</param>
 /// <param name="Pattern">Draw pattern by name.</param>
-public sealed record PlotBrief(string Crop, double AreaM2, IReadOnlyList<double> NeedMmPerDay, double? EfficiencyShare, string Pattern);
+public sealed record PlotBrief(
+    string Crop,
+    double AreaM2,
+    IReadOnlyList<double> NeedMmPerDay,
+    double? EfficiencyShare,
+    string Pattern
+);
 
 /// <summary>A use that is the same every day.</summary>
 /// <param name="Name">What it is.</param>

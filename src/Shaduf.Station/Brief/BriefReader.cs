@@ -1,4 +1,5 @@
 using Shaduf.Water;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -7,7 +8,7 @@ internal static class BriefReader
 {
     /// <summary>Month names as written in the brief, January first.</summary>
     public static IReadOnlyList<string> Months { get; } =
-        ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+    ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 
     private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
 
@@ -16,8 +17,16 @@ internal static class BriefReader
     /// <returns>The brief; to be used only when the log has no errors.</returns>
     public static Brief Read(FieldMap top)
     {
-        top.OptionalText("cards", "Folder of cards, seen from this file; left out: the cards that come with the program.", 200);
-        top.OptionalText("prices", "Price book, seen from this file; left out: the planning price book that comes with the program.", 200);
+        top.OptionalText(
+            "cards",
+            "Folder of cards, seen from this file; left out: the cards that come with the program.",
+            200
+        );
+        top.OptionalText(
+            "prices",
+            "Price book, seen from this file; left out: the planning price book that comes with the program.",
+            200
+        );
         var lift = Lift(top.Map("lift", "The way of the pipe from the wellhead up to the tank."));
         var brief = new Brief(
             Head(top.Map("station", "Who and where.")),
@@ -26,7 +35,10 @@ internal static class BriefReader
             SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
             lift,
             Tank(top.OptionalMap("tank", "The tank.")),
-            top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.") is { } taps ? Taps(taps) : null,
+            top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.")
+                is { } taps
+                ? Taps(taps)
+                : null,
             Array(top.OptionalMap("array", "Modules and their cables.")),
             Rack(top.OptionalMap("rack", "The steel under the modules.")),
             Guard(top.OptionalMap("guard", "Light, lightning, fence.")),
@@ -83,15 +95,57 @@ internal static class BriefReader
             fields.OptionalText("sunFrom", "Where the monthly figures come from.", 120),
             MonthList(fields.Map("months", "Climate of the twelve months."))
         );
+        if (!fields.IsDescribing)
+        {
+            CheckSky(fields, site);
+        }
+
         fields.Done();
         return site;
+    }
+
+    // What no sky on Earth gives: more than 80 % of the sun above the air over a whole month, or less than 5 %.
+    private static void CheckSky(FieldMap fields, SiteBrief site)
+    {
+        if (Math.Abs(site.UtcOffsetH - (site.LongitudeDeg / 15)) > 4)
+        {
+            fields.Complain(
+                "utcOffset",
+                Invariant($"{site.UtcOffsetH:0.##} h does not belong to longitude {site.LongitudeDeg:0.##} deg"),
+                Invariant($"an offset within 4 h of {site.LongitudeDeg / 15:0.#} h is accepted")
+            );
+        }
+
+        var above = Sky.AboveTheAirKWhPerM2Day(site.LatitudeDeg);
+        for (var month = 0; month < site.Months.Count; month++)
+        {
+            if (
+                site.Months[month].SunKWhPerM2Day is { } sun
+                && !(sun >= 0.05 * above[month] && sun <= 0.79 * above[month])
+            )
+            {
+                fields.Complain(
+                    "months",
+                    Invariant(
+                        $"{Months[month]}: {sun:0.##} kWh/m2/d cannot be (the sun above the air gives {above[month]:0.##})"
+                    ),
+                    Invariant($"{0.05 * above[month]:0.##} to {0.79 * above[month]:0.##} kWh/m2/d is accepted there")
+                );
+            }
+        }
     }
 
     private static WindBrief Wind(FieldMap fields)
     {
         var wind = new WindBrief(
             fields.Quantity("speed", Measure.SpeedMPerS, 0, 90, "Wind speed 10 m above open flat country."),
-            fields.Quantity("averaging", Measure.TimeS, 1, 3600, "Averaging time: 3 s for a gust, 10 min for the mean of the Eurocodes."),
+            fields.Quantity(
+                "averaging",
+                Measure.TimeS,
+                1,
+                3600,
+                "Averaging time: 3 s for a gust, 10 min for the mean of the Eurocodes."
+            ),
             fields.Quantity("returnPeriod", Measure.TimeYears, 1, 2000, "Return period."),
             fields.OptionalText("from", "Where the figure comes from.", 120) ?? "not said"
         );
@@ -125,12 +179,22 @@ internal static class BriefReader
             "Ground points along the pipe, the wellhead first, the tank last.",
             point => RoutePoint(point)
         );
-        var inletM = fields.Quantity("tankInlet", Measure.LengthM, -430, 5500, "Level of the tank's inlet above sea level.");
+        var inletM = fields.Quantity(
+            "tankInlet",
+            Measure.LengthM,
+            -430,
+            5500,
+            "Level of the tank's inlet above sea level."
+        );
         for (var i = 1; i < route.Count; i++)
         {
             if (route[i].ChainageM <= route[i - 1].ChainageM)
             {
-                fields.Complain("route", $"point {i + 1} stands at {route[i].ChainageM:0.##} m, not beyond point {i}", "growing chainage is accepted");
+                fields.Complain(
+                    "route",
+                    Invariant($"point {i + 1} stands at {route[i].ChainageM:0.##} m, not beyond point {i}"),
+                    "growing chainage is accepted"
+                );
             }
         }
 
@@ -138,8 +202,8 @@ internal static class BriefReader
         {
             fields.Complain(
                 "tankInlet",
-                $"{inletM:0.##} m is below the ground at the tank ({route[^1].ElevationM:0.##} m)",
-                $"{route[^1].ElevationM:0.##} m or more is accepted"
+                Invariant($"{inletM:0.##} m is below the ground at the tank ({route[^1].ElevationM:0.##} m)"),
+                Invariant($"{route[^1].ElevationM:0.##} m or more is accepted")
             );
         }
 
@@ -172,7 +236,11 @@ internal static class BriefReader
         );
         if (!fields.IsDescribing && !FittingLoss.Names.Contains(fitting.Kind) && fitting.Kind.Length > 0)
         {
-            fields.Complain("kind", $"'{fitting.Kind}' is not in the table", $"{string.Join(", ", FittingLoss.Names)} are accepted");
+            fields.Complain(
+                "kind",
+                $"'{fitting.Kind}' is not in the table",
+                $"{string.Join(", ", FittingLoss.Names)} are accepted"
+            );
         }
 
         fields.Done();
@@ -189,7 +257,11 @@ internal static class BriefReader
         );
         if (tank is { IsExisting: true, Card: null })
         {
-            fields!.Complain("card", "missing for an existing tank", "the card of the tank that stands there is needed");
+            fields!.Complain(
+                "card",
+                "missing for an existing tank",
+                "the card of the tank that stands there is needed"
+            );
         }
 
         fields?.Done();
@@ -199,7 +271,13 @@ internal static class BriefReader
     private static TapsBrief Taps(FieldMap fields)
     {
         var taps = new TapsBrief(
-            fields.Quantity("mainLength", Measure.LengthM, 0, 20_000, "Length of the main from the tank to the junction."),
+            fields.Quantity(
+                "mainLength",
+                Measure.LengthM,
+                0,
+                20_000,
+                "Length of the main from the tank to the junction."
+            ),
             fields.Text("mainPipe", "Card of the main's pipe.", 40),
             fields.Items(
                 "points",
@@ -211,7 +289,13 @@ internal static class BriefReader
                     var read = new TapBrief(
                         tap.Text("name", "The tap's name.", 40),
                         tap.Quantity("elevation", Measure.LengthM, -430, 5500, "Level of the tap's mouth."),
-                        tap.Quantity("branch", Measure.LengthM, 0, 10_000, "Length of its own branch from the junction."),
+                        tap.Quantity(
+                            "branch",
+                            Measure.LengthM,
+                            0,
+                            10_000,
+                            "Length of its own branch from the junction."
+                        ),
                         tap.Text("pipe", "Card of the branch's pipe.", 40),
                         tap.Quantity("flow", Measure.FlowM3PerH, 0.05, 20, "Flow when open.")
                     );
@@ -229,7 +313,13 @@ internal static class BriefReader
         var array = new ArrayBrief(
             Name(fields, "module", "Card of the module."),
             fields?.Chosen("tilt", Measure.AngleDeg, 0, 60, "Tilt from the level."),
-            fields?.Chosen("azimuth", Measure.AngleDeg, 0, 360, "Direction the modules face, clockwise from true north."),
+            fields?.Chosen(
+                "azimuth",
+                Measure.AngleDeg,
+                0,
+                360,
+                "Direction the modules face, clockwise from true north."
+            ),
             fields?.Known("albedo", Measure.Share, 0.02, 0.9, "Share of light that the ground throws back."),
             fields?.Known("stringCable", Measure.LengthM, 1, 500, "Way from the array to the drive, one way."),
             fields?.Known("motorCable", Measure.LengthM, 1, 2000, "Way from the drive to the wellhead.")
@@ -244,8 +334,20 @@ internal static class BriefReader
             fields?.OptionalCount("rows", 1, 4, "Rows of modules up the slope.", FieldMap.ChooseWord),
             fields?.OptionalCount("columns", 1, 20, "Most modules side by side in one rack.", FieldMap.ChooseWord),
             fields?.Chosen("lowEdge", Measure.LengthM, 0.3, 3, "Height of the low edge above ground."),
-            fields?.Chosen("depthClearance", Measure.LengthMm, 0, 15, "Free depth in the channel beyond the module's thickness."),
-            fields?.Chosen("rowClearance", Measure.LengthMm, 0, 200, "Free length in each row beyond the bare sum of widths."),
+            fields?.Chosen(
+                "depthClearance",
+                Measure.LengthMm,
+                0,
+                15,
+                "Free depth in the channel beyond the module's thickness."
+            ),
+            fields?.Chosen(
+                "rowClearance",
+                Measure.LengthMm,
+                0,
+                200,
+                "Free length in each row beyond the bare sum of widths."
+            ),
             Name(fields, "angle", "Section card of the frame's angles."),
             Name(fields, "tube", "Section card of the cross tubes and struts."),
             Name(fields, "column", "Section card of the columns."),
@@ -277,7 +379,8 @@ internal static class BriefReader
             fields?.Known("markup", Measure.Share, 0, 1, "Profit as a mark-up on cost."),
             fields?.Known("tax", Measure.Share, 0, 0.4, "Tax on the offer."),
             fields?.OptionalNumber("budget", 0, 1e12, "What the client can pay, in the price book's currency."),
-            fields?.Known("transport", Measure.LengthM, 0, 3_000_000, "Road from the yard to the site, one way.") / 1000 ?? 0
+            fields?.Known("transport", Measure.LengthM, 0, 3_000_000, "Road from the yard to the site, one way.") / 1000
+                ?? 0
         );
         fields?.Done();
         return money;

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace Shaduf.Station;
 
 /// <summary>Reads the part of the brief about the borehole or well.</summary>
@@ -12,10 +14,28 @@ internal static class SourceReader
             fields.Known("depth", Measure.LengthM, 1, 800, "Depth."),
             fields.Known("casing", Measure.LengthMm, 50, 4000, "Smallest inside diameter."),
             fields.Known("restLevel", Measure.LengthM, 0, 700, "Depth to the water at rest, on the day of the test."),
-            fields.Known("seasonalFall", Measure.LengthM, 0, 60, "How much lower the water stands at the end of the dry season."),
+            fields.Known(
+                "seasonalFall",
+                Measure.LengthM,
+                0,
+                60,
+                "How much lower the water stands at the end of the dry season."
+            ),
             fields.Known("testedYield", Measure.FlowM3PerH, 0.05, 500, "Constant rate held in the pumping test."),
-            fields.Known("drillersFigure", Measure.FlowM3PerH, 0.05, 500, "The driller's airlift figure, when there was no test."),
-            fields.Known("yieldShare", Measure.Share, 0.1, 0.8, "Share of the tested rate that may be drawn for years."),
+            fields.Known(
+                "drillersFigure",
+                Measure.FlowM3PerH,
+                0.05,
+                500,
+                "The driller's airlift figure, when there was no test."
+            ),
+            fields.Known(
+                "yieldShare",
+                Measure.Share,
+                0.1,
+                0.8,
+                "Share of the tested rate that may be drawn for years."
+            ),
             fields.Items("steps", 0, 10, "The step test, smallest flow first.", Step),
             fields.Chosen("pumpSetting", Measure.LengthM, 1, 790, "Depth of the pump's intake."),
             fields.Known("waterTemperature", Measure.TemperatureDegC, 5, 45, "Temperature of the water.")
@@ -44,27 +64,50 @@ internal static class SourceReader
     {
         if (source is { DepthM: null, RestLevelM: null })
         {
-            fields.Complain("restLevel", "neither depth nor rest level is known", "a dip with a weighted tape gives the rest level: one of the two is needed");
+            fields.Complain(
+                "restLevel",
+                "neither depth nor rest level is known",
+                "a dip with a weighted tape gives the rest level: one of the two is needed"
+            );
         }
 
         if (source.RestLevelM >= source.DepthM)
         {
-            fields.Complain("restLevel", $"{source.RestLevelM:0.##} m is not above the bottom ({source.DepthM:0.##} m)", $"less than {source.DepthM:0.##} m is accepted");
+            fields.Complain(
+                "restLevel",
+                Invariant($"{source.RestLevelM:0.##} m is not above the bottom ({source.DepthM:0.##} m)"),
+                Invariant($"less than {source.DepthM:0.##} m is accepted")
+            );
         }
 
         if (source.PumpSettingM >= source.DepthM)
         {
-            fields.Complain("pumpSetting", $"{source.PumpSettingM:0.##} m is below the bottom ({source.DepthM:0.##} m)", $"less than {source.DepthM:0.##} m is accepted");
+            fields.Complain(
+                "pumpSetting",
+                Invariant($"{source.PumpSettingM:0.##} m is below the bottom ({source.DepthM:0.##} m)"),
+                Invariant($"less than {source.DepthM:0.##} m is accepted")
+            );
         }
 
         if (source.PumpSettingM <= source.RestLevelM)
         {
-            fields.Complain("pumpSetting", $"{source.PumpSettingM:0.##} m is above the water at rest ({source.RestLevelM:0.##} m)", "a depth below the rest level is accepted");
+            fields.Complain(
+                "pumpSetting",
+                Invariant($"{source.PumpSettingM:0.##} m is above the water at rest ({source.RestLevelM:0.##} m)"),
+                "a depth below the rest level is accepted"
+            );
         }
 
-        if (source.Steps.Count > 0 && source.Steps.Max(step => step.DrawdownM) + (source.RestLevelM ?? 0) > (source.DepthM ?? double.MaxValue))
+        if (
+            source.Steps.Count > 0
+            && source.Steps.Max(step => step.DrawdownM) + (source.RestLevelM ?? 0) > (source.DepthM ?? double.MaxValue)
+        )
         {
-            fields.Complain("steps", "the deepest drawdown lies below the bottom", "drawdowns that end above the bottom are accepted");
+            fields.Complain(
+                "steps",
+                "the deepest drawdown lies below the bottom",
+                "drawdowns that end above the bottom are accepted"
+            );
         }
     }
 
@@ -74,14 +117,20 @@ internal static class SourceReader
         {
             if (steps[i].FlowM3PerH <= steps[i - 1].FlowM3PerH)
             {
-                fields.Complain("steps", $"the flow of step {i + 1} does not grow", "steps from the smallest flow to the largest are accepted");
+                fields.Complain(
+                    "steps",
+                    $"the flow of step {i + 1} does not grow",
+                    "steps from the smallest flow to the largest are accepted"
+                );
             }
 
             if (steps[i].DrawdownM <= steps[i - 1].DrawdownM)
             {
                 fields.Complain(
                     "steps",
-                    $"the drawdown falls from {steps[i - 1].DrawdownM:0.##} m to {steps[i].DrawdownM:0.##} m in step {i + 1}",
+                    Invariant(
+                        $"the drawdown falls from {steps[i - 1].DrawdownM:0.##} m to {steps[i].DrawdownM:0.##} m in step {i + 1}"
+                    ),
                     "a drawdown that grows with the flow is accepted"
                 );
             }

@@ -17,7 +17,7 @@ internal static class UsesReader
             fields.Known("growth", Measure.SharePerYear, -0.05, 0.15, "Growth of people, pupils and patients a year."),
             fields.Known("losses", Measure.Share, 0, 0.6, "Share of the water produced that is lost on the way."),
             fields.Known("target", Measure.Share, 0.3, 1, "Share of the demand that must be met in the worst month."),
-            Heads(fields.OptionalMap("people", "People who fetch or receive water."), "two-peak-village"),
+            Heads(fields.OptionalMap("people", "People who fetch or receive water."), "two-peak village"),
             Heads(fields.OptionalMap("school", "Day pupils."), "school"),
             Clinic(fields.OptionalMap("clinic", "A clinic.")),
             fields.Items("livestock", 0, 20, "Herds.", Herd),
@@ -30,7 +30,11 @@ internal static class UsesReader
             && uses.Livestock.Count + uses.Plots.Count + uses.Fixed.Count == 0
         )
         {
-            fields.Complain("people", "nobody uses any water", "at least one of people, school, clinic, livestock, plots, fixed is needed");
+            fields.Complain(
+                "people",
+                "nobody uses any water",
+                "at least one of people, school, clinic, livestock, plots, fixed is needed"
+            );
         }
 
         fields.Done();
@@ -77,9 +81,18 @@ internal static class UsesReader
             fields.Count("count", 1, 100_000, "How many."),
             fields.Known("each", Measure.LitresPerDay, 0.05, 200, EachAbout)
         );
-        if (!fields.IsDescribing && herd.EachLPerDay is null && herd.Animal.Length > 0 && !Assumption.Animals.Contains(herd.Animal))
+        if (
+            !fields.IsDescribing
+            && herd.EachLPerDay is null
+            && herd.Animal.Length > 0
+            && !Assumption.Animals.Contains(herd.Animal)
+        )
         {
-            fields.Complain("animal", $"no default use is known for '{herd.Animal}'", $"{string.Join(", ", Assumption.Animals)}, or a field 'each', is accepted");
+            fields.Complain(
+                "animal",
+                $"no default use is known for '{herd.Animal}'",
+                $"{string.Join(", ", Assumption.Animals)}, or a field 'each', is accepted"
+            );
         }
 
         fields.Done();
@@ -92,9 +105,13 @@ internal static class UsesReader
         var plot = new PlotBrief(
             fields.Text("crop", "What grows there.", 40),
             fields.Quantity("area", Measure.AreaM2, 1, 5e6, "Area."),
-            [.. BriefReader.Months.Select(month => need.Quantity(month, Measure.MmPerDay, 0, 20, "Need in this month."))],
+            [
+                .. BriefReader.Months.Select(month =>
+                    need.Quantity(month, Measure.MmPerDay, 0, 20, "Need in this month.")
+                ),
+            ],
             fields.Known("efficiency", Measure.Share, 0.3, 1, "Share of the water that reaches the roots."),
-            Pattern(fields, "morning-evening-irrigation")
+            Pattern(fields, "morning-evening irrigation")
         );
         need.Done();
         fields.Done();
@@ -115,10 +132,16 @@ internal static class UsesReader
     private static string Pattern(FieldMap fields, string usual)
     {
         var names = DrawPattern.Names;
-        var pattern = fields.OptionalText("pattern", $"Hours of draw: {string.Join(", ", names)}; left out: {usual}.", 40) ?? usual;
+        var pattern =
+            fields.OptionalText("pattern", $"Hours of draw: {string.Join(", ", names)}; left out: {usual}.", 40)
+            ?? usual;
         if (!fields.IsDescribing && !names.Contains(pattern))
         {
-            fields.Complain("pattern", $"'{pattern}' is not a draw pattern", $"{string.Join(", ", names)} are accepted");
+            fields.Complain(
+                "pattern",
+                $"'{pattern}' is not a draw pattern",
+                $"{string.Join(", ", names)} are accepted"
+            );
         }
 
         return pattern;

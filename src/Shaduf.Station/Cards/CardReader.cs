@@ -8,16 +8,16 @@ internal static class CardReader
 {
     /// <summary>The kinds of card, by the word in their field <c>card</c>.</summary>
     public static IReadOnlyList<(string Word, Func<FieldMap, CardHead, Card> Read)> Kinds { get; } =
-        [
-            ("module", Module),
-            ("pump", Pump),
-            ("drive", Drive),
-            ("pipe", Pipe),
-            ("cable", Cable),
-            ("section", Section),
-            ("tank", Tank),
-            ("light", Light),
-        ];
+    [
+        ("module", Module),
+        ("pump", Pump),
+        ("drive", Drive),
+        ("pipe", Pipe),
+        ("cable", Cable),
+        ("section", Section),
+        ("tank", Tank),
+        ("light", Light),
+    ];
 
     /// <summary>The fields that every card has.</summary>
     internal sealed record CardHead(string Name, string About, bool IsPlanningData);
@@ -34,7 +34,11 @@ internal static class CardReader
         var head = new CardHead(
             fields.Text("name", "Name that briefs and price books use.", 40),
             fields.Text("about", "What it is, for people.", 120),
-            fields.OneOf("planning", [("yes", true), ("no", false)], "Whether this is generic planning data, to be replaced by the supplier's data sheet before ordering.")
+            fields.OneOf(
+                "planning",
+                [("yes", true), ("no", false)],
+                "Whether this is generic planning data, to be replaced by the supplier's data sheet before ordering."
+            )
         );
         if (word is null)
         {
@@ -56,10 +60,28 @@ internal static class CardReader
             fields.Quantity("workingCurrent", Measure.CurrentA, 0.1, 40, "Current at maximum power."),
             new(
                 fields.Quantity("powerCoefficient", Measure.SharePerK, -0.01, 0, "Change of power with temperature."),
-                fields.Quantity("voltageCoefficient", Measure.SharePerK, -0.01, 0, "Change of open-circuit voltage with temperature."),
-                fields.Quantity("currentCoefficient", Measure.SharePerK, 0, 0.005, "Change of short-circuit current with temperature.")
+                fields.Quantity(
+                    "voltageCoefficient",
+                    Measure.SharePerK,
+                    -0.01,
+                    0,
+                    "Change of open-circuit voltage with temperature."
+                ),
+                fields.Quantity(
+                    "currentCoefficient",
+                    Measure.SharePerK,
+                    0,
+                    0.005,
+                    "Change of short-circuit current with temperature."
+                )
             ),
-            fields.Quantity("operatingTemperature", Measure.TemperatureDegC, 35, 60, "Nominal operating cell temperature (NOCT)."),
+            fields.Quantity(
+                "operatingTemperature",
+                Measure.TemperatureDegC,
+                35,
+                60,
+                "Nominal operating cell temperature (NOCT)."
+            ),
             fields.Quantity("systemVoltage", Measure.VoltageV, 50, 2000, "Highest system voltage."),
             fields.Quantity("seriesFuse", Measure.CurrentA, 5, 60, "Largest series fuse.")
         );
@@ -74,7 +96,11 @@ internal static class CardReader
         {
             foreach (var contradiction in ModuleSheet.Contradictions(sheet))
             {
-                fields.Complain("power", $"the card contradicts itself: {contradiction}", "figures of one data sheet are accepted");
+                fields.Complain(
+                    "power",
+                    $"the card contradicts itself: {contradiction}",
+                    "figures of one data sheet are accepted"
+                );
             }
         }
 
@@ -88,19 +114,36 @@ internal static class CardReader
             4,
             30,
             "Points of the data sheet at rated speed.",
-            point => new PumpPoint(
-                point.Quantity("flow", Measure.FlowM3PerH, 0, 500, "Flow.") / 3600,
-                point.Quantity("head", Measure.LengthM, 0, 1000, "Head."),
-                point.Quantity("efficiency", Measure.Share, 0, 0.9, "Pump efficiency without the motor.")
-            ).With(point)
+            point =>
+                new PumpPoint(
+                    point.Quantity("flow", Measure.FlowM3PerH, 0, 500, "Flow.") / 3600,
+                    point.Quantity("head", Measure.LengthM, 0, 1000, "Head."),
+                    point.Quantity("efficiency", Measure.Share, 0, 0.9, "Pump efficiency without the motor.")
+                ).With(point)
         );
         var motor = new MotorSheet(
             fields.Quantity("motorPower", Measure.PowerW, 50, 200_000, "Power at the motor's shaft.") / 1000,
-            fields.Quantity("motorVoltage", Measure.VoltageV, 12, 700, "Rated voltage, line to line for three-phase motors."),
+            fields.Quantity(
+                "motorVoltage",
+                Measure.VoltageV,
+                12,
+                700,
+                "Rated voltage, line to line for three-phase motors."
+            ),
             fields.Quantity("motorCurrent", Measure.CurrentA, 0.5, 400, "Rated current."),
-            fields.OneOf("motor", [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)], "Kind of motor."),
+            fields.OneOf(
+                "motor",
+                [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)],
+                "Kind of motor."
+            ),
             fields.Quantity("motorEfficiency", Measure.Share, 0.3, 0.98, "Motor efficiency at rated power."),
-            fields.Quantity("powerFactor", Measure.Share, 0.3, 1, "Power factor at rated power (100 % for brushless motors)."),
+            fields.Quantity(
+                "powerFactor",
+                Measure.Share,
+                0.3,
+                1,
+                "Power factor at rated power (100 % for brushless motors)."
+            ),
             fields.Quantity("ratedFrequency", Measure.FrequencyHz, 10, 400, "Rated frequency."),
             fields.Quantity("lowestFrequency", Measure.FrequencyHz, 0, 200, "Lowest frequency in continuous running."),
             fields.Quantity("motorDiameter", Measure.LengthMm, 50, 400, "Diameter of the motor.") / 1000
@@ -124,7 +167,11 @@ internal static class CardReader
             }
             catch (ArgumentException trouble)
             {
-                fields.Complain("curve", trouble.Message.Split('\n')[0], "a curve whose head falls as the flow grows is accepted");
+                fields.Complain(
+                    "curve",
+                    trouble.Message.Split('\n')[0],
+                    "a curve whose head falls as the flow grows is accepted"
+                );
             }
         }
 
@@ -146,12 +193,22 @@ internal static class CardReader
                 fields.Quantity("largestVoltage", Measure.VoltageV, 20, 2000, "Highest direct voltage at the input."),
                 fields.Quantity("windowLow", Measure.VoltageV, 10, 2000, "Lowest voltage of the working window."),
                 fields.Quantity("windowHigh", Measure.VoltageV, 10, 2000, "Highest voltage of the working window."),
-                fields.Quantity("largestShortCircuit", Measure.CurrentA, 1, 1000, "Largest short-circuit current of the array."),
+                fields.Quantity(
+                    "largestShortCircuit",
+                    Measure.CurrentA,
+                    1,
+                    1000,
+                    "Largest short-circuit current of the array."
+                ),
                 fields.Quantity("largestInput", Measure.CurrentA, 1, 1000, "Largest working current at the input."),
                 fields.Quantity("largestMotorCurrent", Measure.CurrentA, 0.5, 400, "Largest motor current."),
                 fields.Quantity("efficiency", Measure.Share, 0.5, 0.99, "Efficiency at rated power."),
                 fields.Quantity("ownUse", Measure.PowerW, 0, 500, "Power it uses itself."),
-                fields.OneOf("motor", [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)], "Kind of motor it drives.")
+                fields.OneOf(
+                    "motor",
+                    [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)],
+                    "Kind of motor it drives."
+                )
             )
         );
 
@@ -161,7 +218,12 @@ internal static class CardReader
             head.About,
             head.IsPlanningData,
             [
-                .. new[] { (fields.OneOf("riser", YesNo, "Whether it may hang in the borehole."), PipeUse.Riser), (fields.OneOf("main", YesNo, "Whether it may be the pumped main."), PipeUse.Main), (fields.OneOf("tap", YesNo, "Whether it may serve taps."), PipeUse.Tap) }
+                .. new[]
+                {
+                    (fields.OneOf("riser", YesNo, "Whether it may hang in the borehole."), PipeUse.Riser),
+                    (fields.OneOf("main", YesNo, "Whether it may be the pumped main."), PipeUse.Main),
+                    (fields.OneOf("tap", YesNo, "Whether it may serve taps."), PipeUse.Tap),
+                }
                     .Where(use => use.Item1)
                     .Select(use => use.Item2),
             ],

@@ -40,7 +40,16 @@ public sealed record CardShelf(IReadOnlyList<Card> Cards)
                 }
                 else if (cards.Any(other => other.Name == card.Name && other.GetType() == card.GetType()))
                 {
-                    errors.Add(new(shown, 1, 1, "name", $"'{card.Name}' is already the name of another card", "a name of its own is accepted"));
+                    errors.Add(
+                        new(
+                            shown,
+                            1,
+                            1,
+                            "name",
+                            $"'{card.Name}' is already the name of another card",
+                            "a name of its own is accepted"
+                        )
+                    );
                 }
                 else
                 {

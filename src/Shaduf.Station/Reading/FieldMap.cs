@@ -39,7 +39,8 @@ internal sealed class FieldMap
     public string Text(string name, string about, int longest = 80) => OptionalText(name, about, longest, true) ?? "";
 
     /// <summary>A text that may be left out.</summary>
-    public string? OptionalText(string name, string about, int longest = 80) => OptionalText(name, about, longest, false);
+    public string? OptionalText(string name, string about, int longest = 80) =>
+        OptionalText(name, about, longest, false);
 
     /// <summary>A quantity that must be there [the measure's own unit].</summary>
     public double Quantity(string name, Measure measure, double lowest, double highest, string about) =>
@@ -86,7 +87,15 @@ internal sealed class FieldMap
             return null;
         }
 
-        if (DateOnly.TryParseExact(scalar.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        if (
+            DateOnly.TryParseExact(
+                scalar.Text,
+                "yyyy-MM-dd",
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.None,
+                out var date
+            )
+        )
         {
             return date;
         }
@@ -112,7 +121,10 @@ internal sealed class FieldMap
             return [described];
         }
 
-        if (Entry(name, fewest > 0) is not { } entry || (fewest == 0 && entry.Value is YamlScalar { Text: UnknownWord }))
+        if (
+            Entry(name, fewest > 0) is not { } entry
+            || (fewest == 0 && entry.Value is YamlScalar { Text: UnknownWord })
+        )
         {
             return [];
         }
@@ -128,7 +140,8 @@ internal sealed class FieldMap
     }
 
     /// <summary>Notes an error about a field that was read, at its place (or at the mapping's when it is absent).</summary>
-    public void Complain(string name, string problem, string accepted) => log.Add(PlaceOf(name), Path(name), problem, accepted);
+    public void Complain(string name, string problem, string accepted) =>
+        log.Add(PlaceOf(name), Path(name), problem, accepted);
 
     /// <summary>Notes every field that nobody asked for, with the nearest name that is known.</summary>
     public void Done()
@@ -138,7 +151,9 @@ internal sealed class FieldMap
             if (!names.Contains(entry.Name))
             {
                 var nearest = Nearest.Of(entry.Name, names);
-                var accepted = nearest is null ? $"{string.Join(", ", names.Order(StringComparer.Ordinal))} are accepted" : $"did you mean '{nearest}'?";
+                var accepted = nearest is null
+                    ? $"{string.Join(", ", names.Order(StringComparer.Ordinal))} are accepted"
+                    : $"did you mean '{nearest}'?";
                 log.Add(entry.NamePlace, Path(entry.Name), "no such field", accepted);
             }
         }
@@ -160,11 +175,22 @@ internal sealed class FieldMap
             return scalar.Text;
         }
 
-        log.Add(scalar.Place, Path(name), "too long, or holds control characters", $"at most {longest} characters are accepted");
+        log.Add(
+            scalar.Place,
+            Path(name),
+            "too long, or holds control characters",
+            $"at most {longest} characters are accepted"
+        );
         return null;
     }
 
-    private double? Quantity(string name, Measure measure, (double Lowest, double Highest) range, string about, string? word)
+    private double? Quantity(
+        string name,
+        Measure measure,
+        (double Lowest, double Highest) range,
+        string about,
+        string? word
+    )
     {
         schema?.Add(name, FieldSchema.Quantity(measure, range, about, word), word is null);
         if (Scalar(name, word is null) is not { } scalar || scalar.Text == word)
@@ -172,10 +198,16 @@ internal sealed class FieldMap
             return null;
         }
 
-        var accepted = $"{measure.Format(range.Lowest)} to {measure.Format(range.Highest)}{(word is null ? "" : $", or '{word}'")} is accepted";
+        var accepted =
+            $"{measure.Format(range.Lowest)} to {measure.Format(range.Highest)}{(word is null ? "" : $", or '{word}'")} is accepted";
         if (!measure.TryRead(scalar.Text, out var value, out var problem))
         {
-            log.Add(scalar.Place, Path(name), problem, measure.Accepted.Length == 0 ? accepted : $"{accepted}, in {measure.Accepted}");
+            log.Add(
+                scalar.Place,
+                Path(name),
+                problem,
+                measure.Accepted.Length == 0 ? accepted : $"{accepted}, in {measure.Accepted}"
+            );
             return null;
         }
 
@@ -310,7 +342,12 @@ internal sealed class FieldMap
 
         if (required)
         {
-            log.Add(entry?.NamePlace ?? place, Path(name), entry is null ? "missing" : "empty", $"'{name}: ...' is needed");
+            log.Add(
+                entry?.NamePlace ?? place,
+                Path(name),
+                entry is null ? "missing" : "empty",
+                $"'{name}: ...' is needed"
+            );
         }
 
         return null;

@@ -59,10 +59,18 @@ internal sealed class FieldSchema
         };
 
     /// <summary>A number with its unit, or a word in its place.</summary>
-    public static JsonObject Quantity(Measure measure, (double Lowest, double Highest) range, string about, string? word)
+    public static JsonObject Quantity(
+        Measure measure,
+        (double Lowest, double Highest) range,
+        string about,
+        string? word
+    )
     {
         var text = $"{about} [{measure.OwnUnit}], {measure.Format(range.Lowest)} to {measure.Format(range.Highest)}.";
-        var forms = new JsonArray { new JsonObject { ["type"] = "string", ["pattern"] = measure.Pattern } };
+        var forms = new JsonArray
+        {
+            new JsonObject { ["type"] = "string", ["pattern"] = measure.Pattern },
+        };
         if (measure.TakesBareNumbers)
         {
             forms.Add(new JsonObject { ["type"] = "number" });
@@ -88,11 +96,7 @@ internal sealed class FieldSchema
 
     /// <summary>One of a few words.</summary>
     public static JsonObject OneOf(IEnumerable<string> words, string about) =>
-        new()
-        {
-            ["description"] = about,
-            ["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]),
-        };
+        new() { ["description"] = about, ["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]) };
 
     private static JsonObject WithWord(JsonArray forms, string about, string? word)
     {

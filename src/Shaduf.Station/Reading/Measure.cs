@@ -171,7 +171,8 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
         new("time", "years", [new("years", x => x), new("year", x => x), new("yr", x => x)]);
 
     /// <summary>Time, kept in days.</summary>
-    public static Measure TimeDays { get; } = new("time", "days", [new("days", x => x), new("day", x => x), new("d", x => x)]);
+    public static Measure TimeDays { get; } =
+        new("time", "days", [new("days", x => x), new("day", x => x), new("d", x => x)]);
 
     /// <summary>Share of a whole, kept as a ratio.</summary>
     public static Measure Share { get; } = new("share", "%", [new("%", x => x / 100)]);
@@ -191,8 +192,8 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
             "W",
             [
                 new("W", x => x),
-                new("kW", x => (double)Power.FromKilowatts(x).Watts),
-                new("hp", x => (double)Power.FromMechanicalHorsepower(x).Watts),
+                new("kW", x => (double)UnitsNet.Power.FromKilowatts(x).Watts),
+                new("hp", x => (double)UnitsNet.Power.FromMechanicalHorsepower(x).Watts),
             ]
         );
 
@@ -233,7 +234,8 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
     public bool TakesBareNumbers => Units.Any(unit => unit.Spelling.Length == 0);
 
     /// <summary>The spellings accepted, for an error.</summary>
-    public string Accepted => string.Join(", ", Units.Where(unit => unit.Spelling.Length > 0).Select(unit => unit.Spelling));
+    public string Accepted =>
+        string.Join(", ", Units.Where(unit => unit.Spelling.Length > 0).Select(unit => unit.Spelling));
 
     /// <summary>A regular expression of the form that is accepted, for the schema.</summary>
     public string Pattern
@@ -269,7 +271,10 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
             return false;
         }
 
-        if (!double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
+        if (
+            !double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            || !double.IsFinite(number)
+        )
         {
             problem = $"'{digits}' is not a number";
             return false;

@@ -14,7 +14,9 @@ internal static class Nearest
             .OrderBy(pair => pair.Distance)
             .ThenBy(pair => pair.candidate, StringComparer.Ordinal)
             .FirstOrDefault();
-        return best.candidate is not null && best.Distance <= Math.Max(1, best.candidate.Length / 3) ? best.candidate : null;
+        return best.candidate is not null && best.Distance <= Math.Max(1, best.candidate.Length / 3)
+            ? best.candidate
+            : null;
     }
 
     // Damerau-Levenshtein, optimal string alignment.

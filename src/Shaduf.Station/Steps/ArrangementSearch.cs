@@ -6,7 +6,13 @@ using static System.FormattableString;
 namespace Shaduf.Station;
 
 /// <summary>One arrangement of pump, drive, pipes, array and tank.</summary>
-internal sealed record Arrangement(Choice Choice, Hydraulics Hydraulics, PumpTable Table, ImmutableArray<double> ModuleW, double Cost);
+internal sealed record Arrangement(
+    Choice Choice,
+    Hydraulics Hydraulics,
+    PumpTable Table,
+    ImmutableArray<double> ModuleW,
+    double Cost
+);
 
 /// <summary>What the search found for one pump.</summary>
 /// <param name="Pump">The pump.</param>
@@ -29,7 +35,7 @@ internal sealed record PumpSearch(
 internal sealed class ArrangementSearch(SizingGround ground)
 {
     // More array than this many times the pump's full power only spills.
-    private const double MostArrayFactor = 2.5;
+    private const double MostArrayFactor = 4;
     private readonly Dictionary<string, ImmutableArray<double>> moduleYears = [];
 
     /// <summary>Year runs made so far.</summary>
@@ -47,36 +53,65 @@ internal sealed class ArrangementSearch(SizingGround ground)
             return new(pump, null, null, false, kind, why);
         }
 
-        (Arrangement Arrangement, double Share)? nearest = null;
-        foreach (var each in all)
+        var arrays = new Dictionary<(PumpTable Table, string Module, int Count), YearRun>();
+        if (fits)
         {
-            var share = WorstShare(each);
-            if (fits && each.Table.FullFlowM3PerH > 0 && share >= ground.Survey["target"])
+            foreach (var each in all.Where(each => each.Table.FullFlowM3PerH > 0 && MayServe(each, arrays)))
             {
-                return new(pump, each, share, true, "", "");
-            }
-
-            if (nearest is null || share > nearest.Value.Share + 1e-9)
-            {
-                nearest = (each, share);
+                var share = Run(each).WorstShare;
+                if (share >= ground.Survey["target"])
+                {
+                    return new(pump, each, share, true, "", "");
+                }
             }
         }
 
-        var (limit, says) = WhyNot(nearest!.Value.Arrangement, nearest.Value.Share, fits);
-        return new(pump, nearest.Value.Arrangement, nearest.Value.Share, false, limit, says);
+        var (nearest, best) = Nearest(all);
+        var (limit, says) = WhyNot(nearest, best, fits);
+        return new(pump, nearest, best, false, limit, says);
     }
 
-    private double WorstShare(Arrangement arrangement)
+    // A month can never receive more than it pumps and a full tank left over from the month before. What an array can
+    // pump does not depend on the tank, so one run an array rules out most tanks.
+    private bool MayServe(
+        Arrangement arrangement,
+        Dictionary<(PumpTable Table, string Module, int Count), YearRun> arrays
+    )
+    {
+        var key = (arrangement.Table, arrangement.Choice.Module.Name, arrangement.Choice.ModuleCount);
+        if (!arrays.TryGetValue(key, out var run))
+        {
+            run = Run(arrangement);
+            arrays.Add(key, run);
+        }
+
+        var target = ground.Survey["target"];
+        return Enumerable
+            .Range(0, 12)
+            .All(month => run.PumpableM3[month] + arrangement.Choice.UsefulM3 >= target * run.DemandM3[month]);
+    }
+
+    // More tank never delivers less: the largest tank of each array is enough to find what comes nearest.
+    private (Arrangement Arrangement, double Share) Nearest(IReadOnlyList<Arrangement> all) =>
+        all.GroupBy(each => (each.Table, each.Choice.Module.Name, each.Choice.ModuleCount))
+            .Select(array => array.MaxBy(each => each.Choice.UsefulM3)!)
+            .Select(each => (each, Share: Run(each).WorstShare))
+            .OrderByDescending(pair => pair.Share)
+            .ThenBy(pair => pair.each.Cost)
+            .First();
+
+    private YearRun Run(Arrangement arrangement)
     {
         RunCount++;
-        var inputs = new YearInputs(
-            arrangement.ModuleW,
-            arrangement.Choice.ModuleCount * ground.Losses.KeptShare,
-            arrangement.Table,
-            ground.Demand.HourM3,
-            arrangement.Choice.UsefulM3
+        return YearRun.Run(
+            new(
+                arrangement.ModuleW,
+                arrangement.Choice.ModuleCount * ground.Losses.KeptShare,
+                arrangement.Table,
+                ground.Demand.HourM3,
+                arrangement.Choice.UsefulM3
+            )
         );
-        return YearRun.Run(inputs).WorstShare;
     }
 
     private IEnumerable<Arrangement> Arrangements(PumpCard pump, PumpCurve curve)
@@ -87,7 +122,12 @@ internal sealed class ArrangementSearch(SizingGround ground)
         {
             foreach (var main in Pipes.Mains(ground, bestM3PerH))
             {
-                var hydraulics = new Hydraulics(pump, curve, drive, Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main));
+                var hydraulics = new Hydraulics(
+                    pump,
+                    curve,
+                    drive,
+                    Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main)
+                );
                 foreach (var arrangement in ground.Modules.SelectMany(module => Arrays(hydraulics, module)))
                 {
                     yield return arrangement;
@@ -98,12 +138,18 @@ internal sealed class ArrangementSearch(SizingGround ground)
 
     private IEnumerable<Arrangement> Arrays(Hydraulics hydraulics, ModuleCard module)
     {
-        var range = StringSizing.InWindow(module.Sheet, hydraulics.Drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC);
+        var range = StringSizing.InWindow(
+            module.Sheet,
+            hydraulics.Drive.Sheet,
+            ground.Survey["record-low"],
+            ground.HotCellDegC
+        );
         var tables = new Dictionary<double, PumpTable>();
         for (var series = range.Fewest; series <= range.Most; series++)
         {
             // Down to the next hundredth, so that strings of nearly the same voltage share a table.
-            var speed = Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC) * 100) / 100;
+            var speed =
+                Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC) * 100) / 100;
             if (!(speed > 0))
             {
                 continue;
@@ -115,7 +161,9 @@ internal sealed class ArrangementSearch(SizingGround ground)
                 tables.Add(speed, table);
             }
 
-            var mostW = MostArrayFactor * Math.Max(table.FullPowerW, hydraulics.InputW(hydraulics.Pump.Motor.ShaftKW * 1000) / 2);
+            var mostW =
+                MostArrayFactor
+                * Math.Max(table.FullPowerW, hydraulics.InputW(hydraulics.Pump.Motor.ShaftKW * 1000) / 2);
             for (var strings = 1; strings <= StringSizing.MostStrings(module.Sheet, hydraulics.Drive.Sheet); strings++)
             {
                 if (strings > 1 && series * strings * module.Sheet.RatedW > mostW)
@@ -131,7 +179,12 @@ internal sealed class ArrangementSearch(SizingGround ground)
         }
     }
 
-    private IEnumerable<Arrangement> WithTanks(Hydraulics hydraulics, ModuleCard module, (int Series, int Strings) array, PumpTable table)
+    private IEnumerable<Arrangement> WithTanks(
+        Hydraulics hydraulics,
+        ModuleCard module,
+        (int Series, int Strings) array,
+        PumpTable table
+    )
     {
         if (RackGrid.For(array.Series * array.Strings, ground.Brief.Rack, module.Body) is not { } grid)
         {
@@ -140,7 +193,17 @@ internal sealed class ArrangementSearch(SizingGround ground)
 
         foreach (var (tank, count) in ground.Tanks)
         {
-            var choice = new Choice(hydraulics.Pump, hydraulics.Drive, module, array.Series, array.Strings, grid, hydraulics.Lift, tank, count);
+            var choice = new Choice(
+                hydraulics.Pump,
+                hydraulics.Drive,
+                module,
+                array.Series,
+                array.Strings,
+                grid,
+                hydraulics.Lift,
+                tank,
+                count
+            );
             if (ground.Prices.Of(choice) is { } cost)
             {
                 yield return new(choice, hydraulics, table, ModuleYear(module), cost);
@@ -153,7 +216,9 @@ internal sealed class ArrangementSearch(SizingGround ground)
         var share = DriveDerating.Share(Math.Max(0, ground.Brief.Site.ElevationM), ground.Survey["record-high"]);
         return ground
             .Shelf.All<DriveCard>()
-            .Where(drive => drive.Sheet.Drives == pump.Motor.Kind && drive.Sheet.LargestMotorA * share >= pump.Motor.RatedA);
+            .Where(drive =>
+                drive.Sheet.Drives == pump.Motor.Kind && drive.Sheet.LargestMotorA * share >= pump.Motor.RatedA
+            );
     }
 
     private ImmutableArray<double> ModuleYear(ModuleCard module)
@@ -171,12 +236,25 @@ internal sealed class ArrangementSearch(SizingGround ground)
     {
         if (!Drives(pump).Any())
         {
-            return ("drive", Invariant($"no drive card carries its {pump.Motor.RatedA:0.0} A after derating for height and heat"));
+            return (
+                "drive",
+                Invariant($"no drive card carries its {pump.Motor.RatedA:0.0} A after derating for height and heat")
+            );
         }
 
-        var strings = Drives(pump).Any(drive => ground.Modules.Any(module => StringSizing.InWindow(module.Sheet, drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC).Exists));
+        var strings = Drives(pump)
+            .Any(drive =>
+                ground.Modules.Any(module =>
+                    StringSizing
+                        .InWindow(module.Sheet, drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC)
+                        .Exists
+                )
+            );
         return strings
-            ? ("price", "the price book lacks a rate for it, its drive, pipes or tank, or no equal racks hold its strings")
+            ? (
+                "price",
+                "the price book lacks a rate for it, its drive, pipes or tank, or no equal racks hold its strings"
+            )
             : ("drive", "no string of the modules fits the window of its drive");
     }
 
@@ -185,15 +263,25 @@ internal sealed class ArrangementSearch(SizingGround ground)
         var (pump, table, staticM) = (nearest.Hydraulics, nearest.Table, nearest.Hydraulics.Lift.System.StaticHeadM);
         if (!fits)
         {
-            return ("casing", Invariant($"{pump.Pump.DiameterMm:0} mm do not pass the {ground.Survey["casing"]:0} mm casing with 10 mm to spare"));
+            return (
+                "casing",
+                Invariant(
+                    $"{pump.Pump.DiameterMm:0} mm do not pass the {ground.Survey["casing"]:0} mm casing with 10 mm to spare"
+                )
+            );
         }
 
         if (table.FullFlowM3PerH <= 0)
         {
-            return ("head", Invariant($"lifts {pump.Curve.ShutOffHeadM * table.HighestRatio * table.HighestRatio:0} m at most, and water flows from {staticM:0} m on"));
+            return (
+                "head",
+                Invariant(
+                    $"lifts {pump.Curve.ShutOffHeadM * table.HighestRatio * table.HighestRatio:0} m at most, and water flows from {staticM:0} m on"
+                )
+            );
         }
 
-        var month = YearCalendarNames.Months[YearRun.Run(new(nearest.ModuleW, nearest.Choice.ModuleCount * ground.Losses.KeptShare, table, ground.Demand.HourM3, nearest.Choice.UsefulM3)).WorstMonth];
+        var month = YearCalendarNames.Months[Run(nearest).WorstMonth];
         var met = Invariant($"meets at most {share * 100:0} % in {month} with {nearest.Choice.ModuleCount} modules");
         return table.CappedByFlow
             ? ("yield", Invariant($"{met}: the source allows {ground.Well.YieldM3PerH:0.##} m3/h"))

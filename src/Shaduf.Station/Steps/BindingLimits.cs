@@ -22,7 +22,9 @@ internal static class BindingLimits
                 var hours = PumpingHours(ground, chosen.Best!);
                 return new(
                     "yield",
-                    Invariant($"the source allows {ground.Well.YieldM3PerH:0.##} m3/h; over the {hours:0.0} hours of pumping on the mean day of the worst month {needM3PerDay / hours:0.##} m3/h would be needed"),
+                    Invariant(
+                        $"the source allows {ground.Well.YieldM3PerH:0.##} m3/h; over the {hours:0.0} hours of pumping on the mean day of the worst month {needM3PerDay / hours:0.##} m3/h would be needed"
+                    ),
                     needM3PerDay / hours,
                     ground.Well.YieldM3PerH,
                     "m3/h"
@@ -30,13 +32,29 @@ internal static class BindingLimits
             case "head":
                 var reach = all.Max(each => PumpCurve.Fit(each.Pump.Points).ShutOffHeadM);
                 var needM = chosen.Best!.Hydraulics.Lift.System.StaticHeadM;
-                return new("head", Invariant($"water must be lifted {needM:0} m before any flows; the highest pump card reaches {reach:0} m"), needM, reach, "m");
+                return new(
+                    "head",
+                    Invariant(
+                        $"water must be lifted {needM:0} m before any flows; the highest pump card reaches {reach:0} m"
+                    ),
+                    needM,
+                    reach,
+                    "m"
+                );
             case "casing":
-                return new("casing", "no pump that could serve passes the casing", chosen.Pump.DiameterMm + 10, ground.Survey["casing"], "mm");
+                return new(
+                    "casing",
+                    "no pump that could serve passes the casing",
+                    chosen.Pump.DiameterMm + 10,
+                    ground.Survey["casing"],
+                    "mm"
+                );
             default:
                 return new(
                     chosen.Why,
-                    Invariant($"the best arrangement of the cards meets {chosen.WorstShare * 100:0} % of the demand in the worst month"),
+                    Invariant(
+                        $"the best arrangement of the cards meets {chosen.WorstShare * 100:0} % of the demand in the worst month"
+                    ),
                     ground.Survey["target"],
                     chosen.WorstShare ?? 0,
                     ""
@@ -48,7 +66,13 @@ internal static class BindingLimits
     private static double PumpingHours(SizingGround ground, Arrangement arrangement)
     {
         var run = YearRun.Run(
-            new(arrangement.ModuleW, arrangement.Choice.ModuleCount * ground.Losses.KeptShare, arrangement.Table, ground.Demand.HourM3, arrangement.Choice.UsefulM3)
+            new(
+                arrangement.ModuleW,
+                arrangement.Choice.ModuleCount * ground.Losses.KeptShare,
+                arrangement.Table,
+                ground.Demand.HourM3,
+                arrangement.Choice.UsefulM3
+            )
         );
         var month = run.WorstMonth;
         return run.PumpableM3[month] / YearCalendar.DaysInMonth[month] / ground.Well.YieldM3PerH;

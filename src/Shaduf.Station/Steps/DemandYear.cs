@@ -34,7 +34,7 @@ public sealed record DemandYear(
     /// <returns>The demand.</returns>
     public static DemandYear Of(Brief brief, Survey survey)
     {
-        var uses = Uses(brief.Uses, survey).ToList();
+        var uses = UsesOf(brief.Uses, survey).ToList();
         var production = Enumerable
             .Range(0, 12)
             .Select(month => Losses.ProductionM3(uses.Sum(use => use.M3PerDay[month]), survey["losses"]))
@@ -46,7 +46,8 @@ public sealed record DemandYear(
             {
                 for (var hour = 0; hour < 24; hour++)
                 {
-                    byHour[month, hour] += Losses.ProductionM3(use.M3PerDay[month], survey["losses"]) * use.Pattern.HourShares[hour];
+                    byHour[month, hour] +=
+                        Losses.ProductionM3(use.M3PerDay[month], survey["losses"]) * use.Pattern.HourShares[hour];
                 }
             }
         }
@@ -60,14 +61,21 @@ public sealed record DemandYear(
         return new(uses, production, hours.MoveToImmutable(), Show(uses, production, survey["losses"]));
     }
 
-    private static IEnumerable<UseYear> Uses(UsesBrief uses, Survey survey)
+    private static IEnumerable<UseYear> UsesOf(UsesBrief uses, Survey survey)
     {
         var years = survey["design-years"];
         var growth = survey["growth"];
         UseYear Grown(string name, double count, double litres, string pattern)
         {
             var later = Population.Geometric(count, growth, years);
-            return Steady(name, later * litres / 1000, Invariant($"{count:0} today, {later:0} in {years:0} years at {growth * 100:0.##} % a year; {litres:0.#} L/d each"), pattern);
+            return Steady(
+                name,
+                later * litres / 1000,
+                Invariant(
+                    $"{count:0} today, {later:0} in {years:0} years at {growth * 100:0.##} % a year; {litres:0.#} L/d each"
+                ),
+                pattern
+            );
         }
 
         if (uses.People is { } people)
@@ -89,7 +97,12 @@ public sealed record DemandYear(
         foreach (var herd in uses.Livestock)
         {
             var litres = herd.EachLPerDay ?? survey[$"{herd.Animal}-litres"];
-            yield return Steady(herd.Animal, herd.Count * litres / 1000, Invariant($"{herd.Count} head, {litres:0.#} L/d each, no growth"), "livestock");
+            yield return Steady(
+                herd.Animal,
+                herd.Count * litres / 1000,
+                Invariant($"{herd.Count} head, {litres:0.#} L/d each, no growth"),
+                "livestock"
+            );
         }
 
         foreach (var plot in uses.Plots)
@@ -121,7 +134,15 @@ public sealed record DemandYear(
         return new(
             $"Demand in {YearCalendarNames.Months[month]}, the largest month",
             [
-                .. uses.Select(use => new Line("Q", "number x litres / 1000", use.Says, use.M3PerDay[month], "m3/d", "station/demand-year", use.Name)),
+                .. uses.Select(use => new Line(
+                    "Q",
+                    "number x litres / 1000",
+                    use.Says,
+                    use.M3PerDay[month],
+                    "m3/d",
+                    "station/demand-year",
+                    use.Name
+                )),
                 new("Q_net", "sum of the uses", "", net, "m3/d", "station/demand-year", ""),
                 new(
                     "Q_prod",

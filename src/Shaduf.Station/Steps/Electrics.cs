@@ -11,7 +11,14 @@ namespace Shaduf.Station;
 /// <param name="Choice">How it was chosen.</param>
 /// <param name="Duty">What it must do.</param>
 /// <param name="BoughtM">Length to buy, all runs [m].</param>
-public sealed record CableRun(string Id, string Name, CableCard? Card, CableChoice Choice, CableDuty Duty, double BoughtM);
+public sealed record CableRun(
+    string Id,
+    string Name,
+    CableCard? Card,
+    CableChoice Choice,
+    CableDuty Duty,
+    double BoughtM
+);
 
 /// <summary>Strings, drive and cables.</summary>
 /// <param name="ColdV">Open-circuit voltage of a string at the record low [V].</param>
@@ -77,7 +84,14 @@ public sealed record Electrics(
             Invariant($"open-circuit voltage of {choice.SeriesCount} modules at the record low"),
             "IEC 62548, NEC 690.7; drive and module card"
         );
-        yield return Finding.AtLeast("electrics/hot-voltage", AgedV, drive.WindowLowV, "V", "voltage on the hottest day, ten years old, inside the drive's window", "drive card");
+        yield return Finding.AtLeast(
+            "electrics/hot-voltage",
+            AgedV,
+            drive.WindowLowV,
+            "V",
+            "voltage on the hottest day, ten years old, inside the drive's window",
+            "drive card"
+        );
         yield return Finding.AtMost(
             "electrics/short-circuit",
             ArrayCurrent.DesignA(module, choice.StringCount),
@@ -86,26 +100,45 @@ public sealed record Electrics(
             "1.25 times the short-circuit current of all strings against the drive's input",
             "IEC 62548"
         );
-        yield return Finding.AtMost("electrics/drive-current", motor.RatedA, drive.LargestMotorA * DeratingShare, "A", "motor current against the drive after derating for height and heat", "drive makers' manuals: 1 % per degC above 40, 1 % per 100 m above 1000 m");
+        yield return Finding.AtMost(
+            "electrics/drive-current",
+            motor.RatedA,
+            drive.LargestMotorA * DeratingShare,
+            "A",
+            "motor current against the drive after derating for height and heat",
+            "drive makers' manuals: 1 % per degC above 40, 1 % per 100 m above 1000 m"
+        );
         if (motor.Kind == MotorKind.ThreePhase)
         {
             yield return new(
                 "electrics/full-speed",
                 speedRatio >= 1 ? FindingStatus.Holds : FindingStatus.Look,
-                speedRatio >= 1 ? "the hot string turns the motor at full speed" : "the hot string or the source does not let the motor reach full speed: the year was run with this speed as the highest",
+                speedRatio >= 1
+                    ? "the hot string turns the motor at full speed"
+                    : "the hot string or the source does not let the motor reach full speed: the year was run with this speed as the highest",
                 speedRatio,
                 1,
                 "",
                 "U = Vdc/sqrt(2), space-vector modulation"
             );
-            yield return new("electrics/output-filter", FindingStatus.Look, "ask the drive's and the motor's maker which output filter this cable length needs before ordering", Cables[1].Duty.LengthM, null, "m", "motor makers: in practice almost always for submersible motors beyond 15 m");
+            yield return new(
+                "electrics/output-filter",
+                FindingStatus.Look,
+                "ask the drive's and the motor's maker which output filter this cable length needs before ordering",
+                Cables[1].Duty.LengthM,
+                null,
+                "m",
+                "motor makers: in practice almost always for submersible motors beyond 15 m"
+            );
         }
 
         yield return new(
             "electrics/string-fuses",
             !Fuse.Needed || Fuse.Exists ? FindingStatus.Holds : FindingStatus.Stop,
             Fuse.Needed
-                ? Invariant($"string fuses are needed: above {Fuse.AboveA:0.0} A and at most {Fuse.AtMostA:0.0} A, type gPV, both poles")
+                ? Invariant(
+                    $"string fuses are needed: above {Fuse.AboveA:0.0} A and at most {Fuse.AtMostA:0.0} A, type gPV, both poles"
+                )
                 : "no string fuses are needed: the other strings cannot overload a module",
             Fuse.ReverseA,
             module.SeriesFuseA,
@@ -117,13 +150,36 @@ public sealed record Electrics(
             yield return Cable(cable);
         }
 
-        yield return new("electrics/protection", FindingStatus.Unchecked, "isolators, surge protection and protective conductors: not designed in this version; a licensed electrician decides by the local wiring rules", null, null, "", "");
+        yield return new(
+            "electrics/protection",
+            FindingStatus.Unchecked,
+            "isolators, surge protection and protective conductors: not designed in this version; a licensed electrician decides by the local wiring rules",
+            null,
+            null,
+            "",
+            ""
+        );
     }
 
     private static Finding Cable(CableRun run) =>
         run.Choice.Fit is { } fit
-            ? Finding.AtMost($"electrics/{run.Id}", fit.DropShare * 100, run.Duty.LargestDropShare * 100, "%", $"voltage drop, {run.Name}: {fit.Option.Name}", "common practice, no source; IEC 60228 resistances")
-            : new($"electrics/{run.Id}", FindingStatus.Stop, $"no cable card carries the current of the {run.Name} within its drop", null, run.Duty.LargestDropShare * 100, "%", "common practice, no source");
+            ? Finding.AtMost(
+                $"electrics/{run.Id}",
+                fit.DropShare * 100,
+                run.Duty.LargestDropShare * 100,
+                "%",
+                $"voltage drop, {run.Name}: {fit.Option.Name}",
+                "common practice, no source; IEC 60228 resistances"
+            )
+            : new(
+                $"electrics/{run.Id}",
+                FindingStatus.Stop,
+                $"no cable card carries the current of the {run.Name} within its drop",
+                null,
+                run.Duty.LargestDropShare * 100,
+                "%",
+                "common practice, no source"
+            );
 
     private static CableRun StringCable(Choice choice, Survey survey, CardShelf shelf)
     {
@@ -136,13 +192,23 @@ public sealed record Electrics(
             CableSupply.Dc,
             new(Math.Min(70, survey["record-high"] + 20), StringConductorDegC)
         );
-        return Run("string-cable", "strings to drive", shelf, CableUse.String, duty, 2 * choice.StringCount * duty.LengthM);
+        return Run(
+            "string-cable",
+            "strings to drive",
+            shelf,
+            CableUse.String,
+            duty,
+            2 * choice.StringCount * duty.LengthM
+        );
     }
 
     private static CableRun MotorCable(Choice choice, Survey survey, CardShelf shelf)
     {
         var motor = choice.Pump.Motor;
-        var supply = motor.Kind == MotorKind.ThreePhase ? CableSupply.ThreePhase(motor.PowerFactor, motor.RatedHz) : CableSupply.Dc;
+        var supply =
+            motor.Kind == MotorKind.ThreePhase
+                ? CableSupply.ThreePhase(motor.PowerFactor, motor.RatedHz)
+                : CableSupply.Dc;
         var duty = new CableDuty(
             motor.RatedA,
             survey["motor-cable"] + choice.Lift.RiserM,
@@ -157,7 +223,17 @@ public sealed record Electrics(
     private static CableRun Run(string id, string name, CardShelf shelf, CableUse use, CableDuty duty, double netM)
     {
         var cards = shelf.All<CableCard>().Where(card => card.Use == use).ToList();
-        var choice = CableSize.Smallest([.. cards.Select(card => new CableOption(card.Name, card.SizeMm2, card.Conductor, card.AmpacityA))], duty);
-        return new(id, name, cards.FirstOrDefault(card => card.Name == choice.Fit?.Option.Name), choice, duty, netM * (1 + CableWasteShare));
+        var choice = CableSize.Smallest(
+            [.. cards.Select(card => new CableOption(card.Name, card.SizeMm2, card.Conductor, card.AmpacityA))],
+            duty
+        );
+        return new(
+            id,
+            name,
+            cards.FirstOrDefault(card => card.Name == choice.Fit?.Option.Name),
+            choice,
+            duty,
+            netM * (1 + CableWasteShare)
+        );
     }
 }

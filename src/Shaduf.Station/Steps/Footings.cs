@@ -51,7 +51,13 @@ public sealed record Footings(
         var notes = new List<ChoiceNote>();
         if (brief.FootingSideMm is null || brief.FootingDepthMm is null)
         {
-            notes.Add(new("footing block", Invariant($"{sideMm:0} x {sideMm:0} x {DepthMm(brief):0} mm"), "a customary block, no source; whether it holds against the wind is not checked yet"));
+            notes.Add(
+                new(
+                    "footing block",
+                    Invariant($"{sideMm:0} x {sideMm:0} x {DepthMm(brief):0} mm"),
+                    "a customary block, no source; whether it holds against the wind is not checked yet"
+                )
+            );
         }
 
         if (brief.Mix is null)
@@ -71,9 +77,16 @@ public sealed record Footings(
     /// <summary>Findings of the footings.</summary>
     /// <param name="site">The site.</param>
     /// <returns>The findings.</returns>
-    public IEnumerable<Finding> Findings(SiteBrief site)
+    public static IEnumerable<Finding> Findings(SiteBrief site)
     {
-        foreach (var (id, what) in new[] { ("ground/uplift", "uplift"), ("ground/overturning", "overturning"), ("ground/bearing", "bearing") })
+        foreach (
+            var (id, what) in new[]
+            {
+                ("ground/uplift", "uplift"),
+                ("ground/overturning", "overturning"),
+                ("ground/bearing", "bearing"),
+            }
+        )
         {
             yield return new(
                 id,
@@ -91,7 +104,9 @@ public sealed record Footings(
             yield return new(
                 "ground/soil",
                 FindingStatus.Stop,
-                site.Soil == SoilKind.Fill ? "loose fill carries no footing: a geotechnical design is needed" : "swelling clay lifts light footings out: a geotechnical design is needed",
+                site.Soil == SoilKind.Fill
+                    ? "loose fill carries no footing: a geotechnical design is needed"
+                    : "swelling clay lifts light footings out: a geotechnical design is needed",
                 null,
                 null,
                 "",

@@ -55,13 +55,27 @@ public sealed record Guard(
         var notes = new List<ChoiceNote>();
         if (brief.Guard.EarthRodCount is null)
         {
-            notes.Add(new("earth rods", Invariant($"{rods} of {RodM} m"), Invariant($"towards {AimOhm} ohm, two at least and {MostRods} at most; at least one rod length apart; common practice, no source")));
+            notes.Add(
+                new(
+                    "earth rods",
+                    Invariant($"{rods} of {RodM} m"),
+                    Invariant(
+                        $"towards {AimOhm} ohm, two at least and {MostRods} at most; at least one rod length apart; common practice, no source"
+                    )
+                )
+            );
         }
 
         var marginM = brief.Guard.FenceMarginM ?? UsualMarginM;
         if (brief.Guard is { HasFence: true, FenceMarginM: null })
         {
-            notes.Add(new("free ground inside the fence", Invariant($"{UsualMarginM} m"), "room to wash modules and to keep the fence's shade away; common practice, no source"));
+            notes.Add(
+                new(
+                    "free ground inside the fence",
+                    Invariant($"{UsualMarginM} m"),
+                    "room to wash modules and to keep the fence's shade away; common practice, no source"
+                )
+            );
         }
 
         var lengthM = (rack.Size.LengthMm / 1000) + (2 * marginM);
@@ -93,7 +107,8 @@ public sealed record Guard(
     /// </summary>
     /// <param name="rack">The racks.</param>
     /// <returns>Way [m].</returns>
-    public static double PitchWayM(Rack rack) => Math.Max(2, 3 * rack.Size.DepthMm / 1000 * Math.Sin(rack.Setting.TiltDeg * Math.PI / 180));
+    public static double PitchWayM(Rack rack) =>
+        Math.Max(2, 3 * rack.Size.DepthMm / 1000 * Math.Sin(rack.Setting.TiltDeg * Math.PI / 180));
 
     /// <summary>Findings of light, earth and fence.</summary>
     /// <returns>The findings.</returns>
@@ -102,16 +117,34 @@ public sealed record Guard(
         yield return new(
             "guard/earth",
             FindingStatus.Look,
-            Invariant($"one {RodM} m rod should give about {RodOhm:0} ohm, {RodCount} far apart about {EarthOhm:0} ohm; measure in the dry season and add rods until the target of the local rules is met"),
+            Invariant(
+                $"one {RodM} m rod should give about {RodOhm:0} ohm, {RodCount} far apart about {EarthOhm:0} ohm; measure in the dry season and add rods until the target of the local rules is met"
+            ),
             EarthOhm,
             AimOhm,
             "ohm",
             "BS 7430 rod formula; the aim is common practice, no source"
         );
-        yield return new("guard/lightning", FindingStatus.Unchecked, "need and height of a lightning rod: not worked out in this version", null, null, "", "");
+        yield return new(
+            "guard/lightning",
+            FindingStatus.Unchecked,
+            "need and height of a lightning rod: not worked out in this version",
+            null,
+            null,
+            "",
+            ""
+        );
         if (Light is not null)
         {
-            yield return new("guard/light", FindingStatus.Unchecked, "battery and light on the ground of the night light: not worked out in this version", null, null, "", "");
+            yield return new(
+                "guard/light",
+                FindingStatus.Unchecked,
+                "battery and light on the ground of the night light: not worked out in this version",
+                null,
+                null,
+                "",
+                ""
+            );
         }
     }
 }

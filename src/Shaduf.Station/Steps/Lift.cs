@@ -11,7 +11,14 @@ namespace Shaduf.Station;
 /// <param name="MainM">Length of the main along the ground and up to the inlet [m].</param>
 /// <param name="System">Head as a function of flow.</param>
 /// <param name="Water">State of the water.</param>
-public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double MainM, LiftSystem System, WaterState Water)
+public sealed record Lift(
+    PipeCard Riser,
+    PipeCard Main,
+    double RiserM,
+    double MainM,
+    LiftSystem System,
+    WaterState Water
+)
 {
     /// <summary>Fastest water accepted in the pumped main [m/s].</summary>
     public const double FastestMainMPerS = 1.5;
@@ -34,7 +41,9 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
         var water = WaterState.At(survey["water-temperature"]);
         var wellheadM = brief.Lift.Route[0].ElevationM;
         var mainM = LengthM(brief.Lift);
-        var fittings = brief.Lift.Fittings.Sum(fitting => fitting.Count * FittingLoss.Coefficient(fitting.Kind, main.BoreMm / 1000));
+        var fittings = brief.Lift.Fittings.Sum(fitting =>
+            fitting.Count * FittingLoss.Coefficient(fitting.Kind, main.BoreMm / 1000)
+        );
         var system = new LiftSystem(
             Math.Max(brief.Lift.InletM, brief.Lift.Route.Max(point => point.ElevationM)) - wellheadM + well.RestDryM,
             survey.Drawdown,
@@ -44,7 +53,10 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
             ],
             InletHeadM,
             water.KinematicViscosityM2PerS
-        );
+        )
+        {
+            DensityKgPerM3 = water.DensityKgPerM3,
+        };
         return new(riser, main, well.PumpSettingM, mainM, system, water);
     }
 
@@ -53,7 +65,10 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
     /// <returns>Length [m].</returns>
     public static double LengthM(LiftBrief lift)
     {
-        var along = lift.Route.Zip(lift.Route.Skip(1), (a, b) => Math.Sqrt(Math.Pow(b.ChainageM - a.ChainageM, 2) + Math.Pow(b.ElevationM - a.ElevationM, 2)));
+        var along = lift.Route.Zip(
+            lift.Route.Skip(1),
+            (a, b) => Math.Sqrt(Math.Pow(b.ChainageM - a.ChainageM, 2) + Math.Pow(b.ElevationM - a.ElevationM, 2))
+        );
         return along.Sum() + (lift.InletM - lift.Route[^1].ElevationM);
     }
 
@@ -69,7 +84,9 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
     /// <param name="waterDegC">Temperature of the water [°C], 5 to 45.</param>
     /// <returns>Pressure [bar].</returns>
     public static double AllowedBar(PipeCard pipe, double waterDegC) =>
-        pipe.LosesStrengthWhenWarm ? pipe.PressureBar * PressureClass.PolyethyleneFactor(Math.Max(20, Math.Min(40, waterDegC))) : pipe.PressureBar;
+        pipe.LosesStrengthWhenWarm
+            ? pipe.PressureBar * PressureClass.PolyethyleneFactor(Math.Max(20, Math.Min(40, waterDegC)))
+            : pipe.PressureBar;
 
     /// <summary>Pressure at the lowest point of the main with the pump at rest, and the rise when it stops hard [bar].</summary>
     /// <param name="lift">The lift as the brief has it.</param>
@@ -77,7 +94,12 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
     /// <param name="water">State of the water.</param>
     /// <param name="flowM3PerH">Flow before the stop [m³/h].</param>
     /// <returns>Static pressure and rise [bar].</returns>
-    public static (double StaticBar, double RiseBar) Pressure(LiftBrief lift, PipeCard main, WaterState water, double flowM3PerH)
+    public static (double StaticBar, double RiseBar) Pressure(
+        LiftBrief lift,
+        PipeCard main,
+        WaterState water,
+        double flowM3PerH
+    )
     {
         var lowestM = lift.Route.Min(point => point.ElevationM);
         var wallM = (main.OuterMm - main.BoreMm) / 2000;
@@ -98,15 +120,31 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
     public IEnumerable<Finding> Findings(Brief brief, Survey survey, double flowM3PerH, double shutOffM)
     {
         var degC = survey["water-temperature"];
-        yield return Finding.AtMost("lift/main-speed", SpeedMPerS(Main, flowM3PerH), FastestMainMPerS, "m/s", "water in the main at the largest flow", "plastic mains preferably at most 1.5 m/s (rural pipe guide)");
-        yield return Finding.AtMost("lift/riser-speed", SpeedMPerS(Riser, flowM3PerH), FastestRiserMPerS, "m/s", "water in the riser at the largest flow", "common practice, no source");
+        yield return Finding.AtMost(
+            "lift/main-speed",
+            SpeedMPerS(Main, flowM3PerH),
+            FastestMainMPerS,
+            "m/s",
+            "water in the main at the largest flow",
+            "plastic mains preferably at most 1.5 m/s (rural pipe guide)"
+        );
+        yield return Finding.AtMost(
+            "lift/riser-speed",
+            SpeedMPerS(Riser, flowM3PerH),
+            FastestRiserMPerS,
+            "m/s",
+            "water in the riser at the largest flow",
+            "common practice, no source"
+        );
         var (staticBar, riseBar) = Pressure(brief.Lift, Main, Water, flowM3PerH);
         yield return Finding.AtMost(
             "lift/main-pressure",
             staticBar + riseBar,
             AllowedBar(Main, degC),
             "bar",
-            Invariant($"the main at its lowest point: {staticBar:0.0} bar at rest and {riseBar:0.0} bar more when the pump stops hard"),
+            Invariant(
+                $"the main at its lowest point: {staticBar:0.0} bar at rest and {riseBar:0.0} bar more when the pump stops hard"
+            ),
             "Joukowsky; pressure class by temperature, EN 12201-1 (from memory)"
         );
         yield return Finding.AtMost(
@@ -144,7 +182,9 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
             new(
                 "h_f",
                 "f (L/D) v²/(2g) + K v²/(2g)",
-                Invariant($"{pipe}: f {loss.FrictionFactor:0.00000}, L {lengthM:0.#} m, D {boreMm:0.#} mm, v {loss.VelocityMPerS:0.000} m/s, Re {loss.ReynoldsNumber:0}"),
+                Invariant(
+                    $"{pipe}: f {loss.FrictionFactor:0.00000}, L {lengthM:0.#} m, D {boreMm:0.#} mm, v {loss.VelocityMPerS:0.000} m/s, Re {loss.ReynoldsNumber:0}"
+                ),
                 loss.TotalM,
                 "m",
                 "water/darcy-weisbach",
@@ -153,8 +193,26 @@ public sealed record Lift(PipeCard Riser, PipeCard Main, double RiserM, double M
         return new(
             Invariant($"Total dynamic head at {flowM3PerH:0.00} m3/h at the end of the dry season"),
             [
-                new("H_st", "inlet - wellhead + rest level", Invariant($"rest level {well.RestDryM:0.##} m below ground"), System.StaticHeadM, "m", "station/lift", "survey"),
-                new("s", "B Q + C Q²", Invariant($"B {survey.Drawdown.AquiferSPerM2:0} s/m2, C {survey.Drawdown.WellS2PerM5:0} s2/m5, Q {flow * 1000:0.000} L/s"), survey.Drawdown.DrawdownM(flow), "m", "water/step-drawdown", "Jacob 1947"),
+                new(
+                    "H_st",
+                    "inlet - wellhead + rest level",
+                    Invariant($"rest level {well.RestDryM:0.##} m below ground"),
+                    System.StaticHeadM,
+                    "m",
+                    "station/lift",
+                    "survey"
+                ),
+                new(
+                    "s",
+                    "B Q + C Q²",
+                    Invariant(
+                        $"B {survey.Drawdown.AquiferSPerM2:0} s/m2, C {survey.Drawdown.WellS2PerM5:0} s2/m5, Q {flow * 1000:0.000} L/s"
+                    ),
+                    survey.Drawdown.DrawdownM(flow),
+                    "m",
+                    "water/step-drawdown",
+                    "Jacob 1947"
+                ),
                 Friction("riser", losses[0], RiserM, Riser.BoreMm),
                 Friction("main", losses[1], MainM, Main.BoreMm),
                 new("h_e", "head left at the inlet", "", InletHeadM, "m", "station/lift", "common practice, no source"),

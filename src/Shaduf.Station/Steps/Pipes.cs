@@ -18,9 +18,18 @@ internal static class Pipes
 
         var pressureBar = PressureClass.PressureBar(shutOffM, 1000);
         var degC = ground.Survey["water-temperature"];
-        var all = ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(PipeUse.Riser)).OrderBy(pipe => pipe.BoreMm).ToList();
-        return all.FirstOrDefault(pipe => Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS && Lift.AllowedBar(pipe, degC) >= pressureBar)
-            ?? all.OrderByDescending(pipe => Lift.AllowedBar(pipe, degC) >= pressureBar).ThenByDescending(pipe => pipe.BoreMm).First();
+        var all = ground
+            .Shelf.All<PipeCard>()
+            .Where(pipe => pipe.Uses.Contains(PipeUse.Riser))
+            .OrderBy(pipe => pipe.BoreMm)
+            .ToList();
+        return all.FirstOrDefault(pipe =>
+                Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS
+                && Lift.AllowedBar(pipe, degC) >= pressureBar
+            )
+            ?? all.OrderByDescending(pipe => Lift.AllowedBar(pipe, degC) >= pressureBar)
+                .ThenByDescending(pipe => pipe.BoreMm)
+                .First();
     }
 
     /// <summary>Mains whose speed and pressure class fit, narrowest first; when none fits, the widest of the strongest.</summary>
@@ -33,11 +42,17 @@ internal static class Pipes
 
         var degC = ground.Survey["water-temperature"];
         var water = WaterState.At(degC);
-        var all = ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(PipeUse.Main)).OrderBy(pipe => pipe.BoreMm).ToList();
+        var all = ground
+            .Shelf.All<PipeCard>()
+            .Where(pipe => pipe.Uses.Contains(PipeUse.Main))
+            .OrderBy(pipe => pipe.BoreMm)
+            .ToList();
         var strong = all.Where(pipe => Bar(pipe) <= Lift.AllowedBar(pipe, degC)).ToList();
         var quick = strong.Where(pipe => Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS).ToList();
         var useful = quick.Where((pipe, i) => i == 0 || Lift.SpeedMPerS(pipe, flowM3PerH) >= SlowestMPerS).ToList();
-        return useful.Count > 0 ? useful : [all.OrderByDescending(pipe => pipe.PressureBar).ThenByDescending(pipe => pipe.BoreMm).First()];
+        return useful.Count > 0
+            ? useful
+            : [all.OrderByDescending(pipe => pipe.PressureBar).ThenByDescending(pipe => pipe.BoreMm).First()];
 
         double Bar(PipeCard pipe)
         {

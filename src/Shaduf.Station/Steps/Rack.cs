@@ -69,7 +69,7 @@ public sealed record Rack(
             new(frame.LengthMm, frame.DepthMm, frame.InsideLengthMm, frame.InsideDepthMm, frame.TopEdgeMm),
             frame.TubePlacesMm,
             grid.Rows * grid.Columns * module.Body.MassKg,
-            [.. sections.Notes, .. Notes(brief, grid, setting)]
+            [.. sections.Notes, .. NotesOf(brief, grid, setting)]
         );
     }
 
@@ -79,10 +79,28 @@ public sealed record Rack(
     /// <returns>The findings.</returns>
     public IEnumerable<Finding> Findings(SiteBrief site, ModuleCard module)
     {
-        var wind = site.Wind is { } given ? Invariant($"{given.SpeedMPerS:0.#} m/s is given") : "the wind speed is unknown";
-        foreach (var (id, what) in new[] { ("rack/strength", "columns, tubes, struts and frame against wind"), ("rack/welds", "welds and splices"), ("rack/module-holding", "the modules in their channels against suction"), ("rack/stops-at-wind", "the wind speed at which the rack stops holding") })
+        var wind = site.Wind is { } given
+            ? Invariant($"{given.SpeedMPerS:0.#} m/s is given")
+            : "the wind speed is unknown";
+        foreach (
+            var (id, what) in new[]
+            {
+                ("rack/strength", "columns, tubes, struts and frame against wind"),
+                ("rack/welds", "welds and splices"),
+                ("rack/module-holding", "the modules in their channels against suction"),
+                ("rack/stops-at-wind", "the wind speed at which the rack stops holding"),
+            }
+        )
         {
-            yield return new(id, FindingStatus.Unchecked, $"{what}: not checked, the structural method is not in this version ({wind}); have it checked by an engineer before building", null, null, "", "");
+            yield return new(
+                id,
+                FindingStatus.Unchecked,
+                $"{what}: not checked, the structural method is not in this version ({wind}); have it checked by an engineer before building",
+                null,
+                null,
+                "",
+                ""
+            );
         }
 
         var planeM2 = Size.LengthMm * Size.DepthMm / 1e6;
@@ -107,7 +125,9 @@ public sealed record Rack(
         new(
             id,
             value <= limit ? FindingStatus.Holds : FindingStatus.Look,
-            value <= limit ? $"{what} within what this program judges" : $"{what} beyond what this program judges: an engineer decides",
+            value <= limit
+                ? $"{what} within what this program judges"
+                : $"{what} beyond what this program judges: an engineer decides",
             value,
             limit,
             unit,
@@ -119,21 +139,33 @@ public sealed record Rack(
             ? "the lip of the channel covers no cell"
             : "the lip of the channel reaches over the cells and shades them: ask for an angle with a shorter leg or a module with a wider rim";
 
-    private static IEnumerable<ChoiceNote> Notes(RackBrief brief, RackGrid grid, RackSetting setting)
+    private static IEnumerable<ChoiceNote> NotesOf(RackBrief brief, RackGrid grid, RackSetting setting)
     {
         if (brief.RowClearanceMm is null)
         {
-            yield return new("free length in a row", Invariant($"{setting.RowClearanceMm:0} mm"), "10 mm and 2 mm a module: a row of bare widths jams; common practice, no source");
+            yield return new(
+                "free length in a row",
+                Invariant($"{setting.RowClearanceMm:0} mm"),
+                "10 mm and 2 mm a module: a row of bare widths jams; common practice, no source"
+            );
         }
 
         if (brief.DepthClearanceMm is null)
         {
-            yield return new("free depth in the channel", Invariant($"{RackSections.UsualDepthClearanceMm:0} mm"), "room for paint and for sliding; common practice, no source");
+            yield return new(
+                "free depth in the channel",
+                Invariant($"{RackSections.UsualDepthClearanceMm:0} mm"),
+                "room for paint and for sliding; common practice, no source"
+            );
         }
 
         if (brief.LowEdgeM is null)
         {
-            yield return new("height of the low edge", Invariant($"{UsualLowEdgeMm / 1000:0.0} m"), "clear of grass, goats and splashing; common practice, no source");
+            yield return new(
+                "height of the low edge",
+                Invariant($"{UsualLowEdgeMm / 1000:0.0} m"),
+                "clear of grass, goats and splashing; common practice, no source"
+            );
         }
 
         if (brief.Rows is null || brief.Columns is null)
@@ -141,7 +173,9 @@ public sealed record Rack(
             yield return new(
                 "racks",
                 Invariant($"{grid.RackCount} of {grid.Rows} rows x {grid.Columns} modules"),
-                Invariant($"two rows where they fill the racks evenly, racks alike, at most {RackGrid.LongestM:0} m long and {RackGrid.LargestPlaneM2:0} m2; each rack is taken as standing alone in the wind")
+                Invariant(
+                    $"two rows where they fill the racks evenly, racks alike, at most {RackGrid.LongestM:0} m long and {RackGrid.LargestPlaneM2:0} m2; each rack is taken as standing alone in the wind"
+                )
             );
         }
     }
@@ -153,4 +187,10 @@ public sealed record Rack(
 /// <param name="InsideLengthMm">Inside length along the row [mm].</param>
 /// <param name="InsideDepthMm">Inside depth up the slope, holders not counted [mm].</param>
 /// <param name="TopEdgeMm">Height of the top edge above ground [mm].</param>
-public sealed record RackSize(double LengthMm, double DepthMm, double InsideLengthMm, double InsideDepthMm, double TopEdgeMm);
+public sealed record RackSize(
+    double LengthMm,
+    double DepthMm,
+    double InsideLengthMm,
+    double InsideDepthMm,
+    double TopEdgeMm
+);

@@ -37,7 +37,8 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
     public double DepthMm => InsideDepthMm + (grid.Rows * 2 * sections.Channel.WebMm);
 
     /// <summary>Height of the top edge above ground [mm].</summary>
-    public double TopEdgeMm => setting.LowEdgeMm + (DepthMm * Math.Sin(tiltRad)) + (sections.Channel.OuterDepthMm * Math.Cos(tiltRad));
+    public double TopEdgeMm =>
+        setting.LowEdgeMm + (DepthMm * Math.Sin(tiltRad)) + (sections.Channel.OuterDepthMm * Math.Cos(tiltRad));
 
     /// <summary>Places of the cross tubes along the row [mm].</summary>
     public IReadOnlyList<double> TubePlacesMm
@@ -60,7 +61,17 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
     {
         var parts = new List<Part>();
         parts.AddRange(Channels());
-        parts.AddRange(TubePlacesMm.Select(x => Part.Straight("T1", "cross tube", sections.Tube, OnSlope(x, 0, TubeAxisMm), OnSlope(x, DepthMm, TubeAxisMm))));
+        parts.AddRange(
+            TubePlacesMm.Select(x =>
+                Part.Straight(
+                    "T1",
+                    "cross tube",
+                    sections.Tube,
+                    OnSlope(x, 0, TubeAxisMm),
+                    OnSlope(x, DepthMm, TubeAxisMm)
+                )
+            )
+        );
         parts.AddRange(Stubs());
         parts.AddRange(TubePlacesMm.SelectMany(Support));
         return new("rack", parts, [.. Seams()]);
@@ -89,14 +100,18 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
     {
         foreach (var slope in new[] { 0, DepthMm })
         {
-            foreach (var part in Channel("F1", "long side of the frame", OnSlope(0, slope, 0), OnSlope(LengthMm, slope, 0)))
+            foreach (
+                var part in Channel("F1", "long side of the frame", OnSlope(0, slope, 0), OnSlope(LengthMm, slope, 0))
+            )
             {
                 yield return part;
             }
         }
 
         var web = sections.Channel.WebMm;
-        foreach (var (mark, role, x) in new[] { ("F2", "closed short side", 0.0), ("F3", "removable short side", LengthMm) })
+        foreach (
+            var (mark, role, x) in new[] { ("F2", "closed short side", 0.0), ("F3", "removable short side", LengthMm) }
+        )
         {
             foreach (var part in Channel(mark, role, OnSlope(x, web, 0), OnSlope(x, DepthMm - web, 0)))
             {
@@ -108,7 +123,14 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
         {
             for (var i = 0; i < 2; i++)
             {
-                foreach (var part in Channel("F4", "middle holder", OnSlope(web, slope, 0), OnSlope(LengthMm - web, slope, 0)))
+                foreach (
+                    var part in Channel(
+                        "F4",
+                        "middle holder",
+                        OnSlope(web, slope, 0),
+                        OnSlope(LengthMm - web, slope, 0)
+                    )
+                )
                 {
                     yield return part;
                 }
@@ -129,22 +151,41 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
         from slope in HolderSlopesMm
         from side in new[] { -1, 1 }
         let face = x + (side * sections.Tube.SideMm / 2)
-        select Part.Straight("S1", "stub under the holder", sections.Tube, OnSlope(face, slope, TubeAxisMm), OnSlope(face + (side * StubMm), slope, TubeAxisMm));
+        select Part.Straight(
+            "S1",
+            "stub under the holder",
+            sections.Tube,
+            OnSlope(face, slope, TubeAxisMm),
+            OnSlope(face + (side * StubMm), slope, TubeAxisMm)
+        );
 
     // A column under the middle of the plane, and a strut to the cross tube on each side of it.
     private IEnumerable<Part> Support(double x)
     {
-        var underside = new CutPlane(OnSlope(x, DepthMm / 2, -sections.Tube.SideMm), OnSlope(0, 0, 1) - OnSlope(0, 0, 0));
+        var underside = new CutPlane(
+            OnSlope(x, DepthMm / 2, -sections.Tube.SideMm),
+            OnSlope(0, 0, 1) - OnSlope(0, 0, 0)
+        );
         var top = underside.At;
         var foot = new Point(x, top.YMm, -setting.EmbedMm);
         var column = Cut.Of(foot, top, sections.Column.SideMm, new(foot, new(0, 0, 1)), underside);
-        yield return new("C1", "column", sections.Column, column, Part.Splices(column.LongPointMm, sections.Column.BarMm, false));
+        yield return new(
+            "C1",
+            "column",
+            sections.Column,
+            column,
+            Part.Splices(column.LongPointMm, sections.Column.LongestPieceMm, false)
+        );
         var reach = DepthMm / 4 * Math.Cos(tiltRad);
         var low = OnSlope(x, DepthMm / 4, TubeAxisMm);
         var high = OnSlope(x, DepthMm * 3 / 4, TubeAxisMm);
 
         // The foot of both struts: 45 deg for the upper one, and the lower one still rises.
-        var joint = new Point(x, top.YMm, Math.Max(setting.LeastJointMm, Math.Min(high.ZMm - reach, low.ZMm - (reach / 2))));
+        var joint = new Point(
+            x,
+            top.YMm,
+            Math.Max(setting.LeastJointMm, Math.Min(high.ZMm - reach, low.ZMm - (reach / 2)))
+        );
         yield return Strut("B1", "lower strut", joint, low, -1, underside);
         yield return Strut("B2", "upper strut", joint, high, 1, underside);
     }
@@ -153,7 +194,7 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
     {
         var face = new CutPlane(joint + new Point(0, side * sections.Column.SideMm / 2, 0), new(0, 1, 0));
         var cut = Cut.Of(joint, at, sections.Tube.SideMm, face, underside);
-        return new(mark, role, sections.Tube, cut, Part.Splices(cut.LongPointMm, sections.Tube.BarMm, false));
+        return new(mark, role, sections.Tube, cut, Part.Splices(cut.LongPointMm, sections.Tube.LongestPieceMm, false));
     }
 
     // First lengths of weld, by custom: the lap in runs of 40 mm every 150 mm on both sides, tubes all round.
@@ -175,4 +216,10 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
 /// <param name="RowClearanceMm">Free length along each row [mm].</param>
 /// <param name="EmbedMm">Depth of the column's foot below ground [mm].</param>
 /// <param name="LeastJointMm">Lowest place of a strut on the column above ground [mm].</param>
-public sealed record RackSetting(double TiltDeg, double LowEdgeMm, double RowClearanceMm, double EmbedMm, double LeastJointMm);
+public sealed record RackSetting(
+    double TiltDeg,
+    double LowEdgeMm,
+    double RowClearanceMm,
+    double EmbedMm,
+    double LeastJointMm
+);

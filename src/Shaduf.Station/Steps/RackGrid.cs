@@ -25,7 +25,10 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
     /// <returns>The grid, or null when no equal racks hold that number.</returns>
     public static RackGrid? For(int moduleCount, RackBrief brief, ModuleBody module)
     {
-        IReadOnlyList<int> rowsTried = brief.Rows is { } given ? [given] : moduleCount >= 4 ? [2, 1] : [1, 2];
+        IReadOnlyList<int> rowsTried =
+            brief.Rows is { } given ? [given]
+            : moduleCount >= 4 ? [2, 1]
+            : [1, 2];
         foreach (var rows in rowsTried)
         {
             var most = Math.Min(

@@ -30,7 +30,10 @@ public sealed record RackSections(
     /// <returns>The sections; null when no angle makes a channel for the module.</returns>
     public static RackSections? Of(RackBrief rack, ModuleCard module, CardShelf shelf)
     {
-        var angles = shelf.All<SectionCard>().Where(card => card.Shape == SectionShape.EqualAngle && (rack.Angle ?? card.Name) == card.Name).ToList();
+        var angles = shelf
+            .All<SectionCard>()
+            .Where(card => card.Shape == SectionShape.EqualAngle && (rack.Angle ?? card.Name) == card.Name)
+            .ToList();
         var clearanceMm = rack.DepthClearanceMm ?? UsualDepthClearanceMm;
         var choice = SlideInChannel.Choose(
             [.. angles.Select(card => new AngleSize(card.Name, card.SizeMm, card.WallMm, SectionOf(card).MassKgPerM))],
@@ -42,26 +45,50 @@ public sealed record RackSections(
             return null;
         }
 
-        var tube = Tube(shelf, rack.Tube, 60, 3);
-        var column = Tube(shelf, rack.Column, 100, 4);
+        var tube = TubeOf(shelf, rack.Tube, 60, 3);
+        var column = TubeOf(shelf, rack.Column, 100, 4);
         var notes = new List<ChoiceNote>();
         if (rack.Angle is null)
         {
             var others = string.Join("; ", choice.Others.Select(other => $"{other.Name}: {other.Why}"));
-            notes.Add(new("angle of the frame", choice.Angle!.Name, $"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}"));
+            notes.Add(
+                new(
+                    "angle of the frame",
+                    choice.Angle!.Name,
+                    $"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}"
+                )
+            );
         }
 
         if (rack.Tube is null)
         {
-            notes.Add(new("cross tubes and struts", tube.Name, $"smallest square tube of 60 mm and 3 mm wall, common practice, no source; {NotForStrength}"));
+            notes.Add(
+                new(
+                    "cross tubes and struts",
+                    tube.Name,
+                    $"smallest square tube of 60 mm and 3 mm wall, common practice, no source; {NotForStrength}"
+                )
+            );
         }
 
         if (rack.Column is null)
         {
-            notes.Add(new("columns", column.Name, $"smallest square tube of 100 mm and 4 mm wall, common practice, no source; {NotForStrength}"));
+            notes.Add(
+                new(
+                    "columns",
+                    column.Name,
+                    $"smallest square tube of 100 mm and 4 mm wall, common practice, no source; {NotForStrength}"
+                )
+            );
         }
 
-        return new(SectionOf(angles.Single(card => card.Name == choice.Angle!.Name)), choice.Channel, SectionOf(tube), SectionOf(column), notes);
+        return new(
+            SectionOf(angles.Single(card => card.Name == choice.Angle!.Name)),
+            choice.Channel,
+            SectionOf(tube),
+            SectionOf(column),
+            notes
+        );
     }
 
     /// <summary>The section of a card, with mass and perimeter computed from its sizes.</summary>
@@ -71,16 +98,33 @@ public sealed record RackSections(
     {
         var (outline, properties) = card.Shape switch
         {
-            SectionShape.EqualAngle => (Outline.EqualAngle, EqualAngle.Of(card.SizeMm, card.WallMm, card.RootRadiusMm, card.RootRadiusMm / 2).Section),
+            SectionShape.EqualAngle => (
+                Outline.EqualAngle,
+                EqualAngle.Of(card.SizeMm, card.WallMm, card.RootRadiusMm, card.RootRadiusMm / 2).Section
+            ),
             SectionShape.CircularHollow => (Outline.RoundTube, CircularHollow.Of(card.SizeMm, card.WallMm)),
             _ => (Outline.SquareTube, SquareHollow.ColdFormed(card.SizeMm, card.WallMm)),
         };
-        return new(card.Name, outline, card.SizeMm, card.WallMm, properties.MassKgPerM, properties.PerimeterMm, card.BarM * 1000);
+        return new(
+            card.Name,
+            outline,
+            card.SizeMm,
+            card.WallMm,
+            properties.MassKgPerM,
+            properties.PerimeterMm,
+            card.BarM * 1000,
+            (card.BarM * 1000) - Takeoff.EndTrimMm
+        );
     }
 
-    private static SectionCard Tube(CardShelf shelf, string? name, double leastSizeMm, double leastWallMm)
+    private static SectionCard TubeOf(CardShelf shelf, string? name, double leastSizeMm, double leastWallMm)
     {
-        var tubes = shelf.All<SectionCard>().Where(card => card.Shape == SectionShape.SquareHollow).OrderBy(card => card.SizeMm).ThenBy(card => card.WallMm).ToList();
+        var tubes = shelf
+            .All<SectionCard>()
+            .Where(card => card.Shape == SectionShape.SquareHollow)
+            .OrderBy(card => card.SizeMm)
+            .ThenBy(card => card.WallMm)
+            .ToList();
         return tubes.FirstOrDefault(card => card.Name == name)
             ?? tubes.FirstOrDefault(card => card.SizeMm >= leastSizeMm && card.WallMm >= leastWallMm)
             ?? tubes[^1];

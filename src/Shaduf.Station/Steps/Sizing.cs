@@ -55,8 +55,16 @@ public sealed record Sizing(
     /// <param name="year">Weather.</param>
     /// <param name="planeWPerM2">Sun on the plane [W/m²].</param>
     /// <returns>Power by hour [W].</returns>
-    public static ImmutableArray<double> ModuleYearW(ModuleCard module, WeatherYear year, ImmutableArray<double> planeWPerM2) =>
-        ModulePower.YearW(module.Sheet, planeWPerM2, CellTemperature.NoctYear(year, planeWPerM2, module.Sheet.NoctDegC));
+    public static ImmutableArray<double> ModuleYearW(
+        ModuleCard module,
+        WeatherYear year,
+        ImmutableArray<double> planeWPerM2
+    ) =>
+        ModulePower.YearW(
+            module.Sheet,
+            planeWPerM2,
+            CellTemperature.NoctYear(year, planeWPerM2, module.Sheet.NoctDegC)
+        );
 
     /// <summary>
     /// Arranges every pump with every drive, main, array and tank that fit it, prices each arrangement, and runs the
@@ -70,7 +78,11 @@ public sealed record Sizing(
         var results = ground.Shelf.All<PumpCard>().Select(search.Best).ToList();
         var chosen =
             results.Where(result => result.Serves).MinBy(result => result.Best!.Cost)
-            ?? results.Where(result => result.Best is not null).OrderByDescending(result => result.WorstShare).ThenBy(result => result.Best!.Cost).FirstOrDefault()
+            ?? results
+                .Where(result => result.Best is not null)
+                .OrderByDescending(result => result.WorstShare)
+                .ThenBy(result => result.Best!.Cost)
+                .FirstOrDefault()
             ?? throw new InvalidOperationException("no pump card could be arranged at all");
         var best = chosen.Best!;
         return new(
@@ -131,7 +143,9 @@ public sealed record SizingGround(
     public IReadOnlyList<(TankCard Card, int Count)> Tanks =>
         [
             .. (Brief.Tank.Card is { } name ? [Shelf.Find<TankCard>(name)!] : Shelf.All<TankCard>())
-                .SelectMany(card => (Brief.Tank.Count is { } count ? [count] : Enumerable.Range(1, 3)).Select(n => (card, n)))
+                .SelectMany(card =>
+                    (Brief.Tank.Count is { } count ? [count] : Enumerable.Range(1, 3)).Select(n => (card, n))
+                )
                 .OrderBy(tank => tank.card.UsefulM3 * tank.n),
         ];
 }

@@ -40,8 +40,10 @@ public sealed record Sky(
             .Select(facing => (Facing: facing, Plane: PlaneYear.HayDavies(year, facing, albedo)))
             .Select(each => (each.Facing, each.Plane, Monthly: MonthlyKWhPerM2Day(each.Plane)))
             .ToList();
-        var best = tried.MaxBy(each => Enumerable.Range(0, 12).Min(month => Ratio(each.Monthly[month], demand.M3PerDay[month])));
-        return new(year, best.Facing, best.Plane, best.Monthly, [.. Notes(brief, best.Facing)]);
+        var best = tried.MaxBy(each =>
+            Enumerable.Range(0, 12).Min(month => Ratio(each.Monthly[month], demand.M3PerDay[month]))
+        );
+        return new(year, best.Facing, best.Plane, best.Monthly, [.. NotesOf(brief, best.Facing)]);
     }
 
     /// <summary>An hourly year from the survey's monthly means.</summary>
@@ -50,7 +52,11 @@ public sealed record Sky(
     /// <param name="seed">Seed of the random days.</param>
     /// <returns>The year.</returns>
     public static WeatherYear WeatherOf(SiteBrief site, Survey survey, int seed) =>
-        MonthlyMeansYear.Generate(new(site.LatitudeDeg, site.LongitudeDeg, site.ElevationM, site.UtcOffsetH), survey.Climate, seed);
+        MonthlyMeansYear.Generate(
+            new(site.LatitudeDeg, site.LongitudeDeg, site.ElevationM, site.UtcOffsetH),
+            survey.Climate,
+            seed
+        );
 
     /// <summary>Mean daily irradiation of each month.</summary>
     /// <param name="planeWPerM2">Hourly irradiance [W/m²].</param>
@@ -66,12 +72,31 @@ public sealed record Sky(
         return [.. sums.Select((sum, month) => sum / YearCalendar.DaysInMonth[month])];
     }
 
+    /// <summary>Mean daily sun above the air on the average day of each month (Klein 1977).</summary>
+    /// <param name="latitudeDeg">Latitude [deg], -65 to 65.</param>
+    /// <returns>Twelve values, January first [kWh/m²/d].</returns>
+    internal static IReadOnlyList<double> AboveTheAirKWhPerM2Day(double latitudeDeg)
+    {
+        int[] days = [17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344];
+        return
+        [
+            .. days.Select(day =>
+                ExtraterrestrialIrradiance.DailyHorizontalMJPerM2(
+                    ExtraterrestrialIrradiance.NormalSpencerWPerM2(day, ExtraterrestrialIrradiance.SolarConstantWPerM2),
+                    latitudeDeg,
+                    SolarGeometry.DeclinationSpencerDeg(day)
+                ) / 3.6
+            ),
+        ];
+    }
+
     // Steps of 5 deg from the least tilt that rain still washes.
-    private static List<double> Tilts() => [.. Enumerable.Range(0, 6).Select(i => LeastTiltDeg + (i * (MostTiltDeg - LeastTiltDeg) / 5))];
+    private static List<double> Tilts() =>
+        [.. Enumerable.Range(0, 6).Select(i => LeastTiltDeg + (i * (MostTiltDeg - LeastTiltDeg) / 5))];
 
     private static double Ratio(double sun, double demand) => demand > 0 ? sun / demand : double.MaxValue;
 
-    private static IEnumerable<ChoiceNote> Notes(Brief brief, PlaneFacing facing)
+    private static IEnumerable<ChoiceNote> NotesOf(Brief brief, PlaneFacing facing)
     {
         if (brief.Array.TiltDeg is null)
         {
@@ -84,7 +109,11 @@ public sealed record Sky(
 
         if (brief.Array.AzimuthDeg is null)
         {
-            yield return new("direction the modules face", facing.AzimuthDeg == 0 ? "true north" : "true south", "towards the equator");
+            yield return new(
+                "direction the modules face",
+                facing.AzimuthDeg == 0 ? "true north" : "true south",
+                "towards the equator"
+            );
         }
     }
 }

@@ -38,7 +38,10 @@ public sealed record TapLine(IReadOnlyList<TapHead> Heads)
         return new([
             .. taps.Taps.Select(tap => new TapHead(
                 tap.Name,
-                floorM - mainM - Loss(shelf.Find<PipeCard>(tap.Pipe)!, tap.BranchM, tap.FlowM3PerH / 3600, nu) - tap.ElevationM,
+                floorM
+                    - mainM
+                    - Loss(shelf.Find<PipeCard>(tap.Pipe)!, tap.BranchM, tap.FlowM3PerH / 3600, nu)
+                    - tap.ElevationM,
                 floorM + tankHeightM - tap.ElevationM
             )),
         ]);
@@ -61,7 +64,9 @@ public sealed record TapLine(IReadOnlyList<TapHead> Heads)
             yield return new(
                 Invariant($"taps/{i}-shut"),
                 tap.StaticM <= MostM ? FindingStatus.Holds : FindingStatus.Look,
-                tap.StaticM <= MostM ? $"head at '{tap.Name}' at rest" : $"head at '{tap.Name}' at rest: a break-pressure tank or a pressure reducer is needed",
+                tap.StaticM <= MostM
+                    ? $"head at '{tap.Name}' at rest"
+                    : $"head at '{tap.Name}' at rest: a break-pressure tank or a pressure reducer is needed",
                 tap.StaticM,
                 MostM,
                 "m",
@@ -72,5 +77,10 @@ public sealed record TapLine(IReadOnlyList<TapHead> Heads)
 
     // Valves and bends as 10 % of the pipe's friction: common practice, no source.
     private static double Loss(PipeCard pipe, double lengthM, double flowM3PerS, double nu) =>
-        lengthM > 0 ? 1.1 * DarcyWeisbach.Loss(new(pipe.BoreMm / 1000, pipe.RoughnessMm / 1000, lengthM, 0), flowM3PerS, nu).TotalM : 0;
+        lengthM > 0
+            ? 1.1
+                * DarcyWeisbach
+                    .Loss(new(pipe.BoreMm / 1000, pipe.RoughnessMm / 1000, lengthM, 0), flowM3PerS, nu)
+                    .TotalM
+            : 0;
 }

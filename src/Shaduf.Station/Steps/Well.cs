@@ -24,6 +24,8 @@ public sealed record Well(
     /// <summary>Water kept above the intake when the pump card asks for less [m]; from memory.</summary>
     public const double LeastSubmergenceM = 2;
 
+    private const double MostWellLossShare = 0.5;
+
     /// <summary>Settles levels, yield and pump setting for the driest month.</summary>
     /// <param name="brief">The brief.</param>
     /// <param name="survey">Its settled figures.</param>
@@ -36,7 +38,7 @@ public sealed record Well(
         var deepestM = survey.DepthM - SumpM;
         var wishedM = Math.Ceiling(pumpingLevelM + LeastSubmergenceM + 1);
         var settingM = brief.Source.PumpSettingM ?? Math.Max(Math.Min(wishedM, deepestM), 1);
-        return new(restDryM, yieldM3PerH, pumpingLevelM, settingM, [.. Notes(brief, settingM)]);
+        return new(restDryM, yieldM3PerH, pumpingLevelM, settingM, [.. NotesOf(brief, settingM)]);
     }
 
     /// <summary>Depth to the water at the end of the dry season [m] at a flow.</summary>
@@ -59,7 +61,9 @@ public sealed record Well(
             largestFlowM3PerH,
             YieldM3PerH * (1 + 1e-6),
             "m3/h",
-            Invariant($"the largest flow of the year stays within {survey["yield-share"] * 100:0} % of the tested rate"),
+            Invariant(
+                $"the largest flow of the year stays within {survey["yield-share"] * 100:0} % of the tested rate"
+            ),
             "share of the constant rate for long use: national practice, from memory"
         );
         yield return Finding.AtLeast(
@@ -87,16 +91,33 @@ public sealed record Well(
             "10 to 15 mm for a plumb borehole, from memory"
         );
         yield return Cooling(survey, pump, leastFlowM3PerH);
-        if (survey.Drawdown.Basis == DrawdownBasis.Steps && survey.Drawdown.Walton is { } walton)
+        if (largestFlowM3PerH / 3600 > survey.Drawdown.LargestFlowM3PerS * (1 + 1e-6))
         {
             yield return new(
+                "source/beyond-test",
+                FindingStatus.Look,
+                "the largest flow of the year lies beyond the largest flow tested: the drawdown there is a guess",
+                largestFlowM3PerH,
+                survey.Drawdown.LargestFlowM3PerS * 3600,
+                "m3/h",
+                "step test"
+            );
+        }
+
+        if (survey.Drawdown.Basis == DrawdownBasis.Steps && largestFlowM3PerH > 0)
+        {
+            var flow = largestFlowM3PerH / 3600;
+            var lostShare = survey.Drawdown.WellS2PerM5 * flow * flow / survey.Drawdown.DrawdownM(flow);
+            yield return new(
                 "source/well-loss",
-                walton >= WaltonClass.Clogged ? FindingStatus.Look : FindingStatus.Holds,
-                $"well losses by the step test: {Words(walton)}",
-                survey.Drawdown.WellS2PerM5,
-                WellLossClass.LimitsS2PerM5[1],
-                "s2/m5",
-                "Walton 1962"
+                lostShare <= MostWellLossShare ? FindingStatus.Holds : FindingStatus.Look,
+                lostShare <= MostWellLossShare
+                    ? "share of the drawdown that is lost in screen and casing at the largest flow"
+                    : "most of the drawdown is lost in screen and casing: have the borehole cleaned or ask the driller",
+                lostShare * 100,
+                MostWellLossShare * 100,
+                "%",
+                "C Q2 / (B Q + C Q2), Jacob 1947; the limit is judgement, no source (Walton's classes are for wells of high yield)"
             );
         }
     }
@@ -104,12 +125,17 @@ public sealed record Well(
     private static Finding Cooling(Survey survey, PumpCard pump, double leastFlowM3PerH)
     {
         var casingM = survey["casing"] / 1000;
-        var speed = casingM > pump.Motor.DiameterM ? MotorCooling.VelocityMPerS(leastFlowM3PerH / 3600, casingM, pump.Motor.DiameterM) : 0;
+        var speed =
+            casingM > pump.Motor.DiameterM
+                ? MotorCooling.VelocityMPerS(leastFlowM3PerH / 3600, casingM, pump.Motor.DiameterM)
+                : 0;
         var holds = speed >= pump.LowestCoolingMPerS;
         return new(
             "source/cooling",
             holds ? FindingStatus.Holds : FindingStatus.Look,
-            holds ? "water past the motor at the least flow cools it" : "too little water passes the motor at the least flow: fit a cooling shroud",
+            holds
+                ? "water past the motor at the least flow cools it"
+                : "too little water passes the motor at the least flow: fit a cooling shroud",
             speed,
             pump.LowestCoolingMPerS,
             "m/s",
@@ -117,24 +143,17 @@ public sealed record Well(
         );
     }
 
-    private static IEnumerable<ChoiceNote> Notes(Brief brief, double settingM)
+    private static IEnumerable<ChoiceNote> NotesOf(Brief brief, double settingM)
     {
         if (brief.Source.PumpSettingM is null)
         {
             yield return new(
                 "depth of the pump's intake",
                 Invariant($"{settingM:0.#} m"),
-                Invariant($"the water level at the largest allowed flow in the dry season, {LeastSubmergenceM} m of water and 1 m in hand, and {SumpM} m above the bottom at least")
+                Invariant(
+                    $"the water level at the largest allowed flow in the dry season, {LeastSubmergenceM} m of water and 1 m in hand, and {SumpM} m above the bottom at least"
+                )
             );
         }
     }
-
-    private static string Words(WaltonClass walton) =>
-        walton switch
-        {
-            WaltonClass.Sound => "properly designed and developed",
-            WaltonClass.MildlyWorn => "mild deterioration",
-            WaltonClass.Clogged => "severe clogging: have it cleaned",
-            _ => "hard to restore: have it looked at by a driller",
-        };
 }

@@ -110,7 +110,12 @@ public sealed record YearRun(
                 pumpable[month] += flow;
                 if (trace is not null)
                 {
-                    (trace.ArrayW[at], trace.PumpedM3[at], trace.DeliveredM3[at], trace.LevelM3[at]) = (powerW, kept, got, level);
+                    (trace.ArrayW[at], trace.PumpedM3[at], trace.DeliveredM3[at], trace.LevelM3[at]) = (
+                        powerW,
+                        kept,
+                        got,
+                        level
+                    );
                 }
             }
         }

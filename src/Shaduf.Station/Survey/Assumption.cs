@@ -21,9 +21,17 @@ public sealed record Assumption(
     IReadOnlyList<string> LeanedOnBy
 )
 {
+    private static IReadOnlyDictionary<string, CsvRow> Defaults { get; } =
+        Csv.Embedded(typeof(Assumption).Assembly, "defaults.csv").ToDictionary(row => row["id"]);
+
     /// <summary>Animals with a default water use.</summary>
     public static IReadOnlyList<string> Animals { get; } =
-        [.. Defaults.Keys.Where(id => id.EndsWith("-litres", StringComparison.Ordinal)).Select(id => id[..^7]).Where(IsAnimal)];
+    [
+        .. Defaults
+            .Keys.Where(id => id.EndsWith("-litres", StringComparison.Ordinal))
+            .Select(id => id[..^7])
+            .Where(IsAnimal),
+    ];
 
     /// <summary>The value in the table of defaults, in the unit the table shows.</summary>
     /// <param name="id">Short name.</param>
@@ -34,7 +42,8 @@ public sealed record Assumption(
     /// <summary>Whether a finding leans on this.</summary>
     /// <param name="findingId">The finding's name.</param>
     /// <returns>True when it does.</returns>
-    public bool IsLeanedOnBy(string findingId) => LeanedOnBy.Any(start => findingId.StartsWith(start, StringComparison.Ordinal));
+    public bool IsLeanedOnBy(string findingId) =>
+        LeanedOnBy.Any(start => findingId.StartsWith(start, StringComparison.Ordinal));
 
     /// <summary>An assumption from the table of defaults.</summary>
     /// <param name="id">Short name.</param>
@@ -59,10 +68,8 @@ public sealed record Assumption(
         );
     }
 
-    private static IReadOnlyDictionary<string, CsvRow> Defaults { get; } =
-        Csv.Embedded(typeof(Assumption).Assembly, "defaults.csv").ToDictionary(row => row["id"]);
-
-    private static bool IsAnimal(string id) => Defaults[$"{id}-litres"]["field"].StartsWith("uses.livestock", StringComparison.Ordinal);
+    private static bool IsAnimal(string id) =>
+        Defaults[$"{id}-litres"]["field"].StartsWith("uses.livestock", StringComparison.Ordinal);
 
     private static string Shown(CsvRow row)
     {

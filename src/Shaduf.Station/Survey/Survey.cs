@@ -49,7 +49,7 @@ public sealed record Survey
         return new()
         {
             Figures = figures,
-            Climate = Climate(brief.Site, figures, taken),
+            Climate = ClimateOf(brief.Site, figures, taken),
             DepthM = depthM,
             RestLevelM = restM,
             TestedYieldM3PerH = yieldM3PerH,
@@ -81,7 +81,11 @@ public sealed record Survey
         Settle("bed-litres", uses.Clinic?.BedLPerDay, uses.Clinic is not null);
         foreach (var animal in Assumption.Animals)
         {
-            Settle($"{animal}-litres", null, uses.Livestock.Any(herd => herd.Animal == animal && herd.EachLPerDay is null));
+            Settle(
+                $"{animal}-litres",
+                null,
+                uses.Livestock.Any(herd => herd.Animal == animal && herd.EachLPerDay is null)
+            );
         }
 
         Settle("plot-efficiency", null, uses.Plots.Any(plot => plot.EfficiencyShare is null));
@@ -112,9 +116,9 @@ public sealed record Survey
         return figures;
     }
 
-    private static MonthlyClimate Climate(SiteBrief site, Dictionary<string, double> figures, List<Assumption> taken)
+    private static MonthlyClimate ClimateOf(SiteBrief site, Dictionary<string, double> figures, List<Assumption> taken)
     {
-        var above = MonthlyMeansYear.ExtraterrestrialKWhPerM2Day(site.LatitudeDeg);
+        var above = Sky.AboveTheAirKWhPerM2Day(site.LatitudeDeg);
         var clearness = Assumption.DefaultOf("month-clearness");
         var air = Assumption.DefaultOf("month-air");
         figures["month-clearness"] = clearness;
@@ -123,7 +127,9 @@ public sealed record Survey
         var airless = site.Months.Count(month => month.AirDegC is null);
         if (sunless > 0)
         {
-            taken.Add(Assumption.Of("month-clearness", $"{clearness * 100:0} % of the sun above the air in {sunless} months"));
+            taken.Add(
+                Assumption.Of("month-clearness", $"{clearness * 100:0} % of the sun above the air in {sunless} months")
+            );
         }
 
         if (airless > 0)
@@ -140,14 +146,21 @@ public sealed record Survey
     // The tested rate; else the largest step; else half the driller's figure; else a hand pump's flow.
     private static double Yield(SourceBrief source, List<Assumption> taken) =>
         source.TestedYieldM3PerH
-        ?? (source.Steps.Count >= 3 ? source.Steps[^1].FlowM3PerH : null)
-        ?? Take(taken, "yield", source.DrillersFigureM3PerH / 2 ?? 1.0, "m3/h");
+        ?? (source.Steps.Count >= 3 ? source.Steps[^1].FlowM3PerH : (double?)null)
+        ?? Take(taken, "yield", (source.DrillersFigureM3PerH / 2) ?? 1.0, "m3/h");
 
-    private static StepDrawdown DrawdownOf(SourceBrief source, double yieldM3PerH, double columnM, List<Assumption> taken)
+    private static StepDrawdown DrawdownOf(
+        SourceBrief source,
+        double yieldM3PerH,
+        double columnM,
+        List<Assumption> taken
+    )
     {
         if (source.Steps.Count > 0)
         {
-            return StepDrawdown.Fit([.. source.Steps.Select(step => new PumpedStep(step.FlowM3PerH / 3600, step.DrawdownM))]);
+            return StepDrawdown.Fit([
+                .. source.Steps.Select(step => new PumpedStep(step.FlowM3PerH / 3600, step.DrawdownM)),
+            ]);
         }
 
         var drawdownM = 2.0 / 3 * columnM;
@@ -161,5 +174,6 @@ public sealed record Survey
         return value;
     }
 
-    private static string Shown(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+    private static string Shown(double value, string unit) =>
+        string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
 }

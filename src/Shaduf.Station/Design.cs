@@ -1,0 +1,68 @@
+using Shaduf.Money;
+using Shaduf.Working;
+
+namespace Shaduf.Station;
+
+/// <summary>One month of the promise.</summary>
+/// <param name="DemandM3PerDay">Water asked for, losses included [m³/d].</param>
+/// <param name="SupplyM3PerDay">Water that the uses receive, never more than the demand [m³/d].</param>
+/// <param name="PumpableM3PerDay">Water that could be pumped with a tank that is never full [m³/d].</param>
+/// <param name="SunKWhPerM2Day">Sun on the modules [kWh/m²/d].</param>
+/// <param name="MetShare">Share of the demand that is met.</param>
+public sealed record MonthPromise(
+    double DemandM3PerDay,
+    double SupplyM3PerDay,
+    double PumpableM3PerDay,
+    double SunKWhPerM2Day,
+    double MetShare
+);
+
+/// <summary>Everything that was computed for a brief.</summary>
+/// <param name="File">The brief with its cards and prices.</param>
+/// <param name="Survey">Settled figures and assumptions.</param>
+/// <param name="Demand">Demand.</param>
+/// <param name="Sky">Sun and tilt.</param>
+/// <param name="Well">Levels and yield.</param>
+/// <param name="Sizing">The choice and the runners-up.</param>
+/// <param name="Year">Monthly sums of the year run.</param>
+/// <param name="Trace">The year run by hour.</param>
+/// <param name="Months">The promise by month, January first.</param>
+/// <param name="Works">Electrics, racks, footings, guard, taps.</param>
+/// <param name="Takeoff">Quantities.</param>
+/// <param name="Bill">Quantities priced.</param>
+/// <param name="Offer">The offer's total.</param>
+/// <param name="Findings">All findings, worst first.</param>
+/// <param name="Workings">Calculations written out.</param>
+/// <param name="Notes">What was chosen and why.</param>
+public sealed record Design(
+    StationFile File,
+    Survey Survey,
+    DemandYear Demand,
+    Sky Sky,
+    Well Well,
+    Sizing Sizing,
+    YearRun Year,
+    YearTrace Trace,
+    IReadOnlyList<MonthPromise> Months,
+    Works Works,
+    Takeoff Takeoff,
+    Bill Bill,
+    Offer Offer,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<WorkingSheet> Workings,
+    IReadOnlyList<ChoiceNote> Notes
+)
+{
+    /// <summary>The brief.</summary>
+    public Brief Brief => File.Brief;
+
+    /// <summary>What was chosen.</summary>
+    public Choice Choice => Sizing.Choice;
+
+    /// <summary>The worst status of all findings.</summary>
+    public FindingStatus Worst => Findings.Max(finding => finding.Status);
+
+    /// <summary>Flow at which heads and levels are shown: the largest of the year, or a tenth of the yield when nothing flows [m³/h].</summary>
+    public double ShownFlowM3PerH =>
+        Sizing.Table.FullFlowM3PerH > 0 ? Sizing.Table.FullFlowM3PerH : Well.YieldM3PerH / 10;
+}

@@ -1,0 +1,188 @@
+using Shaduf.Money;
+using Shaduf.Power;
+using Shaduf.Sun;
+using Shaduf.Water;
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>The design run: from a brief to everything computed for it, one step after another.</summary>
+public static class DesignRun
+{
+    // Weather years beside the design year, to see the spread of a random process.
+    private const int OtherYearCount = 10;
+
+    /// <summary>Designs a station.</summary>
+    /// <param name="file">The brief with its cards and prices.</param>
+    /// <param name="progress">Told the name of each step as it begins; null for silence.</param>
+    /// <returns>The design.</returns>
+    /// <exception cref="BadInputException">No rack can be made, or nothing can be arranged, from the cards at hand.</exception>
+    public static Design Run(StationFile file, Action<string>? progress = null)
+    {
+        var (brief, shelf) = (file.Brief, file.Shelf);
+        progress?.Invoke("demand");
+        var survey = Survey.Of(brief);
+        var demand = DemandYear.Of(brief, survey);
+        progress?.Invoke("sky");
+        var sky = Sky.Of(brief, survey, demand);
+        var well = Well.Of(brief, survey);
+        progress?.Invoke("sizing: pump, array, tank");
+        var prices = new ArrangementPrices(brief, shelf, file.Prices, sky.Facing.TiltDeg);
+        var sizing = Sizing.Of(new(brief, survey, sky, demand, well, shelf, prices));
+        var choice = sizing.Choice;
+        progress?.Invoke("year run");
+        var trace = YearTrace.Empty();
+        var year = YearRun.Run(sizing.Inputs(demand), trace);
+        progress?.Invoke("electrics, rack, ground");
+        var rack = Rack.Of(brief.Rack, choice.Module, choice.Grid, sky.Facing.TiltDeg, shelf)!;
+        var works = new Works(
+            Electrics.Of(choice, brief, survey, shelf),
+            rack,
+            Footings.Of(brief.Rack, rack),
+            Guard.Of(brief, survey, rack, shelf),
+            TapLine.Of(brief, survey, choice.Tank.HeightM, shelf)
+        );
+        progress?.Invoke("takeoff and money");
+        var takeoff = Takeoff.Of(brief, choice, works);
+        var bill = Bill.Price(takeoff.Lines, file.Prices);
+        var offer = Offer.From(bill, new(survey["contingency"], survey["overhead"], survey["markup"], survey["tax"]));
+        var design = new Design(
+            file,
+            survey,
+            demand,
+            sky,
+            well,
+            sizing,
+            year,
+            trace,
+            [.. Enumerable.Range(0, 12).Select(month => Month(month, year, sky))],
+            works,
+            takeoff,
+            bill,
+            offer,
+            [],
+            [],
+            [
+                .. sky.Notes,
+                .. well.Notes,
+                .. ChoiceNotes(sizing),
+                .. rack.Notes,
+                .. works.Footings.Notes,
+                .. works.Guard.Notes,
+            ]
+        );
+        progress?.Invoke("findings");
+        return design with
+        {
+            Findings = FindingsBook.Settle(Found(design), survey.Assumptions),
+            Workings = [.. Shown(design)],
+        };
+    }
+
+    private static MonthPromise Month(int month, YearRun year, Sky sky)
+    {
+        double days = YearCalendar.DaysInMonth[month];
+        return new(
+            year.DemandM3[month] / days,
+            year.DeliveredM3[month] / days,
+            year.PumpableM3[month] / days,
+            sky.PlaneKWhPerM2Day[month],
+            year.MetShare(month)
+        );
+    }
+
+    private static IEnumerable<Finding> Found(Design design)
+    {
+        var (survey, sizing, choice, works) = (design.Survey, design.Sizing, design.Choice, design.Works);
+        var table = sizing.Table;
+        return
+        [
+            .. WaterFindings.Of(design, OtherYears(design)),
+            .. design.Well.Findings(survey, choice.Pump, table.FullFlowM3PerH, LeastFlowM3PerH(table)),
+            .. choice.Lift.Findings(design.Brief, survey, design.ShownFlowM3PerH, sizing.Hydraulics.Curve.ShutOffHeadM),
+            .. works.Electrics.Findings(choice, table.HighestRatio),
+            .. works.Rack.Findings(design.Brief.Site, choice.Module),
+            .. Footings.Findings(design.Brief.Site),
+            .. works.Guard.Findings(),
+            .. works.Taps.Findings(),
+            .. MoneyFindings.Of(design),
+        ];
+    }
+
+    // The flow that a tenth of the way from start to full power gives: the least of the working range.
+    private static double LeastFlowM3PerH(PumpTable table) =>
+        table.FullFlowM3PerH > 0
+            ? table.FlowM3PerH(table.StartPowerW + (0.1 * (table.FullPowerW - table.StartPowerW)))
+            : 0;
+
+    // Worst share of the demand met in other weather years with the same monthly means.
+    private static IReadOnlyList<double> OtherYears(Design design)
+    {
+        var (survey, sizing) = (design.Survey, design.Sizing);
+        return
+        [
+            .. Enumerable
+                .Range(Sky.DesignSeed + 1, OtherYearCount)
+                .Select(seed => Sky.WeatherOf(design.Brief.Site, survey, seed))
+                .Select(year => (Year: year, Plane: PlaneYear.HayDavies(year, design.Sky.Facing, survey["albedo"])))
+                .Select(each => Sizing.ModuleYearW(design.Choice.Module, each.Year, each.Plane))
+                .Select(moduleW => YearRun.Run(sizing.Inputs(design.Demand) with { ModuleW = moduleW }).WorstShare),
+        ];
+    }
+
+    private static IEnumerable<ChoiceNote> ChoiceNotes(Sizing sizing)
+    {
+        var choice = sizing.Choice;
+        const string search =
+            "pump, drive, main, array and tank: the arrangements of all cards, cheapest first, until the year run met the target in the worst month";
+        yield return new(
+            "pump",
+            choice.Pump.Name,
+            sizing.Limit is null ? search : $"none meets the target; this comes nearest. {sizing.Limit.Says}"
+        );
+        yield return new(
+            "drive",
+            choice.Drive.Name,
+            "carries the motor's current after derating, and its window takes the strings"
+        );
+        yield return new(
+            "array",
+            Invariant(
+                $"{choice.ModuleCount} of {choice.Module.Name}: {choice.SeriesCount} in series, {choice.StringCount} strings"
+            ),
+            search
+        );
+        yield return new("tank", Invariant($"{choice.TankCount} of {choice.Tank.Name}"), search);
+        yield return new(
+            "main",
+            choice.Lift.Main.Name,
+            "the mains whose pressure class and speed fit were priced with each pump"
+        );
+        yield return new(
+            "riser",
+            choice.Lift.Riser.Name,
+            Invariant(
+                $"narrowest that carries the flow at {Lift.FastestRiserMPerS} m/s at most and the closed-valve head"
+            )
+        );
+    }
+
+    private static IEnumerable<WorkingSheet> Shown(Design design)
+    {
+        yield return design.Demand.Working;
+        yield return design.Choice.Lift.Show(design.Survey, design.Well, design.ShownFlowM3PerH);
+        yield return PumpWorking.Show(design);
+        foreach (var cable in design.Works.Electrics.Cables)
+        {
+            if (cable.Choice.Fit is { } fit)
+            {
+                var sheet = CableSize.Show(cable.Duty, fit);
+                yield return sheet with
+                {
+                    Title = $"{sheet.Title}: {cable.Name}",
+                };
+            }
+        }
+    }
+}

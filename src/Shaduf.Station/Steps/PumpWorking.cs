@@ -1,0 +1,77 @@
+using Shaduf.Water;
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>How the pump's working point was worked out.</summary>
+internal static class PumpWorking
+{
+    /// <summary>The chain from the water lifted back to the power of the array, at the largest flow.</summary>
+    /// <param name="design">The design so far.</param>
+    /// <returns>The working.</returns>
+    public static WorkingSheet Show(Design design)
+    {
+        var (hydraulics, table) = (design.Sizing.Hydraulics, design.Sizing.Table);
+        var flow = design.ShownFlowM3PerH / 3600;
+        var headM = hydraulics.Lift.System.HeadM(flow);
+        var density = hydraulics.Lift.Water.DensityKgPerM3;
+        var hydraulicW = HydraulicPower.W(flow, headM, density);
+        var efficiency = hydraulics.Curve.EfficiencyShare(flow, table.HighestRatio);
+        var lines = new List<Line>
+        {
+            new(
+                "P_hyd",
+                "rho g Q H",
+                Invariant($"{density:0.0} x 9.80665 x {flow * 1000:0.000} L/s x {headM:0.00} m"),
+                hydraulicW,
+                "W",
+                "water/hydraulic-power",
+                "definition"
+            ),
+        };
+        if (table.FullFlowM3PerH > 0 && efficiency > 0)
+        {
+            var shaftW = hydraulicW / efficiency;
+            lines.Add(
+                new(
+                    "P_2",
+                    "P_hyd / eta_p",
+                    Invariant($"{hydraulicW:0} / {efficiency:0.000} at {table.HighestRatio * 100:0} % speed"),
+                    shaftW,
+                    "W",
+                    "water/pump-curve",
+                    "pump card"
+                )
+            );
+            lines.Add(
+                new(
+                    "P_dc",
+                    "motor, cable and drive",
+                    Invariant(
+                        $"motor {design.Choice.Pump.Motor.EfficiencyShare:0.00} at rated power, cable {Hydraulics.MotorCableKeptShare:0.00}, drive {design.Choice.Drive.Sheet.EfficiencyShare:0.00}"
+                    ),
+                    hydraulics.InputW(shaftW),
+                    "W",
+                    "power/motor-input",
+                    "cards"
+                )
+            );
+        }
+
+        lines.Add(
+            new(
+                "P_array",
+                "modules x rated power x kept share",
+                Invariant(
+                    $"{design.Choice.ModuleCount} x {design.Choice.Module.Sheet.RatedW:0} x {design.Sizing.Losses.KeptShare:0.000}"
+                ),
+                design.Choice.ArrayW * design.Sizing.Losses.KeptShare,
+                "W",
+                "power/array-losses",
+                "planning values, from memory"
+            )
+        );
+        return new(Invariant($"Power at the largest flow, {design.ShownFlowM3PerH:0.00} m3/h"), lines);
+    }
+}

@@ -1,0 +1,69 @@
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Findings on the promise itself.</summary>
+internal static class WaterFindings
+{
+    /// <summary>Whether the target is met, in the design year and in others.</summary>
+    /// <param name="design">The design so far.</param>
+    /// <param name="otherYears">Worst share met in other weather years.</param>
+    /// <returns>The findings.</returns>
+    public static IEnumerable<Finding> Of(Design design, IReadOnlyList<double> otherYears)
+    {
+        var (year, target) = (design.Year, design.Survey["target"]);
+        var month = YearCalendarNames.Months[year.WorstMonth];
+        if (design.Sizing.Limit is { } limit)
+        {
+            yield return new(
+                "sizing/limit",
+                FindingStatus.Stop,
+                $"no arrangement of the cards serves this brief; what binds is the {limit.Kind}: {limit.Says}",
+                limit.Value,
+                limit.Allowed,
+                limit.Unit,
+                ""
+            );
+        }
+
+        yield return Finding.AtLeast(
+            "water/worst-month",
+            year.WorstShare * 100,
+            target * 100,
+            "%",
+            Invariant($"share of the demand met in the worst month, {month}"),
+            "target of the brief, or 95 % by common practice"
+        );
+        var worst = otherYears.Min();
+        yield return new(
+            "water/other-years",
+            worst >= target ? FindingStatus.Holds : FindingStatus.Look,
+            worst >= target
+                ? $"the worst month of {otherYears.Count} other weather years with the same monthly means meets the target too"
+                : $"in the dullest of {otherYears.Count} other weather years with the same monthly means the worst month falls short of the target: talk about a larger tank or array",
+            worst * 100,
+            target * 100,
+            "%",
+            "weather years are draws of a random process (Aguiar, Collares-Pereira, Conde 1988)"
+        );
+        yield return new(
+            "water/quality",
+            FindingStatus.Unchecked,
+            "the water was not analysed: an accredited laboratory and the health authority decide whether it may be drunk",
+            null,
+            null,
+            "",
+            "WHO Guidelines for Drinking-water Quality"
+        );
+        yield return new(
+            "demand/peak",
+            FindingStatus.Holds,
+            Invariant($"largest demand, in {YearCalendarNames.Months[design.Demand.PeakMonth]}, losses included"),
+            design.Demand.M3PerDay[design.Demand.PeakMonth],
+            null,
+            "m3/d",
+            "brief and table of defaults"
+        );
+    }
+}

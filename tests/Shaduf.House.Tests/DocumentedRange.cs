@@ -31,7 +31,7 @@ internal sealed record DocumentedRange(double Lowest, double Highest, bool Above
     /// <summary>Reads '0 to 10', 'above 0 to 10', 'at least 0', 'above 0, at most 5', 'below 90', 'any'; null when none is stated.</summary>
     public static DocumentedRange? Read(string text)
     {
-        var stated = text[(text.IndexOf(']', StringComparison.Ordinal) + 1)..];
+        var stated = AfterUnit(text);
         var closed = s_closed.Match(stated);
         var low = closed.Success ? closed : s_low.Match(stated);
         var high = closed.Success ? closed : s_high.Match(stated);
@@ -44,6 +44,10 @@ internal sealed record DocumentedRange(double Lowest, double Highest, bool Above
             )
             : null;
     }
+
+    /// <summary>Whether a range is stated at all: one that can be read, or '0 to the volume dug', which leans on another.</summary>
+    public static bool IsStated(string text) =>
+        Read(text) is not null || Regex.IsMatch(AfterUnit(text), $@"(?<![\w.]){Number}\s+to\s");
 
     /// <summary>A value inside, from a share of the way: 0 and 1 give the ends, or just inside them.</summary>
     public double At(double share)
@@ -72,6 +76,8 @@ internal sealed record DocumentedRange(double Lowest, double Highest, bool Above
     /// <summary>Whole numbers just outside the ends that are stated.</summary>
     public IEnumerable<double> OutsideCounts() =>
         new[] { AboveLowest ? Lowest : Lowest - 1, BelowHighest ? Highest : Highest + 1 }.Where(double.IsFinite);
+
+    private static string AfterUnit(string text) => text[(text.IndexOf(']', StringComparison.Ordinal) + 1)..];
 
     private static double Step(double end) => Math.Max(1e-6 * Math.Abs(end), 1e-6);
 

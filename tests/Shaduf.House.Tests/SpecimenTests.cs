@@ -30,6 +30,9 @@ public sealed class SpecimenTests
             public sealed record Reading(double HeadM, double LossFactor) { public static IReadOnlyList<int> All { get; } = []; }
             public readonly record struct Place(double XMm, double YMm);
             public sealed class TroubleException : Exception;
+            public abstract record Use;
+            public sealed record People : Use;
+            public sealed record Stock : Use;
             """;
 
     // The rules that look at a trade's compiled types.
@@ -82,6 +85,7 @@ public sealed class SpecimenTests
     [InlineData("public sealed class Pump { public int Stages { get; set; } }", "Pump.Stages: has a public setter")]
     [InlineData("public class Pump;", "Pump: is open to inheritance")]
     [InlineData("public record Pump;", "Pump: is open to inheritance")]
+    [InlineData("public abstract record Use; public sealed record Stock : Use;", "Use: is open to inheritance")]
     [InlineData("public record struct Pump(int Stages);", "Pump: is a struct that can change")]
     [InlineData("interface ILift; sealed class Pump : ILift;", "ILift: is an interface with 1 implementation(s)")]
     public void Type_rules_bite(string source, string offence) => Finds("types", source, offence);

@@ -58,8 +58,11 @@ public sealed class TypeTests
             .Select(type =>
                 type switch
                 {
-                    { TypeKind: TypeKind.Class, IsSealed: false, IsStatic: false } when !IsException(type) =>
-                        new Offence(type.Subject(), "is open to inheritance: make it sealed or static."),
+                    { TypeKind: TypeKind.Class, IsSealed: false, IsStatic: false }
+                        when !IsException(type) && !IsSetOfCases(type) => new Offence(
+                        type.Subject(),
+                        "is open to inheritance: make it sealed or static, or an abstract record with sealed cases beside it."
+                    ),
                     { TypeKind: TypeKind.Struct, IsReadOnly: false } => new(
                         type.Subject(),
                         "is a struct that can change: make it readonly."
@@ -86,6 +89,18 @@ public sealed class TypeTests
 
     private static bool IsException(ITypeSymbol type) =>
         type.BaseType is { } parent && (parent.Name == nameof(Exception) || IsException(parent));
+
+    // A closed set of cases: an abstract record and, in the same assembly, the sealed records that are its cases.
+    private static bool IsSetOfCases(INamedTypeSymbol type)
+    {
+        INamedTypeSymbol[] cases =
+        [
+            .. type
+                .ContainingAssembly.Types()
+                .Where(other => SymbolEqualityComparer.Default.Equals(other.BaseType, type)),
+        ];
+        return type is { IsAbstract: true, IsRecord: true } && cases.Length > 1 && cases.All(one => one.IsSealed);
+    }
 
     private static bool IsMutableCollection(ITypeSymbol type) =>
         type.TypeKind == TypeKind.Class

@@ -9,7 +9,7 @@ internal sealed record UnitName(IReadOnlyList<string> Ending, IReadOnlyList<stri
 
 /// <summary>
 /// The names that say a number's unit. A name ends in a unit of units.txt or in one of the words for numbers without a
-/// unit. For a method, the words from At, By, For, From or Of onwards are not read (LossMAt, HeadMByHazen), and a
+/// unit (Share; Shares for several). For a method, the words from At, By, For, From or Of onwards are not read (LossMAt, HeadMByHazen), and a
 /// type named by one of the words without a unit speaks for its methods (FrictionFactor.Colebrook).
 /// </summary>
 internal static class UnitNames
@@ -49,7 +49,8 @@ internal static class UnitNames
         return [method.Name, string.Concat(words.Take(1).Concat(first))];
     }
 
-    public static bool IsUnitless(string name) => Words.Of(name) is [.., var last] && s_unitless.Contains(last);
+    public static bool IsUnitless(string name) =>
+        Words.Of(name) is [.., var last] && s_unitless.Contains(last.TrimEnd('s'));
 
     /// <summary>The units that a name may be read to end in: headKPa in KPa, and in Pa.</summary>
     public static IEnumerable<UnitName> UnitsOf(string name)

@@ -1,0 +1,261 @@
+using Shaduf.Money;
+using Shaduf.Station;
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The tables of the station book.</summary>
+internal static class BookTables
+{
+    public static Table Months(Design design) =>
+        new(
+            [
+                new("month"),
+                new("sun on modules, kWh/m2/d", 1, HorizontalAnchor.Right),
+                new("demand, m3/d", 1, HorizontalAnchor.Right),
+                new("supply, m3/d", 1, HorizontalAnchor.Right),
+                new("could be pumped, m3/d", 1, HorizontalAnchor.Right),
+                new("met, %", 0.8, HorizontalAnchor.Right),
+            ],
+            [
+                .. design.Months.Select(
+                    (month, i) =>
+                        TableRow.Of(
+                            YearCalendarNames.Months[i],
+                            Invariant($"{month.SunKWhPerM2Day:0.00}"),
+                            Invariant($"{month.DemandM3PerDay:0.0}"),
+                            Invariant($"{month.SupplyM3PerDay:0.0}"),
+                            Invariant($"{month.PumpableM3PerDay:0.0}"),
+                            Invariant($"{month.MetShare * 100:0.0}")
+                        )
+                ),
+            ]
+        )
+        {
+            Caption = "The promise by month",
+        };
+
+    public static Table Verdicts(Design design) =>
+        new(
+            [new("pump card"), new("what became of it", 3), new("cost of what differs", 1, HorizontalAnchor.Right)],
+            [.. design.Sizing.Verdicts.Select(verdict => TableRow.Of(verdict.Pump.Name, verdict.Outcome, verdict.Cost is { } cost ? Invariant($"{cost:#,0}") : "-"))]
+        )
+        {
+            Caption = "The runners-up, and why they lost",
+        };
+
+    public static Table Taps(Design design) =>
+        new(
+            [new("tap", 2), new("head when all are open, m", 1, HorizontalAnchor.Right), new("head at rest, m", 1, HorizontalAnchor.Right)],
+            [.. design.Works.Taps.Heads.Select(tap => TableRow.Of(tap.Name, Invariant($"{tap.ResidualM:0.0}"), Invariant($"{tap.StaticM:0.0}")))]
+        )
+        {
+            Caption = "Taps by gravity",
+        };
+
+    public static Table PartsOf(Design design)
+    {
+        var rack = design.Works.Rack;
+        var racks = rack.Grid.RackCount;
+        return new(
+            [
+                new("mark", 0.6),
+                new("part", 1.7),
+                new("section"),
+                new("long point, mm", 0.9, HorizontalAnchor.Right),
+                new("short point, mm", 0.9, HorizontalAnchor.Right),
+                new("saw, deg", 1, HorizontalAnchor.Right),
+                new("pieces, mm", 1.3, HorizontalAnchor.Right),
+                new("number", 0.7, HorizontalAnchor.Right),
+                new("mass, kg", 0.8, HorizontalAnchor.Right),
+            ],
+            [
+                .. rack.Steel.Groups.Select(part =>
+                    TableRow.Of(
+                        part.Mark,
+                        part.Role,
+                        part.Section.Name,
+                        Invariant($"{part.Shape.LongPointMm:0}"),
+                        Invariant($"{part.Shape.ShortPointMm:0}"),
+                        Invariant($"{part.Shape.StartDeg:0.0} / {part.Shape.EndDeg:0.0}"),
+                        part.PiecesMm.Count == 1 ? "one" : string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{mm:0}"))),
+                        Invariant($"{part.Count * racks}"),
+                        Invariant($"{part.MassKg * racks:0.0}")
+                    )
+                ),
+                TableRow.Total("", "all racks", "", "", "", "", "", Invariant($"{rack.Steel.Parts.Count * racks}"), Invariant($"{rack.MassKg:0.0}")),
+            ]
+        )
+        {
+            SizeMm = Lettering.SmallMm,
+            Caption = "Parts of all racks; saw angles from a square cut, start and end",
+        };
+    }
+
+    public static IEnumerable<Block> Bars(Design design)
+    {
+        yield return new Heading(2, "Bars to buy and what is cut from each");
+        yield return new Paragraph(
+            Invariant($"Longest pieces first; {Takeoff.KerfMm:0} mm lost at each cut and {Takeoff.EndTrimMm:0} mm trimmed from each bar. Measure the first bar and the slot of your saw. The plan is not proved to be the shortest; the least number that any plan could need stands beside it. A splice is a structural change and needs its check.")
+        );
+        foreach (var plan in design.Takeoff.BarPlans)
+        {
+            yield return new Table(
+                [new("bars", 0.5, HorizontalAnchor.Right), new("cut from each", 5), new("left over, mm", 0.9, HorizontalAnchor.Right)],
+                [
+                    .. plan.Plan.Bars.GroupBy(bar => string.Join(" + ", bar.Pieces.GroupBy(piece => piece).Select(same => Invariant($"{same.Count()} {same.Key.Mark} {same.Key.LengthMm:0}"))))
+                        .Select(group => TableRow.Of(Invariant($"{group.Count()}"), group.Key, Invariant($"{group.First().RemainderMm:0}"))),
+                ]
+            )
+            {
+                SizeMm = Lettering.SmallMm,
+                Caption = Invariant($"{plan.Section.Name}: {plan.Plan.BarCount} bars of {plan.Section.BarMm:0} mm ({plan.Plan.LowerBoundCount} at least)"),
+            };
+        }
+    }
+
+    public static IEnumerable<Block> Quantities(Design design)
+    {
+        yield return new Heading(1, "Quantities and cost");
+        yield return new Paragraph($"Rates: {design.File.Prices.Name}, {design.File.Prices.Date}, in {design.Bill.Currency}. The spreadsheet of the pack holds the same lines with live formulas and the origin of each.");
+        var rows = new List<TableRow>();
+        foreach (var section in design.Bill.Lines.GroupBy(line => line.Quantity.Section))
+        {
+            rows.Add(TableRow.Section($"{(char)section.Key}  {SectionName(section.Key)}"));
+            rows.AddRange(
+                section.Select(line =>
+                    TableRow.Of(
+                        line.Code,
+                        line.Quantity.Description,
+                        line.Quantity.Unit,
+                        Invariant($"{line.Quantity.Quantity:0.##}"),
+                        line.UnitRate is { } rate ? Invariant($"{rate:#,0.00}") : "no rate",
+                        line.Amount is { } amount ? Invariant($"{amount:#,0.00}") : "-"
+                    )
+                )
+            );
+        }
+
+        var offer = design.Offer;
+        foreach (var (name, amount) in OfferLines(offer))
+        {
+            rows.Add(TableRow.Total("", name, "", "", "", Invariant($"{amount:#,0.00}")));
+        }
+
+        yield return new Table(
+            [
+                new("item", 0.6),
+                new("description", 4),
+                new("unit", 0.5),
+                new("quantity", 0.9, HorizontalAnchor.Right),
+                new("rate", 1, HorizontalAnchor.Right),
+                new("amount", 1.2, HorizontalAnchor.Right),
+            ],
+            rows
+        )
+        {
+            SizeMm = Lettering.SmallMm,
+        };
+        if (!design.Bill.Complete)
+        {
+            yield return new Notice(FindingStatus.Look, $"The total is incomplete: no rate for {string.Join(", ", design.Bill.Unpriced)}.");
+        }
+    }
+
+    public static IEnumerable<(string Name, decimal Amount)> OfferLines(Offer offer) =>
+        [
+            ("direct cost", offer.Direct),
+            ("contingency", offer.Contingency),
+            ("overhead", offer.Overhead),
+            ("profit", offer.Profit),
+            ("tax", offer.Tax),
+            ("offer", offer.Total),
+        ];
+
+    public static IEnumerable<Block> Findings(Design design)
+    {
+        yield return new Heading(1, "Findings");
+        yield return new Paragraph("Worst first. 'Look' means that a figure leans on an assumption or is close to its limit; 'unchecked' that the check could not be made. No finding is better than the worst figure it leans on.");
+        yield return new Table(
+            [
+                new("status", 0.9),
+                new("finding", 1.3),
+                new("what it says", 3.4),
+                new("value", 0.8, HorizontalAnchor.Right),
+                new("limit", 0.8, HorizontalAnchor.Right),
+                new("unit", 0.5),
+                new("source; leans on", 1.9),
+            ],
+            [
+                .. design.Findings.Select(finding =>
+                    TableRow.Of(
+                        finding.Status.ToString().ToUpperInvariant(),
+                        finding.Id,
+                        finding.Says,
+                        finding.Value is { } value ? Invariant($"{value:#,0.##}") : "",
+                        finding.Limit is { } limit ? Invariant($"{limit:#,0.##}") : "",
+                        finding.Unit,
+                        finding.LeansOn.Count == 0 ? finding.Source : $"{finding.Source}{(finding.Source.Length > 0 ? "; " : "")}leans on {string.Join(", ", finding.LeansOn)}"
+                    )
+                ),
+            ]
+        )
+        {
+            SizeMm = 2.6,
+        };
+    }
+
+    public static IEnumerable<Block> Workings(Design design)
+    {
+        yield return new Heading(1, "Workings");
+        foreach (var sheet in design.Workings)
+        {
+            yield return new Table(
+                [new("", 0.7), new("formula", 1.7), new("numbers", 3.4), new("result", 1, HorizontalAnchor.Right), new("unit", 0.6), new("method", 1.3)],
+                [.. sheet.Lines.Select(line => TableRow.Of(line.Symbol, line.Formula, line.Numbers, Invariant($"{line.Value:0.###}"), line.Unit, line.Method))]
+            )
+            {
+                SizeMm = 2.6,
+                Caption = sheet.Title,
+            };
+        }
+    }
+
+    public static IEnumerable<Block> Assumptions(Design design)
+    {
+        yield return new Heading(1, "What was assumed, and what was chosen");
+        yield return new Table(
+            [new("field", 1.2), new("taken", 1.1), new("how to find it out", 2.2), new("source", 2), new("status", 0.8)],
+            [.. design.Survey.Assumptions.Select(each => TableRow.Of(each.Field, each.Taken, each.HowToFind, each.Source, each.Best.ToString().ToUpperInvariant()))]
+        )
+        {
+            SizeMm = 2.6,
+            Caption = "Assumptions: the brief does not say, so the design took these",
+        };
+        yield return new Table(
+            [new("choice", 1.2), new("chosen", 1.4), new("why", 4)],
+            [.. design.Notes.Select(note => TableRow.Of(note.What, note.Chosen, note.Why))]
+        )
+        {
+            SizeMm = 2.6,
+            Caption = "Choices: the brief left these open",
+        };
+    }
+
+    public static string SectionName(BillSection section) =>
+        section switch
+        {
+            BillSection.General => "General",
+            BillSection.SourceAndPump => "Source and pump",
+            BillSection.PipesAndTank => "Pipes, valves, tank",
+            BillSection.ArrayAndElectrics => "Modules and electrics",
+            BillSection.Steelwork => "Steelwork",
+            BillSection.Ground => "Ground and concrete",
+            BillSection.LightAndEarthing => "Light, earthing, lightning",
+            BillSection.FenceAndGate => "Fence and gate",
+            BillSection.TapsAndDrainage => "Taps and drainage",
+            BillSection.Commissioning => "Commissioning",
+            _ => "Provisional sums",
+        };
+}

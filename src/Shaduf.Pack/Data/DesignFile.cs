@@ -1,0 +1,165 @@
+namespace Shaduf.Pack;
+
+/// <summary>The file <c>design.json</c>. Names carry units and, once given, stay.</summary>
+/// <param name="Stamp">Status, revision, hash, version, date.</param>
+/// <param name="Station">Name and place.</param>
+/// <param name="Choice">What was chosen.</param>
+/// <param name="Water">The promise.</param>
+/// <param name="Source">The borehole.</param>
+/// <param name="Lift">Pipes and head.</param>
+/// <param name="Electrics">Strings and cables.</param>
+/// <param name="Rack">Racks.</param>
+/// <param name="Ground">Footings.</param>
+/// <param name="Money">The offer.</param>
+/// <param name="Quantities">The bill.</param>
+/// <param name="Pumps">What became of each pump card.</param>
+/// <param name="Findings">All findings, worst first.</param>
+/// <param name="Assumptions">What was assumed.</param>
+/// <param name="Choices">What was chosen and why.</param>
+public sealed record DesignFile(
+    StampEntry Stamp,
+    StationEntry Station,
+    ChoiceEntry Choice,
+    WaterEntry Water,
+    SourceEntry Source,
+    LiftEntry Lift,
+    ElectricsEntry Electrics,
+    RackEntry Rack,
+    GroundEntry Ground,
+    MoneyEntry Money,
+    IReadOnlyList<QuantityEntry> Quantities,
+    IReadOnlyList<PumpEntry> Pumps,
+    IReadOnlyList<FindingEntry> Findings,
+    IReadOnlyList<AssumptionEntry> Assumptions,
+    IReadOnlyList<ReasonEntry> Choices
+);
+
+/// <summary>Status, revision, hash, version, date.</summary>
+public sealed record StampEntry(string Status, string Revision, string BriefHash, string ProgramVersion, string Dated);
+
+/// <summary>Name and place.</summary>
+public sealed record StationEntry(string Name, string Place, double LatitudeDeg, double LongitudeDeg, double ElevationM);
+
+/// <summary>What was chosen.</summary>
+public sealed record ChoiceEntry(
+    string Pump,
+    string Drive,
+    string Module,
+    int ModuleCount,
+    int SeriesCount,
+    int StringCount,
+    double ArrayW,
+    double TiltDeg,
+    double AzimuthDeg,
+    string Tank,
+    int TankCount,
+    double TankM3,
+    string Main,
+    string Riser,
+    double PumpSettingM
+);
+
+/// <summary>One month of the promise.</summary>
+public sealed record MonthEntry(
+    string Month,
+    double DemandM3PerDay,
+    double SupplyM3PerDay,
+    double PumpableM3PerDay,
+    double MetShare,
+    double SunKWhPerM2Day
+);
+
+/// <summary>The promise.</summary>
+public sealed record WaterEntry(string WorstMonth, double WorstMetShare, double TargetShare, IReadOnlyList<MonthEntry> Months);
+
+/// <summary>The borehole; depths below ground.</summary>
+public sealed record SourceEntry(double DepthM, double RestDryM, double YieldM3PerH, double PumpingLevelM);
+
+/// <summary>Pipes and head at the largest flow.</summary>
+public sealed record LiftEntry(double FlowM3PerH, double HeadM, double StaticHeadM, double RiserM, double MainM);
+
+/// <summary>A cable.</summary>
+public sealed record CableEntry(string Name, string? Card, double LengthM, double CurrentA, double? DropShare, double BoughtM);
+
+/// <summary>Strings and cables.</summary>
+public sealed record ElectricsEntry(double ColdV, double HotV, double AgedV, double HotCellDegC, bool NeedsFuses, IReadOnlyList<CableEntry> Cables);
+
+/// <summary>Parts that are alike, of all racks.</summary>
+public sealed record PartEntry(
+    string Mark,
+    string Role,
+    string Section,
+    double LengthMm,
+    double ShortPointMm,
+    double StartCutDeg,
+    double EndCutDeg,
+    IReadOnlyList<double> PiecesMm,
+    int Count,
+    double MassKg
+);
+
+/// <summary>The bars of a section.</summary>
+public sealed record BarsEntry(string Section, double BarMm, int Count, int LeastCount);
+
+/// <summary>Racks; masses and counts are of all racks, sizes of one.</summary>
+public sealed record RackEntry(
+    int RackCount,
+    int Rows,
+    int Columns,
+    double LengthMm,
+    double DepthMm,
+    double LowEdgeMm,
+    double TopEdgeMm,
+    double MassKg,
+    IReadOnlyList<PartEntry> Parts,
+    IReadOnlyList<BarsEntry> Bars
+);
+
+/// <summary>Footings.</summary>
+public sealed record GroundEntry(int BlockCount, double SideMm, double DepthMm, string Mix, double ConcreteM3, double ExcavationM3);
+
+/// <summary>The offer.</summary>
+public sealed record MoneyEntry(
+    string Currency,
+    decimal Direct,
+    decimal Contingency,
+    decimal Overhead,
+    decimal Profit,
+    decimal Tax,
+    decimal Total,
+    bool IsComplete,
+    IReadOnlyList<string> Unpriced
+);
+
+/// <summary>A line of the bill.</summary>
+public sealed record QuantityEntry(
+    string Code,
+    string Item,
+    string Description,
+    string Unit,
+    double Quantity,
+    decimal? Rate,
+    decimal? Amount,
+    string Origin
+);
+
+/// <summary>What became of a pump card.</summary>
+public sealed record PumpEntry(string Pump, string Outcome, double? Cost, double? WorstMetShare);
+
+/// <summary>A finding.</summary>
+public sealed record FindingEntry(
+    string Id,
+    string Status,
+    string Says,
+    double? Value,
+    double? Limit,
+    string Unit,
+    string Source,
+    IReadOnlyList<string> LeansOn
+);
+
+/// <summary>An assumption.</summary>
+public sealed record AssumptionEntry(string Id, string Field, string Taken, string HowToFind, string Source, string BestStatus);
+
+/// <summary>A choice and why.</summary>
+public sealed record ReasonEntry(string What, string Chosen, string Why);

@@ -1,0 +1,176 @@
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The long section: chainage across, elevation up, with borehole, water levels, pipe, tank and hydraulic grade line.</summary>
+public static class LongSection
+{
+    private const double LeftMm = 30;
+    private const double RightMm = 16;
+    private const double TopMm = 10;
+    private const double BottomMm = 20;
+
+    // Paper widths of things too slender for the scale.
+    private const double BoreholeMm = 3;
+    private const double TankMm = 7;
+
+    /// <summary>Composes the picture.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <returns>The picture; the heights are stretched, and both scales are written on it.</returns>
+    public static Scene Of(Design design, PaperSize size)
+    {
+        var route = design.Brief.Lift.Route;
+        var choice = design.Choice;
+        var tankTopM = route[^1].ElevationM + design.Brief.Tank.StandM + choice.Tank.HeightM;
+        var bottomM = route[0].ElevationM - design.Survey.DepthM;
+        var topM = Math.Max(Math.Max(tankTopM, design.Brief.Lift.InletM), route.Max(point => point.ElevationM));
+        var across = SiteToPaper.FittingOneToFactor(route[^1].ChainageM * 1000, size.WidthMm - LeftMm - RightMm);
+        var upright = SiteToPaper.FittingOneToFactor((topM - bottomM) * 1000, size.HeightMm - TopMm - BottomMm);
+        var placing = new SiteToPaper(across, SitePoint.Metres(0, bottomM), new(LeftMm, size.HeightMm - BottomMm)) { VerticalOneToFactor = upright };
+        var view = new SceneBuilder(size).View(placing);
+        Axes(view, design, bottomM, topM);
+        Ground(view, route);
+        Borehole(view, design);
+        Pipe(view, design);
+        Tank(view, design, tankTopM);
+        view.Builder.Text(
+            new(LeftMm, size.HeightMm - 3),
+            Invariant($"lengths 1:{across:0}, heights 1:{upright:0}, levels in metres above sea level"),
+            TextStyle.Small
+        );
+        return view.Builder.Build("long section");
+    }
+
+    private static void Axes(SiteView view, Design design, double bottomM, double topM)
+    {
+        var builder = view.Builder;
+        var step = (topM - bottomM) switch
+        {
+            > 160 => 20,
+            > 80 => 10,
+            > 30 => 5,
+            _ => 2,
+        };
+        for (var level = Math.Ceiling(bottomM / step) * step; level <= topM; level += step)
+        {
+            var at = view.At(SitePoint.Metres(0, level));
+            builder.Line(Layer.Grid, at.Moved(-8, 0), new(builder.Size.WidthMm - RightMm, at.YMm));
+            builder.Text(at.Moved(-9, 1), Invariant($"{level:0}"), TextStyle.Small with { Horizontal = HorizontalAnchor.Right });
+        }
+
+        var lastMm = double.MinValue;
+        foreach (var point in design.Brief.Lift.Route)
+        {
+            var at = view.At(SitePoint.Metres(point.ChainageM, bottomM));
+            builder.Line(Layer.Grid, at, view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)));
+            if (at.XMm - lastMm > 11)
+            {
+                builder.Text(at.Moved(0, 5), Invariant($"{point.ChainageM:0}"), TextStyle.Small with { Horizontal = HorizontalAnchor.Centre });
+                lastMm = at.XMm;
+            }
+        }
+
+        builder.Text(new(LeftMm, builder.Size.HeightMm - BottomMm + 10), "distance from the wellhead, m", TextStyle.Small);
+    }
+
+    private static void Ground(SiteView view, IReadOnlyList<RoutePoint> route)
+    {
+        var line = route.Select(point => SitePoint.Metres(point.ChainageM, point.ElevationM)).ToList();
+        view.Polyline(Layer.Ground, line);
+        var below = line.Select(view.At).Select(point => point.Moved(0, 2.2)).Reverse();
+        view.Builder.Hatch(HatchPattern.Diagonal, [.. line.Select(view.At), .. below], spacingMm: 1.6);
+    }
+
+    private static void Borehole(SiteView view, Design design)
+    {
+        var builder = view.Builder;
+        var groundM = design.Brief.Lift.Route[0].ElevationM;
+        PaperPoint Down(double depthM) => view.At(SitePoint.Metres(0, groundM - depthM));
+        var (top, bottom) = (Down(0), Down(design.Survey.DepthM));
+        foreach (var side in new[] { -BoreholeMm / 2, BoreholeMm / 2 })
+        {
+            builder.Line(Layer.Outline, top.Moved(side, -1.5), bottom.Moved(side, 0));
+        }
+
+        builder.Line(Layer.Outline, bottom.Moved(-BoreholeMm / 2, 0), bottom.Moved(BoreholeMm / 2, 0));
+        var pumping = Down(design.Well.LevelM(design.Survey, design.ShownFlowM3PerH));
+        builder.Area(
+            Layer.Water,
+            [pumping.Moved(-BoreholeMm / 2, 0), pumping.Moved(BoreholeMm / 2, 0), bottom.Moved(BoreholeMm / 2, 0), bottom.Moved(-BoreholeMm / 2, 0)],
+            Palette.Water.Tint(0.25)
+        );
+        var intake = Down(design.Well.PumpSettingM);
+        builder.Line(Layer.Pipe, top.Moved(0, -1.5), intake);
+        builder.Rectangle(Layer.Steel, new(intake.XMm - 1, intake.YMm - 1, intake.XMm + 1, intake.YMm + 4), Palette.Steel);
+        Levels(view, design, Down);
+    }
+
+    // Labels right of the borehole, pushed apart so that none overlaps its neighbour.
+    private static void Levels(SiteView view, Design design, Func<double, PaperPoint> down)
+    {
+        var pumpingM = design.Well.LevelM(design.Survey, design.ShownFlowM3PerH);
+        var labels = new (double DepthM, string Text)[]
+        {
+            (design.Well.RestDryM, Invariant($"water at rest, end of dry season: {design.Well.RestDryM:0.0} m")),
+            (pumpingM, Invariant($"water at {design.ShownFlowM3PerH:0.0} m3/h: {pumpingM:0.0} m")),
+            (design.Well.PumpSettingM, Invariant($"pump intake: {design.Well.PumpSettingM:0.0} m")),
+            (design.Survey.DepthM, Invariant($"bottom: {design.Survey.DepthM:0.0} m")),
+        };
+        var lastMm = double.MinValue;
+        foreach (var (depthM, text) in labels)
+        {
+            var at = down(depthM);
+            var labelMm = Math.Max(at.YMm, lastMm + 4.2);
+            lastMm = labelMm;
+            view.Builder.Line(Layer.Water, at.Moved(-BoreholeMm / 2, 0), at.Moved(BoreholeMm / 2, 0));
+            view.Builder.Polyline(Layer.Dimension, [at.Moved(BoreholeMm / 2, 0), new(at.XMm + 6, labelMm), new(at.XMm + 8, labelMm)]);
+            view.Builder.Text(new(at.XMm + 9, labelMm + 1), text, TextStyle.Small with { IsOpaque = true });
+        }
+    }
+
+    private static void Pipe(SiteView view, Design design)
+    {
+        var lift = design.Choice.Lift;
+        var route = design.Brief.Lift.Route;
+        var inletM = design.Brief.Lift.InletM;
+        var end = view.At(SitePoint.Metres(route[^1].ChainageM, inletM));
+        view.Builder.Polyline(
+            Layer.Pipe,
+            [.. route.Select(point => view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)).Moved(0, 1.1)), end]
+        );
+        var flow = design.ShownFlowM3PerH / 3600;
+        var mainLossM = Shaduf.Water.DarcyWeisbach.Loss(lift.System.Runs[1], flow, lift.System.KinematicViscosityM2PerS).TotalM;
+        var from = SitePoint.Metres(0, inletM + lift.System.OutletHeadM + mainLossM);
+        var to = SitePoint.Metres(route[^1].ChainageM, inletM + lift.System.OutletHeadM);
+        view.Line(Layer.Water, from, to);
+        var at = view.At(from);
+        view.Builder.Text(at.Moved(2, -1.5), Invariant($"hydraulic grade line at {design.ShownFlowM3PerH:0.0} m3/h"), TextStyle.Small with { IsOpaque = true });
+        var middle = route[route.Count / 2];
+        view.Builder.Leader(
+            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(0, 1.1),
+            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(6, 12),
+            Invariant($"{lift.Main.Name}, {lift.MainM:0} m")
+        );
+    }
+
+    private static void Tank(SiteView view, Design design, double tankTopM)
+    {
+        var end = design.Brief.Lift.Route[^1];
+        var floor = view.At(SitePoint.Metres(end.ChainageM, end.ElevationM + design.Brief.Tank.StandM));
+        var top = view.At(SitePoint.Metres(end.ChainageM, tankTopM));
+        var heightMm = Math.Max(3, floor.YMm - top.YMm);
+        view.Builder.Rectangle(Layer.Outline, new(floor.XMm, floor.YMm - heightMm, floor.XMm + TankMm, floor.YMm), Palette.White);
+        view.Builder.Area(
+            Layer.Water,
+            new PaperBox(floor.XMm + 0.4, floor.YMm - (heightMm * 0.75), floor.XMm + TankMm - 0.4, floor.YMm - 0.4).Corners,
+            Palette.Water.Tint(0.25)
+        );
+        view.Builder.Text(
+            new(floor.XMm + TankMm, floor.YMm - heightMm - 1.5),
+            Invariant($"tank {design.Choice.TankM3:0.#} m3, inlet {design.Brief.Lift.InletM:0.0}"),
+            TextStyle.Small with { Horizontal = HorizontalAnchor.Right, IsOpaque = true }
+        );
+    }
+}

@@ -1,0 +1,105 @@
+using Shaduf.Parts;
+using Shaduf.Shape;
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The rack seen square on its plane: frame, holders, cross tubes, stubs, columns and modules, with dimensions.</summary>
+public static class RackPlane
+{
+    private const double SideRoomMm = 34;
+    private const double LevelRoomMm = 44;
+
+    /// <summary>Composes the picture from the solid model.</summary>
+    /// <param name="rack">The rack.</param>
+    /// <param name="module">The module.</param>
+    /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <returns>The picture, to scale.</returns>
+    public static Scene Of(Rack rack, ModuleCard module, PaperSize size)
+    {
+        var scale = Math.Max(
+            SiteToPaper.FittingOneToFactor(rack.Size.LengthMm, size.WidthMm - SideRoomMm),
+            SiteToPaper.FittingOneToFactor(rack.Size.DepthMm, size.HeightMm - LevelRoomMm)
+        );
+        var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(24, size.HeightMm - 26)));
+        Modules(view, rack, module);
+        var plane = new PlaneView(rack.Setting);
+        foreach (var part in rack.Steel.Parts)
+        {
+            Draw(view, plane, part);
+        }
+
+        Marks(view, plane, rack);
+        var places = rack.TubePlacesMm;
+        view.DimensionChain(DimensionSide.Below, [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]);
+        view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
+        view.Builder.Text(new(24, size.HeightMm - 3), Invariant($"1:{scale:0}, millimetres; seen square on the plane, low edge below"), TextStyle.Small);
+        return view.Builder.Build("rack, seen square on its plane");
+    }
+
+    private static void Modules(SiteView view, Rack rack, ModuleCard module)
+    {
+        var web = rack.Sections.Channel.WebMm;
+        var pitch = (rack.Size.DepthMm - (2 * web)) / rack.Grid.Rows;
+        var gap = rack.Setting.RowClearanceMm / (rack.Grid.Columns + 1);
+        for (var row = 0; row < rack.Grid.Rows; row++)
+        {
+            for (var column = 0; column < rack.Grid.Columns; column++)
+            {
+                var x = web + gap + (column * (module.Body.WidthMm + gap));
+                var y = web + (row * pitch) + (row * web * (2.0 / rack.Grid.Rows));
+                view.Rectangle(Layer.Module, new(x, y), new(x + module.Body.WidthMm, y + module.Body.LengthMm), Palette.Water.Tint(0.08));
+            }
+        }
+    }
+
+    private static void Draw(SiteView view, PlaneView plane, Part part)
+    {
+        if (part.Mark is "C1" or "B1" or "B2")
+        {
+            return;
+        }
+
+        var (from, to) = (plane.At(part.Shape.Start), plane.At(part.Shape.End));
+        var half = part.Section.SideMm / 2;
+        var isAcross = Math.Abs(to.XMm - from.XMm) < 1;
+        var corner = isAcross ? new SitePoint(from.XMm - half, from.YMm) : new(from.XMm, from.YMm - half);
+        var opposite = isAcross ? new SitePoint(to.XMm + half, to.YMm) : new(to.XMm, to.YMm + half);
+        if (part.Section.Outline == Outline.EqualAngle)
+        {
+            view.Line(Layer.Steel, from, to);
+        }
+        else
+        {
+            view.Rectangle(Layer.Hidden, corner, opposite);
+        }
+    }
+
+    private static void Marks(SiteView view, PlaneView plane, Rack rack)
+    {
+        foreach (var mark in new[] { "F1", "F2", "F3", "F4", "T1", "S1" })
+        {
+            if (rack.Steel.Parts.LastOrDefault(part => part.Mark == mark) is { } part)
+            {
+                var (from, to) = (plane.At(part.Shape.Start), plane.At(part.Shape.End));
+                var share = mark is "F1" or "F4" ? 0.38 : mark == "T1" ? 0.72 : 0.5;
+                view.Builder.Balloon(view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))), mark);
+            }
+        }
+
+        foreach (var x in rack.TubePlacesMm)
+        {
+            view.Circle(Layer.Centre, new(x, rack.Size.DepthMm / 2), rack.Sections.Column.SideMm);
+        }
+    }
+
+    // Turns points of the model into the plane: x along the row, y up the slope.
+    private sealed class PlaneView(RackSetting setting)
+    {
+        private readonly double tiltRad = setting.TiltDeg * Math.PI / 180;
+
+        public SitePoint At(Point point) =>
+            new(point.XMm, (point.YMm * Math.Cos(tiltRad)) + ((point.ZMm - setting.LowEdgeMm) * Math.Sin(tiltRad)));
+    }
+}

@@ -7,6 +7,9 @@ public static class PdfRenderer
 {
     private const float PointsPerMm = 72f / 25.4f;
 
+    // Page sizes are rounded to this raster: a tenth of a millimetre. Nothing else is made of dots.
+    private const float RasterDpi = 254;
+
     /// <summary>Writes a document. The same scenes and the same information give the same bytes.</summary>
     /// <param name="stream">Where to write; left open.</param>
     /// <param name="pages">One scene for each page, at least one. Sizes may differ.</param>
@@ -31,6 +34,7 @@ public static class PdfRenderer
             Producer = info.Program,
             Creation = dated,
             Modified = dated,
+            RasterDpi = RasterDpi,
         };
         using var document = SKDocument.CreatePdf(stream, about);
         foreach (var scene in pages)
@@ -48,6 +52,6 @@ public static class PdfRenderer
         }
 
         document.Close();
-        return Lettering.MissingCharacters(pages.SelectMany(page => page.Items.OfType<TextItem>()).Select(t => t.Text));
+        return fonts.Missing;
     }
 }

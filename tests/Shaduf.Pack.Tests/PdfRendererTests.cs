@@ -66,6 +66,27 @@ public sealed class PdfRendererTests
     }
 
     [Fact]
+    public void TheMachinesTimeZoneLeavesNoTrace()
+    {
+        var here = Pdf(SampleDocument.Frame());
+        var zone = Environment.GetEnvironmentVariable("TZ");
+        try
+        {
+            Environment.SetEnvironmentVariable("TZ", "Asia/Kathmandu");
+            TimeZoneInfo.ClearCachedData();
+            Assert.Equal(here, Pdf(SampleDocument.Frame()));
+        }
+        finally
+        {
+            Environment.SetEnvironmentVariable("TZ", zone);
+            TimeZoneInfo.ClearCachedData();
+        }
+
+        using var document = PdfDocument.Open(here);
+        Assert.Equal("D:20260314083000+00'00'", document.Information.CreationDate);
+    }
+
+    [Fact]
     public void OnlyTheLettersUsedAreEmbedded()
     {
         var text = Pdf(new SceneBuilder(PaperSize.A4Upright).Text(new(20, 20), "Pump 6.4 m³/h, Ø 63, ☐ ⌀").Build());

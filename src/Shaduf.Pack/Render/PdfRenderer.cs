@@ -36,7 +36,8 @@ public static class PdfRenderer
             Modified = dated,
             RasterDpi = RasterDpi,
         };
-        using var document = SKDocument.CreatePdf(stream, about);
+        using var file = new MemoryStream();
+        using var document = SKDocument.CreatePdf(file, about);
         foreach (var scene in pages)
         {
             var size = scene.Size;
@@ -52,6 +53,17 @@ public static class PdfRenderer
         }
 
         document.Close();
+        var bytes = file.GetBuffer().AsSpan(0, (int)file.Length);
+        PutUniversalTime(bytes, "/CreationDate (D:"u8);
+        PutUniversalTime(bytes, "/ModDate (D:"u8);
+        stream.Write(bytes);
         return fonts.Missing;
+    }
+
+    // The library puts the machine's time zone beside the time it is given: +09'00'. The time given is universal.
+    private static void PutUniversalTime(Span<byte> file, ReadOnlySpan<byte> field)
+    {
+        const int digits = 14;
+        "+00'00'"u8.CopyTo(file[(file.IndexOf(field) + field.Length + digits)..]);
     }
 }

@@ -50,20 +50,35 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
             frame.Legend([.. Series.Select(series => series.Name)], (b, i, box) => Bar(b, i, box));
         }
 
-        // The labels of the axis need its ticks, and the ticks need the plot's height: a first guess is close enough.
-        var guess = Scaled(values, size.HeightMm * 0.6, 0);
-        var yLabelsMm = guess.Values.Max(value => Lettering.WidthMm(guess.Label(value), ChartFrame.LabelMm));
-        var pitchMm = (size.WidthMm - yLabelsMm - 3) / Categories.Count;
-        var names = ChartFrame.Fitted.To(Categories, pitchMm, size.HeightMm / 3);
-        var plot = frame.Plot(Axis.Title, yLabelsMm, names.HeightMm, 0, false);
-        var barMm = plot.WidthMm / Categories.Count * GroupShare / Series.Count;
-        var figures = ChartFrame.Fitted.To(ValueFormat is null ? [] : values.Select(Figure), barMm, double.MaxValue);
-        var ticks = Scaled(values, plot.HeightMm, ValueFormat is null ? 0 : figures.HeightMm + 1.2);
-        frame.YAxis(plot, ticks);
-        Bars(frame.Builder, plot, ticks, barMm, figures);
-        var groupMm = plot.WidthMm / Categories.Count;
-        frame.XAxis(plot, [.. Categories.Select((name, i) => (plot.LeftMm + ((i + 0.5) * groupMm), name))], names, "");
+        var placing = Settled(frame, values, 0);
+        frame.YAxis(placing.Plot, placing.Ticks, Axis.Title);
+        Bars(frame.Builder, placing);
+        var names = Categories.Select((name, i) => (placing.Plot.LeftMm + ((i + 0.5) * GroupMm(placing.Plot)), name));
+        frame.XAxis(placing.Plot, [.. names], placing.Names, "");
         return frame.Builder.Build(title);
+    }
+
+    private sealed record Placing(PaperBox Plot, Ticks Ticks, ChartFrame.Fitted Names, ChartFrame.Fitted Figures);
+
+    private double GroupMm(PaperBox plot) => plot.WidthMm / Categories.Count;
+
+    private double BarMm(PaperBox plot) => GroupMm(plot) * GroupShare / Series.Count;
+
+    // The plot's width depends on the labels of its axis, and these on its height: go on until both agree.
+    private Placing Settled(ChartFrame frame, List<double> values, double yLabelsMm)
+    {
+        var size = frame.Builder.Size;
+        var bare = frame.Plot(yLabelsMm, 0, 0, false);
+        var names = ChartFrame.Fitted.To(Categories, GroupMm(bare), size.HeightMm / 3);
+        var plot = frame.Plot(yLabelsMm, names.HeightMm, 0, false);
+        var figures = ChartFrame.Fitted.To(
+            ValueFormat is null ? [] : values.Select(Figure),
+            BarMm(plot),
+            double.MaxValue
+        );
+        var ticks = Scaled(values, plot.HeightMm, ValueFormat is null ? 0 : figures.HeightMm + 1.2);
+        var neededMm = ChartFrame.WidestMm(ticks);
+        return neededMm > yLabelsMm ? Settled(frame, values, neededMm) : new(plot, ticks, names, figures);
     }
 
     // Ticks over the figures, zero and the room of the labels beyond the bars' ends.
@@ -81,11 +96,13 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
         );
     }
 
-    private void Bars(SceneBuilder builder, PaperBox plot, Ticks ticks, double barMm, ChartFrame.Fitted figures)
+    private void Bars(SceneBuilder builder, Placing placing)
     {
+        var (plot, ticks, _, figures) = placing;
+        var barMm = BarMm(plot);
         double HeightAt(double value) => plot.BottomMm - ((value - ticks.From) / ticks.Span * plot.HeightMm);
         var zeroMm = HeightAt(0);
-        var groupMm = plot.WidthMm / Categories.Count;
+        var groupMm = GroupMm(plot);
         var labels = new List<(PaperPoint At, double Value)>();
         for (var i = 0; i < Categories.Count; i++)
         {

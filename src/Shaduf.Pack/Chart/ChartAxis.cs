@@ -59,10 +59,13 @@ internal sealed record Ticks(double From, double To, double Step)
         }
 
         var step = axis.Step ?? RoundStep((to - from) / Math.Max(1, atMost));
-        Within.Require(step, (to - from) / MostTicks, to - from, axis.Title);
-        while (axis.Step is not null && (to - from) / step > Math.Max(1, atMost) + 1e-9)
+        if (axis.Step is not null)
         {
-            step *= 2;
+            Within.Require(step, (to - from) / MostTicks, to - from, axis.Title);
+            while ((to - from) / step > Math.Max(1, atMost) + 1e-9)
+            {
+                step *= 2;
+            }
         }
 
         return new(

@@ -48,14 +48,12 @@ internal sealed class ChartFrame
             xMm += widthMm + 6;
         }
 
-        topMm += LegendRowMm;
+        topMm += LegendRowMm + 1.2;
     }
 
     /// <summary>The box of the plot, when the texts round it have their room.</summary>
-    internal PaperBox Plot(string yTitle, double yLabelsMm, double xLabelsMm, double xLastHalfMm, bool hasXTitle)
+    internal PaperBox Plot(double yLabelsMm, double xLabelsMm, double xLastHalfMm, bool hasXTitle)
     {
-        var style = new TextStyle(LabelMm) { Weight = FontWeight.Bold, Vertical = VerticalAnchor.Top };
-        builder.Text(new(0, topMm), Lettering.Shortened(yTitle, builder.Size.WidthMm, style), style);
         var bottomMm = TickMm + 0.8 + xLabelsMm + (hasXTitle ? LabelHeightMm + 1 : 0) + 0.3;
         return new(
             yLabelsMm + TickMm + 1,
@@ -65,9 +63,15 @@ internal sealed class ChartFrame
         );
     }
 
-    /// <summary>Upright axis: guide lines, ticks, labels.</summary>
-    internal void YAxis(PaperBox plot, Ticks ticks)
+    /// <summary>Width of the widest label of an axis.</summary>
+    internal static double WidestMm(Ticks ticks) =>
+        ticks.Values.Max(value => Lettering.WidthMm(ticks.Label(value), LabelMm));
+
+    /// <summary>Upright axis: title over it, guide lines, ticks, labels.</summary>
+    internal void YAxis(PaperBox plot, Ticks ticks, string title)
     {
+        var titleStyle = new TextStyle(LabelMm) { Weight = FontWeight.Bold, Vertical = VerticalAnchor.Top };
+        builder.Text(new(0, topMm), Lettering.Shortened(title, builder.Size.WidthMm, titleStyle), titleStyle);
         var style = new TextStyle(LabelMm) { Horizontal = HorizontalAnchor.Right, Vertical = VerticalAnchor.Middle };
         foreach (var value in ticks.Values)
         {

@@ -60,11 +60,11 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
             Math.Max(points.Max(p => p.Y), Y.From ?? 0),
             (int)Math.Max(2, size.HeightMm * 0.65 / 9)
         );
-        var yLabelsMm = yTicks.Values.Max(value => Lettering.WidthMm(yTicks.Label(value), ChartFrame.LabelMm));
+        var yLabelsMm = ChartFrame.WidestMm(yTicks);
         var xTicks = XTicks(points, size.WidthMm - yLabelsMm - 4);
-        var halfMm = xTicks.Values.Max(value => Lettering.WidthMm(xTicks.Label(value), ChartFrame.LabelMm)) / 2;
-        var plot = frame.Plot(Y.Title, yLabelsMm, ChartFrame.LabelHeightMm, halfMm, true);
-        frame.YAxis(plot, yTicks);
+        var halfMm = ChartFrame.WidestMm(xTicks) / 2;
+        var plot = frame.Plot(yLabelsMm, ChartFrame.LabelHeightMm, halfMm, true);
+        frame.YAxis(plot, yTicks, Y.Title);
         PaperPoint At(ChartPoint p) =>
             new(
                 plot.LeftMm + ((p.X - xTicks.From) / xTicks.Span * plot.WidthMm),
@@ -90,7 +90,7 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
         for (var count = 12; ; count--)
         {
             var ticks = Ticks.Over(X, points.Min(p => p.X), points.Max(p => p.X), count);
-            var widestMm = ticks.Values.Max(value => Lettering.WidthMm(ticks.Label(value), ChartFrame.LabelMm));
+            var widestMm = ChartFrame.WidestMm(ticks);
             if (count == 1 || (widestMm + 2) * ticks.Span / ticks.Step <= roomMm - widestMm)
             {
                 return ticks;
@@ -109,7 +109,7 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
 
         if (isPoint || Series[series].Points.Count <= MostMarked)
         {
-            Mark(builder, series, box.Centre);
+            Mark(builder, series, box.Centre, isPoint);
         }
     }
 
@@ -122,27 +122,28 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
 
         if (points.Count <= MostMarked)
         {
-            points.ForEach(point => Mark(builder, series, point));
+            points.ForEach(point => Mark(builder, series, point, points.Count == 1));
         }
     }
 
-    private static void Mark(SceneBuilder builder, int series, PaperPoint at)
+    private static void Mark(SceneBuilder builder, int series, PaperPoint at, bool isAlone)
     {
+        var sizeMm = isAlone ? 1.6 * MarkMm : MarkMm;
         var layer = Layer.Thin;
         var colour = Looks[series].Colour;
         PaperPoint[] Corners(int count, double turnDeg) =>
             [
                 .. Enumerable
                     .Range(0, count)
-                    .Select(i => new ArcItem(layer, at, MarkMm * 1.3, 0, 0).At(turnDeg + (i * 360.0 / count))),
+                    .Select(i => new ArcItem(layer, at, sizeMm * 1.3, 0, 0).At(turnDeg + (i * 360.0 / count))),
             ];
         _ = series switch
         {
-            0 => builder.Circle(layer, at, MarkMm, colour),
+            0 => builder.Circle(layer, at, sizeMm, colour),
             1 => builder.Polygon(layer, Corners(4, 45), colour),
             2 => builder.Polygon(layer, Corners(3, 90), colour),
             3 => builder.Polygon(layer, Corners(4, 0), Palette.White),
-            _ => builder.Circle(layer, at, MarkMm, Palette.White),
+            _ => builder.Circle(layer, at, sizeMm, Palette.White),
         };
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text;
 using HarfBuzzSharp;
 
@@ -18,8 +19,7 @@ internal sealed class FontFace
     {
         Name = name;
         using var stream = typeof(FontFace).Assembly.GetManifestResourceStream($"fonts/{name}.ttf")!;
-        using var file = Blob.FromStream(stream);
-        file.MakeImmutable();
+        using var file = Duplicate(stream);
         Face = new(file, 0);
         Face.MakeImmutable();
         Font = new(Face);
@@ -49,12 +49,6 @@ internal sealed class FontFace
         return fallback.Has(grapheme) ? fallback : null;
     }
 
-    /// <summary>The characters of a text that no font has.</summary>
-    internal static IEnumerable<string> Missing(string text) =>
-        Graphemes
-            .Of(text)
-            .Where(grapheme => For(grapheme, FontWeight.Regular) is null || For(grapheme, FontWeight.Bold) is null);
-
     internal bool TryGlyph(int codePoint, out uint glyph) => Font.TryGetNominalGlyph((uint)codePoint, out glyph);
 
     private bool Has(string grapheme)
@@ -68,6 +62,22 @@ internal sealed class FontFace
         }
 
         return true;
+    }
+
+    // Blob.FromStream keeps a pointer into managed memory that may move; here the library keeps a copy of its own.
+    private static Blob Duplicate(Stream stream)
+    {
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        var pinned = GCHandle.Alloc(bytes, GCHandleType.Pinned);
+        try
+        {
+            return new(pinned.AddrOfPinnedObject(), bytes.Length, MemoryMode.Duplicate);
+        }
+        finally
+        {
+            pinned.Free();
+        }
     }
 
     // Joiners and marks of direction shape their neighbours and have no picture.

@@ -63,20 +63,28 @@ public static class Lettering
         return string.Concat(kept).TrimEnd() + "…";
     }
 
-    /// <summary>Characters that no shipped font has; they are drawn as the replacement mark.</summary>
+    /// <summary>Characters that no shipped font has in one weight or the other.</summary>
     /// <param name="texts">The texts.</param>
     /// <returns>The characters with their marks, each once, in order; empty when all can be drawn.</returns>
     public static IReadOnlyList<string> MissingCharacters(IEnumerable<string> texts) =>
-        [.. texts.SelectMany(FontFace.Missing).Distinct().Order(StringComparer.Ordinal)];
+        Missing(texts.SelectMany(text => Enum.GetValues<FontWeight>().Select(weight => ShapedText.Of(text, weight))));
+
+    internal static IReadOnlyList<string> Missing(IEnumerable<Scene> scenes) =>
+        Missing(
+            scenes
+                .SelectMany(scene => scene.Items.OfType<TextItem>())
+                .Select(item => ShapedText.Of(item.Text, item.Style.Weight))
+        );
+
+    internal static IReadOnlyList<string> Missing(IEnumerable<ShapedText> texts) =>
+        [.. texts.SelectMany(text => text.Missing).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>The finding that tells whether all texts of some pictures could be drawn.</summary>
     /// <param name="scenes">The pictures.</param>
     /// <returns>Holds, or stop with the characters that are missing.</returns>
     public static Finding Check(IEnumerable<Scene> scenes)
     {
-        var missing = MissingCharacters(
-            scenes.SelectMany(scene => scene.Items.OfType<TextItem>()).Select(item => item.Text)
-        );
+        var missing = Missing(scenes);
         var codes = missing.SelectMany(c => c.EnumerateRunes()).Distinct().Select(rune => $"U+{rune.Value:X4}");
         return new(
             "pack/lettering",

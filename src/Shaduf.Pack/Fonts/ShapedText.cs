@@ -23,7 +23,8 @@ internal sealed record ShapedRun(
 /// <summary>A line of text, shaped: the right glyphs in the right places.</summary>
 /// <param name="Runs">Its runs from the left.</param>
 /// <param name="WidthEm">Its width, in ems.</param>
-internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm)
+/// <param name="Missing">Characters that no font has; the replacement mark stands for each.</param>
+internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm, IReadOnlyList<string> Missing)
 {
     // Joined Latin letters (fi) would have no code point of their own in a PDF's text layer.
     private static readonly Feature[] NoJoinedLetters =
@@ -39,19 +40,26 @@ internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm)
     {
         var runs = new List<ShapedRun>();
         var xEm = 0.0;
-        foreach (var (face, part, isRight) in Parts(text, weight))
+        var missing = new List<string>();
+        foreach (var (face, part, isRight) in Parts(text, weight, missing))
         {
             xEm += Shape(face, part, isRight, xEm, out var run);
             runs.Add(run);
         }
 
-        return new(runs, xEm);
+        return new(runs, xEm, missing);
     }
 
     private readonly record struct Part(FontFace Face, string Text, bool IsRight);
 
-    private static List<Part> Parts(string text, FontWeight weight)
+    private static List<Part> Parts(string text, FontWeight weight, List<string> missing)
     {
+        // Most texts are plain letters and figures, which the main font has.
+        if (Ascii.IsValid(text) && !text.Any(char.IsControl))
+        {
+            return text.Length == 0 ? [] : [new(FontFace.For(" ", weight)!, text, false)];
+        }
+
         var graphemes = Graphemes.Of(text);
         var levels = TextDirection.HasRightToLeft(text) ? TextDirection.Levels(graphemes) : new int[graphemes.Count];
         var parts = new List<Part>();
@@ -61,6 +69,11 @@ internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm)
             var found = FontFace.For(graphemes[i], weight);
             var face = found ?? FontFace.For(FontFace.ReplacementMark, weight)!;
             var drawn = found is null ? FontFace.ReplacementMark : graphemes[i];
+            if (found is null)
+            {
+                missing.Add(graphemes[i]);
+            }
+
             if (parts.Count > 0 && parts[^1].Face == face && partLevels[^1] == levels[i])
             {
                 parts[^1] = parts[^1] with { Text = parts[^1].Text + drawn };

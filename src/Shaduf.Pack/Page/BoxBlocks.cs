@@ -11,7 +11,8 @@ public sealed record Figure(Scene Picture, string Caption) : Block
     {
         var caption = WrappedText.Of(Caption, room.WidthMm, Lettering.SmallMm);
         var captionMm = Caption.Length == 0 ? 0 : caption.HeightMm + 1.5;
-        var size = Picture.Size;
+        var picture = Whole();
+        var size = picture.Size;
         if (size.WidthMm > room.WidthMm + 0.01 || size.HeightMm + captionMm > room.HeightMm + 0.01)
         {
             throw new ArgumentException(
@@ -26,7 +27,21 @@ public sealed record Figure(Scene Picture, string Caption) : Block
             Caption.Length == 0
                 ? []
                 : caption.DrawAll(new(0, size.HeightMm + 1.5), room.WidthMm, HorizontalAnchor.Left);
-        return [new(size.HeightMm + captionMm, [.. Picture.Items, .. under]) { SpaceBeforeMm = 4 }];
+        return [new(size.HeightMm + captionMm, [.. picture.Items, .. under]) { SpaceBeforeMm = 4 }];
+    }
+
+    // The picture, grown where something is drawn beyond its edge: it must not reach into its caption.
+    private Scene Whole()
+    {
+        var box = Picture.Size.Box;
+        var drawn = Picture.Bounds() ?? box;
+        var (leftMm, topMm) = (Math.Min(0, drawn.LeftMm), Math.Min(0, drawn.TopMm));
+        return leftMm == 0 && topMm == 0 && box.Holds(new(drawn.RightMm, drawn.BottomMm))
+            ? Picture
+            : new(
+                new(Math.Max(box.RightMm, drawn.RightMm) - leftMm, Math.Max(box.BottomMm, drawn.BottomMm) - topMm),
+                [.. Picture.Items.Select(item => item.Moved(-leftMm, -topMm))]
+            );
     }
 }
 

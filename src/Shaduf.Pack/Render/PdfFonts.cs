@@ -21,6 +21,8 @@ internal sealed class PdfFonts : IDisposable
         }
     }
 
+    internal IReadOnlyList<string> Missing => Lettering.Missing(shaped.Values);
+
     internal ShapedText this[TextItem item] => shaped[item];
 
     internal SKTypeface this[FontFace face] => typefaces[face];

@@ -71,21 +71,22 @@ internal sealed class PdfPage(SKCanvas canvas, PdfFonts fonts)
 
     private void Text(TextItem item)
     {
-        var box = item.TextBox;
+        var shaped = fonts[item];
+        var widthMm = shaped.WidthEm * item.Style.SizeMm;
         if (item.Style.IsOpaque)
         {
-            Outline(Poly(box.Corners, true), Palette.White, null);
+            Outline(Poly(TextBox.Of(item, widthMm).Corners, true), Palette.White, null);
         }
 
         canvas.Save();
         canvas.Translate(Sk(item.At));
         canvas.RotateDegrees(-(float)item.Style.RotationDeg);
-        var origin = TextBox.Baseline(item);
+        var origin = TextBox.Baseline(item, widthMm).Moved(-item.At.XMm, -item.At.YMm);
         using var paint = new SKPaint { IsAntialias = true, Color = Sk(item.Style.Colour) };
-        foreach (var run in fonts[item].Runs)
+        foreach (var run in shaped.Runs)
         {
             using var blob = Blob(run, (float)item.Style.SizeMm);
-            canvas.DrawText(blob, (float)(origin.XMm - item.At.XMm), (float)(origin.YMm - item.At.YMm), paint);
+            canvas.DrawText(blob, (float)origin.XMm, (float)origin.YMm, paint);
         }
 
         canvas.Restore();

@@ -7,6 +7,9 @@ public static class PdfRenderer
 {
     private const float PointsPerMm = 72f / 25.4f;
 
+    // Page sizes are rounded to this raster: a tenth of a millimetre. Nothing else is made of dots.
+    private const float RasterDpi = 254;
+
     /// <summary>Writes a document. The same scenes and the same information give the same bytes.</summary>
     /// <param name="stream">Where to write; left open.</param>
     /// <param name="pages">One scene for each page, at least one. Sizes may differ.</param>
@@ -31,8 +34,10 @@ public static class PdfRenderer
             Producer = info.Program,
             Creation = dated,
             Modified = dated,
+            RasterDpi = RasterDpi,
         };
-        using var document = SKDocument.CreatePdf(stream, about);
+        using var file = new MemoryStream();
+        using var document = SKDocument.CreatePdf(file, about);
         foreach (var scene in pages)
         {
             var size = scene.Size;
@@ -48,6 +53,17 @@ public static class PdfRenderer
         }
 
         document.Close();
-        return Lettering.MissingCharacters(pages.SelectMany(page => page.Items.OfType<TextItem>()).Select(t => t.Text));
+        var bytes = file.GetBuffer().AsSpan(0, (int)file.Length);
+        PutUniversalTime(bytes, "/CreationDate (D:"u8);
+        PutUniversalTime(bytes, "/ModDate (D:"u8);
+        stream.Write(bytes);
+        return fonts.Missing;
+    }
+
+    // The library puts the machine's time zone beside the time it is given: +09'00'. The time given is universal.
+    private static void PutUniversalTime(Span<byte> file, ReadOnlySpan<byte> field)
+    {
+        const int digits = 14;
+        "+00'00'"u8.CopyTo(file[(file.IndexOf(field) + field.Length + digits)..]);
     }
 }

@@ -85,16 +85,16 @@ public static class SvgRenderer
     private static string Text(TextItem item, string about)
     {
         var style = item.Style;
-        var origin = TextBox.Baseline(item);
+        var widthMm = Lettering.WidthMm(item.Text, style.SizeMm, style.Weight);
+        var origin = TextBox.Baseline(item, widthMm);
         var ground = style.IsOpaque
-            ? $"<polygon points=\"{string.Join(' ', item.TextBox.Corners.Select(At))}\" fill=\"#FFFFFF\" stroke=\"none\"/>\n"
+            ? $"<polygon points=\"{string.Join(' ', TextBox.Of(item, widthMm).Corners.Select(At))}\" fill=\"#FFFFFF\" stroke=\"none\"/>\n"
             : "";
         var turn =
             style.RotationDeg == 0
                 ? ""
                 : $" transform=\"rotate({Mm(-style.RotationDeg)} {Mm(item.At.XMm)} {Mm(item.At.YMm)})\"";
         var weight = style.Weight == FontWeight.Bold ? " font-weight=\"700\"" : "";
-        var widthMm = Lettering.WidthMm(item.Text, style.SizeMm, style.Weight);
 
         if (widthMm == 0)
         {

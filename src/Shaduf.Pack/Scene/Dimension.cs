@@ -41,8 +41,11 @@ public sealed record DimensionLayout(double FirstMm, double LaneMm, double TextS
     /// <summary>The house's distances.</summary>
     public static DimensionLayout House { get; } = new(8, 7, Lettering.BodyMm);
 
-    // Text stands this far above its line.
-    internal const double RiseMm = 1;
+    // Text stands this far above its line, clear of it with its longest tails.
+    internal double RiseMm => 0.3 * TextSizeMm;
+
+    // From the line to the top of its text, and on to the terminators of the next lane.
+    private double TextTopMm => RiseMm + (TextSizeMm * Lettering.AscentRatio);
 
     // Room left beside a text on its line, more than half a terminator.
     internal const double SideMm = 1.5;
@@ -50,7 +53,7 @@ public sealed record DimensionLayout(double FirstMm, double LaneMm, double TextS
     internal void Check()
     {
         Within.Require(TextSizeMm, 1, 10, "mm");
-        Within.Require(FirstMm, (TextSizeMm * Lettering.AscentRatio) + RiseMm, 60, "mm");
-        Within.Require(LaneMm, TextSizeMm + RiseMm + 1, 60, "mm");
+        Within.Require(FirstMm, TextTopMm, 60, "mm");
+        Within.Require(LaneMm, TextTopMm + 1.5, 60, "mm");
     }
 }

@@ -164,7 +164,7 @@ internal static class DimensionRow
         );
         yield return new TextItem(
             layer,
-            frame.OnText(At(placed.TextMidMm, outMm), 0, DimensionLayout.RiseMm),
+            frame.OnText(At(placed.TextMidMm, outMm), 0, layout.RiseMm),
             placed.Span.Text,
             new TextStyle(layout.TextSizeMm) { Horizontal = HorizontalAnchor.Centre, RotationDeg = frame.TextDeg }
         );

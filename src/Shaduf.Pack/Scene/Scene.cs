@@ -34,8 +34,7 @@ public sealed record Scene(PaperSize Size, IReadOnlyList<SceneItem> Items)
 
     /// <summary>Characters that no shipped font has; they are drawn as the replacement mark and must be reported.</summary>
     /// <returns>The characters, each once, in order of code point; empty when all can be drawn.</returns>
-    public IReadOnlyList<string> MissingCharacters() =>
-        Lettering.MissingCharacters(Items.OfType<TextItem>().Select(item => item.Text));
+    public IReadOnlyList<string> MissingCharacters() => Lettering.Missing([this]);
 
     /// <summary>The smallest box round all that is drawn; null when nothing is.</summary>
     /// <returns>The box.</returns>

@@ -132,7 +132,11 @@ public sealed class SceneBuilder(PaperSize size)
     public SceneBuilder Leader(PaperPoint tip, PaperPoint elbow, string text, double sizeMm = Lettering.SmallMm)
     {
         var isLeft = elbow.XMm < tip.XMm;
-        var style = new TextStyle(sizeMm) { Horizontal = isLeft ? HorizontalAnchor.Right : HorizontalAnchor.Left };
+        var style = new TextStyle(sizeMm)
+        {
+            Horizontal = isLeft ? HorizontalAnchor.Right : HorizontalAnchor.Left,
+            IsOpaque = true,
+        };
         var lines = text.Split('\n');
         var lengthMm = lines.Max(line => Lettering.WidthMm(line, sizeMm));
         Polyline(Layer.Dimension, [tip, elbow, elbow.Moved(isLeft ? -lengthMm : lengthMm, 0)]);

@@ -10,8 +10,13 @@ public sealed record TextBox(TextItem Item, IReadOnlyList<PaperPoint> Corners)
 
     internal static TextBox Of(TextItem item)
     {
-        var origin = Baseline(item);
         var widthMm = Lettering.WidthMm(item.Text, item.Style.SizeMm, item.Style.Weight);
+        return Of(item, widthMm);
+    }
+
+    internal static TextBox Of(TextItem item, double widthMm)
+    {
+        var origin = Baseline(item, widthMm);
         var up = item.Style.SizeMm * Lettering.AscentRatio;
         var down = item.Style.SizeMm * Lettering.DescentRatio;
         return new(
@@ -26,10 +31,9 @@ public sealed record TextBox(TextItem Item, IReadOnlyList<PaperPoint> Corners)
     }
 
     // Where the text's line starts before it is turned about its anchor point.
-    internal static PaperPoint Baseline(TextItem item)
+    internal static PaperPoint Baseline(TextItem item, double widthMm)
     {
         var style = item.Style;
-        var widthMm = Lettering.WidthMm(item.Text, style.SizeMm, style.Weight);
         var rightMm = style.Horizontal switch
         {
             HorizontalAnchor.Centre => -widthMm / 2,

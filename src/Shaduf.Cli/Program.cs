@@ -1,1 +1,3 @@
-return 0;
+using Shaduf.Cli;
+
+return await Commands.Root().Parse(args).InvokeAsync(new() { EnableDefaultExceptionHandler = false });

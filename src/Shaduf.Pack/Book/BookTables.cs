@@ -33,13 +33,22 @@ internal static class BookTables
             ]
         )
         {
+            SizeMm = Lettering.SmallMm,
             Caption = "The promise by month",
         };
 
     public static Table Verdicts(Design design) =>
         new(
             [new("pump card"), new("what became of it", 3), new("cost of what differs", 1, HorizontalAnchor.Right)],
-            [.. design.Sizing.Verdicts.Select(verdict => TableRow.Of(verdict.Pump.Name, verdict.Outcome, verdict.Cost is { } cost ? Invariant($"{cost:#,0}") : "-"))]
+            [
+                .. design.Sizing.Verdicts.Select(verdict =>
+                    TableRow.Of(
+                        verdict.Pump.Name,
+                        verdict.Outcome,
+                        verdict.Cost is { } cost ? Invariant($"{cost:#,0}") : "-"
+                    )
+                ),
+            ]
         )
         {
             Caption = "The runners-up, and why they lost",
@@ -47,8 +56,16 @@ internal static class BookTables
 
     public static Table Taps(Design design) =>
         new(
-            [new("tap", 2), new("head when all are open, m", 1, HorizontalAnchor.Right), new("head at rest, m", 1, HorizontalAnchor.Right)],
-            [.. design.Works.Taps.Heads.Select(tap => TableRow.Of(tap.Name, Invariant($"{tap.ResidualM:0.0}"), Invariant($"{tap.StaticM:0.0}")))]
+            [
+                new("tap", 2),
+                new("head when all are open, m", 1, HorizontalAnchor.Right),
+                new("head at rest, m", 1, HorizontalAnchor.Right),
+            ],
+            [
+                .. design.Works.Taps.Heads.Select(tap =>
+                    TableRow.Of(tap.Name, Invariant($"{tap.ResidualM:0.0}"), Invariant($"{tap.StaticM:0.0}"))
+                ),
+            ]
         )
         {
             Caption = "Taps by gravity",
@@ -79,12 +96,24 @@ internal static class BookTables
                         Invariant($"{part.Shape.LongPointMm:0}"),
                         Invariant($"{part.Shape.ShortPointMm:0}"),
                         Invariant($"{part.Shape.StartDeg:0.0} / {part.Shape.EndDeg:0.0}"),
-                        part.PiecesMm.Count == 1 ? "one" : string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{mm:0}"))),
+                        part.PiecesMm.Count == 1
+                            ? "one"
+                            : string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{mm:0}"))),
                         Invariant($"{part.Count * racks}"),
                         Invariant($"{part.MassKg * racks:0.0}")
                     )
                 ),
-                TableRow.Total("", "all racks", "", "", "", "", "", Invariant($"{rack.Steel.Parts.Count * racks}"), Invariant($"{rack.MassKg:0.0}")),
+                TableRow.Total(
+                    "",
+                    "all racks",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    Invariant($"{rack.Steel.Parts.Count * racks}"),
+                    Invariant($"{rack.MassKg:0.0}")
+                ),
             ]
         )
         {
@@ -97,20 +126,41 @@ internal static class BookTables
     {
         yield return new Heading(2, "Bars to buy and what is cut from each");
         yield return new Paragraph(
-            Invariant($"Longest pieces first; {Takeoff.KerfMm:0} mm lost at each cut and {Takeoff.EndTrimMm:0} mm trimmed from each bar. Measure the first bar and the slot of your saw. The plan is not proved to be the shortest; the least number that any plan could need stands beside it. A splice is a structural change and needs its check.")
+            Invariant(
+                $"Longest pieces first; {Takeoff.KerfMm:0} mm lost at each cut and {Takeoff.EndTrimMm:0} mm trimmed from each bar. Measure the first bar and the slot of your saw. The plan is not proved to be the shortest; the least number that any plan could need stands beside it. A splice is a structural change and needs its check."
+            )
         );
         foreach (var plan in design.Takeoff.BarPlans)
         {
             yield return new Table(
-                [new("bars", 0.5, HorizontalAnchor.Right), new("cut from each", 5), new("left over, mm", 0.9, HorizontalAnchor.Right)],
                 [
-                    .. plan.Plan.Bars.GroupBy(bar => string.Join(" + ", bar.Pieces.GroupBy(piece => piece).Select(same => Invariant($"{same.Count()} {same.Key.Mark} {same.Key.LengthMm:0}"))))
-                        .Select(group => TableRow.Of(Invariant($"{group.Count()}"), group.Key, Invariant($"{group.First().RemainderMm:0}"))),
+                    new("bars", 0.5, HorizontalAnchor.Right),
+                    new("cut from each", 5),
+                    new("left over, mm", 0.9, HorizontalAnchor.Right),
+                ],
+                [
+                    .. plan
+                        .Plan.Bars.GroupBy(bar =>
+                            string.Join(
+                                " + ",
+                                bar.Pieces.GroupBy(piece => piece)
+                                    .Select(same => Invariant($"{same.Count()} {same.Key.Mark} {same.Key.LengthMm:0}"))
+                            )
+                        )
+                        .Select(group =>
+                            TableRow.Of(
+                                Invariant($"{group.Count()}"),
+                                group.Key,
+                                Invariant($"{group.First().RemainderMm:0}")
+                            )
+                        ),
                 ]
             )
             {
                 SizeMm = Lettering.SmallMm,
-                Caption = Invariant($"{plan.Section.Name}: {plan.Plan.BarCount} bars of {plan.Section.BarMm:0} mm ({plan.Plan.LowerBoundCount} at least)"),
+                Caption = Invariant(
+                    $"{plan.Section.Name}: {plan.Plan.BarCount} bars of {plan.Section.BarMm:0} mm ({plan.Plan.LowerBoundCount} at least)"
+                ),
             };
         }
     }
@@ -118,7 +168,9 @@ internal static class BookTables
     public static IEnumerable<Block> Quantities(Design design)
     {
         yield return new Heading(1, "Quantities and cost");
-        yield return new Paragraph($"Rates: {design.File.Prices.Name}, {design.File.Prices.Date}, in {design.Bill.Currency}. The spreadsheet of the pack holds the same lines with live formulas and the origin of each.");
+        yield return new Paragraph(
+            $"Rates: {design.File.Prices.Name}, {design.File.Prices.Date}, in {design.Bill.Currency}. The spreadsheet of the pack holds the same lines with live formulas and the origin of each."
+        );
         var rows = new List<TableRow>();
         foreach (var section in design.Bill.Lines.GroupBy(line => line.Quantity.Section))
         {
@@ -159,7 +211,10 @@ internal static class BookTables
         };
         if (!design.Bill.Complete)
         {
-            yield return new Notice(FindingStatus.Look, $"The total is incomplete: no rate for {string.Join(", ", design.Bill.Unpriced)}.");
+            yield return new Notice(
+                FindingStatus.Look,
+                $"The total is incomplete: no rate for {string.Join(", ", design.Bill.Unpriced)}."
+            );
         }
     }
 
@@ -176,16 +231,18 @@ internal static class BookTables
     public static IEnumerable<Block> Findings(Design design)
     {
         yield return new Heading(1, "Findings");
-        yield return new Paragraph("Worst first. 'Look' means that a figure leans on an assumption or is close to its limit; 'unchecked' that the check could not be made. No finding is better than the worst figure it leans on.");
+        yield return new Paragraph(
+            "Worst first. 'Look' means that a figure leans on an assumption or is close to its limit; 'unchecked' that the check could not be made. No finding is better than the worst figure it leans on."
+        );
         yield return new Table(
             [
-                new("status", 0.9),
-                new("finding", 1.3),
-                new("what it says", 3.4),
-                new("value", 0.8, HorizontalAnchor.Right),
-                new("limit", 0.8, HorizontalAnchor.Right),
-                new("unit", 0.5),
-                new("source; leans on", 1.9),
+                new("status") { WidthMm = 18 },
+                new("finding") { WidthMm = 31 },
+                new("what it says", 3.2),
+                new("value", 1, HorizontalAnchor.Right) { WidthMm = 15 },
+                new("limit", 1, HorizontalAnchor.Right) { WidthMm = 15 },
+                new("unit") { WidthMm = 11 },
+                new("source; leans on", 1.7),
             ],
             [
                 .. design.Findings.Select(finding =>
@@ -196,7 +253,9 @@ internal static class BookTables
                         finding.Value is { } value ? Invariant($"{value:#,0.##}") : "",
                         finding.Limit is { } limit ? Invariant($"{limit:#,0.##}") : "",
                         finding.Unit,
-                        finding.LeansOn.Count == 0 ? finding.Source : $"{finding.Source}{(finding.Source.Length > 0 ? "; " : "")}leans on {string.Join(", ", finding.LeansOn)}"
+                        finding.LeansOn.Count == 0
+                            ? finding.Source
+                            : $"{finding.Source}{(finding.Source.Length > 0 ? "; " : "")}leans on {string.Join(", ", finding.LeansOn)}"
                     )
                 ),
             ]
@@ -212,8 +271,26 @@ internal static class BookTables
         foreach (var sheet in design.Workings)
         {
             yield return new Table(
-                [new("", 0.7), new("formula", 1.7), new("numbers", 3.4), new("result", 1, HorizontalAnchor.Right), new("unit", 0.6), new("method", 1.3)],
-                [.. sheet.Lines.Select(line => TableRow.Of(line.Symbol, line.Formula, line.Numbers, Invariant($"{line.Value:0.###}"), line.Unit, line.Method))]
+                [
+                    new("", 0.7),
+                    new("formula", 1.7),
+                    new("numbers", 3.4),
+                    new("result", 1, HorizontalAnchor.Right),
+                    new("unit", 0.6),
+                    new("method") { WidthMm = 31 },
+                ],
+                [
+                    .. sheet.Lines.Select(line =>
+                        TableRow.Of(
+                            line.Symbol,
+                            line.Formula,
+                            line.Numbers,
+                            Invariant($"{line.Value:0.###}"),
+                            line.Unit,
+                            line.Method
+                        )
+                    ),
+                ]
             )
             {
                 SizeMm = 2.6,
@@ -226,8 +303,24 @@ internal static class BookTables
     {
         yield return new Heading(1, "What was assumed, and what was chosen");
         yield return new Table(
-            [new("field", 1.2), new("taken", 1.1), new("how to find it out", 2.2), new("source", 2), new("status", 0.8)],
-            [.. design.Survey.Assumptions.Select(each => TableRow.Of(each.Field, each.Taken, each.HowToFind, each.Source, each.Best.ToString().ToUpperInvariant()))]
+            [
+                new("field", 1.4),
+                new("taken", 1.1),
+                new("how to find it out", 2.2),
+                new("source", 2),
+                new("best status") { WidthMm = 18 },
+            ],
+            [
+                .. design.Survey.Assumptions.Select(each =>
+                    TableRow.Of(
+                        each.Field,
+                        each.Taken,
+                        each.HowToFind,
+                        each.Source,
+                        each.Best.ToString().ToUpperInvariant()
+                    )
+                ),
+            ]
         )
         {
             SizeMm = 2.6,

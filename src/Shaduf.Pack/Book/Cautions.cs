@@ -32,11 +32,17 @@ internal static class Cautions
         ),
         (
             "Lightning and earth",
-            ["A computed earth resistance can be wrong by a factor of three: measure it in the dry season.", "Leave mast, tank, array and wellhead when thunder is heard."]
+            [
+                "A computed earth resistance can be wrong by a factor of three: measure it in the dry season.",
+                "Leave mast, tank, array and wellhead when thunder is heard.",
+            ]
         ),
         (
             "Digging and lifting",
-            ["Pits and trenches deeper than 1.2 m need support or a slope before anyone goes in. Nobody enters a borehole or an unaired well.", "Lower the pump with gear made for it; nobody works under a hung load."]
+            [
+                "Pits and trenches deeper than 1.2 m need support or a slope before anyone goes in. Nobody enters a borehole or an unaired well.",
+                "Lower the pump with gear made for it; nobody works under a hung load.",
+            ]
         ),
         (
             "Water",
@@ -48,7 +54,10 @@ internal static class Cautions
         ),
         (
             "Figures",
-            ["Cards marked as planning data are our own generic figures: replace them by the supplier's data sheets before ordering.", "Figures marked 'from memory' or 'common practice, no source' are defaults, not requirements."]
+            [
+                "Cards marked as planning data are our own generic figures: replace them by the supplier's data sheets before ordering.",
+                "Figures marked 'from memory' or 'common practice, no source' are defaults, not requirements.",
+            ]
         ),
     ];
 

@@ -11,33 +11,81 @@ internal static class FrontPage
     {
         var head = design.Brief.Head;
         yield return new Heading(1, head.Name);
-        yield return new Paragraph(string.Join("; ", new[] { head.Place, head.Client.Length > 0 ? $"for {head.Client}" : "", head.Builder.Length > 0 ? $"by {head.Builder}" : "" }.Where(text => text.Length > 0)));
+        yield return new Paragraph(
+            string.Join(
+                "; ",
+                new[]
+                {
+                    head.Place,
+                    head.Client.Length > 0 ? $"for {head.Client}" : "",
+                    head.Builder.Length > 0 ? $"by {head.Builder}" : "",
+                }.Where(text => text.Length > 0)
+            )
+        );
         foreach (var notice in Notices(design))
         {
             yield return notice;
         }
 
         yield return new Columns([new(1, [Chosen(design)]), new(1, [Promise(design)])]);
-        yield return new Figure(Charts.Water(design, new(173, 70)), "The water promised by month against the demand in the design year.");
-        yield return new Heading(2, "Stop and unchecked");
-        var open = design.Findings.Where(finding => finding.Status is FindingStatus.Stop or FindingStatus.Unchecked).ToList();
-        yield return open.Count == 0
-            ? new Paragraph("None.")
-            : new Table(
-                [new("", 0.7), new("finding", 1.3), new("what it says", 5)],
-                [.. open.Select(finding => TableRow.Of(finding.Status.ToString().ToUpperInvariant(), finding.Id, Says(finding)))]
+        yield return new Figure(
+            Charts.Water(design, new(173, 52)),
+            "The water promised by month against the demand in the design year."
+        );
+        yield return new Heading(3, "Stop and unchecked");
+        foreach (var block in Open(design))
+        {
+            yield return block;
+        }
+    }
+
+    // Stops in full; what is unchecked in one short line each, in two columns, so that all of it stands on this page.
+    private static IEnumerable<Block> Open(Design design)
+    {
+        var stops = design.Findings.Where(finding => finding.Status == FindingStatus.Stop).ToList();
+        if (stops.Count > 0)
+        {
+            yield return new Table(
+                [new("status") { WidthMm = 17 }, new("finding") { WidthMm = 36 }, new("what it says")],
+                [.. stops.Select(finding => TableRow.Of("STOP", finding.Id, Says(finding)))]
             )
             {
-                SizeMm = Lettering.SmallMm,
+                SizeMm = 2.6,
             };
+        }
+
+        var open = design.Findings.Where(finding => finding.Status == FindingStatus.Unchecked).ToList();
+        var half = (open.Count + 1) / 2;
+        if (open.Count > 0)
+        {
+            yield return new Columns([new(1, [List(open.Take(half))]), new(1, [List(open.Skip(half))])]);
+        }
+        else if (stops.Count == 0)
+        {
+            yield return new Paragraph("None.");
+        }
     }
+
+    private static Table List(IEnumerable<Finding> findings) =>
+        new(
+            [new("status") { WidthMm = 17 }, new("what is not checked")],
+            [.. findings.Select(finding => TableRow.Of("UNCHECKED", Short(finding)))]
+        )
+        {
+            SizeMm = 2.4,
+        };
+
+    private static string Short(Finding finding) => $"{finding.Id}: {finding.Says.Split(':', ';', '(')[0].Trim()}";
 
     private static IEnumerable<Block> Notices(Design design)
     {
         var stops = design.Findings.Count(finding => finding.Status == FindingStatus.Stop);
         if (stops > 0)
         {
-            yield return new Notice(FindingStatus.Stop, Invariant($"{stops} findings stop this design: do not build it as it stands. They are listed below."));
+            yield return new Notice(
+                FindingStatus.Stop,
+                Invariant($"{stops} findings stop this design: do not build it as it stands. They are listed below.")
+            );
         }
 
         yield return new Notice(
@@ -54,9 +102,22 @@ internal static class FrontPage
             [
                 TableRow.Of("pump", choice.Pump.Name),
                 TableRow.Of("drive", choice.Drive.Name),
-                TableRow.Of("array", Invariant($"{choice.ModuleCount} x {choice.Module.Name} ({choice.SeriesCount} in series, {choice.StringCount} {(choice.StringCount == 1 ? "string" : "strings")}), {choice.ArrayW / 1000:0.00} kWp")),
-                TableRow.Of("facing", Invariant($"tilt {design.Sky.Facing.TiltDeg:0} deg, azimuth {design.Sky.Facing.AzimuthDeg:0} deg")),
-                TableRow.Of("racks", Invariant($"{choice.Grid.RackCount} of {choice.Grid.Rows} x {choice.Grid.Columns}, steel {design.Works.Rack.MassKg:0.0} kg")),
+                TableRow.Of(
+                    "array",
+                    Invariant(
+                        $"{choice.ModuleCount} x {choice.Module.Name} ({choice.SeriesCount} in series, {choice.StringCount} {(choice.StringCount == 1 ? "string" : "strings")}), {choice.ArrayW / 1000:0.00} kWp"
+                    )
+                ),
+                TableRow.Of(
+                    "facing",
+                    Invariant($"tilt {design.Sky.Facing.TiltDeg:0} deg, azimuth {design.Sky.Facing.AzimuthDeg:0} deg")
+                ),
+                TableRow.Of(
+                    "racks",
+                    Invariant(
+                        $"{choice.Grid.RackCount} of {choice.Grid.Rows} x {choice.Grid.Columns}, steel {design.Works.Rack.MassKg:0.0} kg"
+                    )
+                ),
                 TableRow.Of("main", Invariant($"{choice.Lift.Main.Name}, {choice.Lift.MainM:0} m")),
                 TableRow.Of("tank", Invariant($"{choice.TankM3:0.#} m3 ({choice.TankCount} x {choice.Tank.Name})")),
             ]
@@ -70,13 +131,24 @@ internal static class FrontPage
         return new(
             [new("figure"), new("", 1.5, HorizontalAnchor.Right)],
             [
-                TableRow.Of("worst month", Invariant($"{YearCalendarNames.Months[year.WorstMonth]}: {year.WorstShare * 100:0.0} % of demand")),
+                TableRow.Of(
+                    "worst month",
+                    Invariant($"{YearCalendarNames.Months[year.WorstMonth]}: {year.WorstShare * 100:0.0} % of demand")
+                ),
                 TableRow.Of("demand, largest month", Invariant($"{design.Demand.M3PerDay.Max():0.0} m3/d")),
                 TableRow.Of("largest flow", Invariant($"{design.Sizing.Table.FullFlowM3PerH:0.00} m3/h")),
-                TableRow.Of("total dynamic head", Invariant($"{design.Choice.Lift.System.HeadM(design.ShownFlowM3PerH / 3600):0.0} m")),
+                TableRow.Of(
+                    "total dynamic head",
+                    Invariant($"{design.Choice.Lift.System.HeadM(design.ShownFlowM3PerH / 3600):0.0} m")
+                ),
                 TableRow.Of("direct cost", Invariant($"{offer.Direct:#,0.00} {offer.Currency}")),
                 TableRow.Total("offer, tax included", Invariant($"{offer.Total:#,0.00} {offer.Currency}")),
-                TableRow.Of("prices", offer.Complete ? design.File.Prices.Name : Invariant($"INCOMPLETE: {offer.Unpriced.Count} items without a rate")),
+                TableRow.Of(
+                    "prices",
+                    offer.Complete
+                        ? design.File.Prices.Name
+                        : Invariant($"INCOMPLETE: {offer.Unpriced.Count} items without a rate")
+                ),
             ]
         );
     }

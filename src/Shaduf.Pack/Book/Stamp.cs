@@ -26,13 +26,20 @@ public sealed record Stamp(string Status, string Revision, string BriefHash, str
         var open = design.Findings.Count(finding => finding.Status == FindingStatus.Unchecked);
         var status = (stops, open) switch
         {
-            ( > 0, _) => Invariant($"NOT FOR BUILDING: {stops} stop, {open} unchecked"),
+            (> 0, _) => Invariant($"NOT FOR BUILDING: {stops} stop, {open} unchecked"),
             (_, > 0) => Invariant($"PRELIMINARY: {open} unchecked"),
             _ => "for the engineer's check",
         };
-        return new(status, design.Brief.Head.Revision, design.File.Hash, programVersion, design.Brief.Head.Issued ?? today);
+        return new(
+            status,
+            design.Brief.Head.Revision,
+            design.File.Hash,
+            programVersion,
+            design.Brief.Head.Issued ?? today
+        );
     }
 
     /// <summary>The stamp as one line.</summary>
-    public string Line => Invariant($"{Status} - revision {Revision} - brief {BriefHash} - {Dated:yyyy-MM-dd} - shaduf {ProgramVersion}");
+    public string Line =>
+        Invariant($"{Status} - revision {Revision} - brief {BriefHash} - {Dated:yyyy-MM-dd} - shaduf {ProgramVersion}");
 }

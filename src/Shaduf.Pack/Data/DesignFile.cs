@@ -38,7 +38,13 @@ public sealed record DesignFile(
 public sealed record StampEntry(string Status, string Revision, string BriefHash, string ProgramVersion, string Dated);
 
 /// <summary>Name and place.</summary>
-public sealed record StationEntry(string Name, string Place, double LatitudeDeg, double LongitudeDeg, double ElevationM);
+public sealed record StationEntry(
+    string Name,
+    string Place,
+    double LatitudeDeg,
+    double LongitudeDeg,
+    double ElevationM
+);
 
 /// <summary>What was chosen.</summary>
 public sealed record ChoiceEntry(
@@ -70,7 +76,12 @@ public sealed record MonthEntry(
 );
 
 /// <summary>The promise.</summary>
-public sealed record WaterEntry(string WorstMonth, double WorstMetShare, double TargetShare, IReadOnlyList<MonthEntry> Months);
+public sealed record WaterEntry(
+    string WorstMonth,
+    double WorstMetShare,
+    double TargetShare,
+    IReadOnlyList<MonthEntry> Months
+);
 
 /// <summary>The borehole; depths below ground.</summary>
 public sealed record SourceEntry(double DepthM, double RestDryM, double YieldM3PerH, double PumpingLevelM);
@@ -79,10 +90,24 @@ public sealed record SourceEntry(double DepthM, double RestDryM, double YieldM3P
 public sealed record LiftEntry(double FlowM3PerH, double HeadM, double StaticHeadM, double RiserM, double MainM);
 
 /// <summary>A cable.</summary>
-public sealed record CableEntry(string Name, string? Card, double LengthM, double CurrentA, double? DropShare, double BoughtM);
+public sealed record CableEntry(
+    string Name,
+    string? Card,
+    double LengthM,
+    double CurrentA,
+    double? DropShare,
+    double BoughtM
+);
 
 /// <summary>Strings and cables.</summary>
-public sealed record ElectricsEntry(double ColdV, double HotV, double AgedV, double HotCellDegC, bool NeedsFuses, IReadOnlyList<CableEntry> Cables);
+public sealed record ElectricsEntry(
+    double ColdV,
+    double HotV,
+    double AgedV,
+    double HotCellDegC,
+    bool NeedsFuses,
+    IReadOnlyList<CableEntry> Cables
+);
 
 /// <summary>Parts that are alike, of all racks.</summary>
 public sealed record PartEntry(
@@ -116,7 +141,14 @@ public sealed record RackEntry(
 );
 
 /// <summary>Footings.</summary>
-public sealed record GroundEntry(int BlockCount, double SideMm, double DepthMm, string Mix, double ConcreteM3, double ExcavationM3);
+public sealed record GroundEntry(
+    int BlockCount,
+    double SideMm,
+    double DepthMm,
+    string Mix,
+    double ConcreteM3,
+    double ExcavationM3
+);
 
 /// <summary>The offer.</summary>
 public sealed record MoneyEntry(
@@ -159,7 +191,14 @@ public sealed record FindingEntry(
 );
 
 /// <summary>An assumption.</summary>
-public sealed record AssumptionEntry(string Id, string Field, string Taken, string HowToFind, string Source, string BestStatus);
+public sealed record AssumptionEntry(
+    string Id,
+    string Field,
+    string Taken,
+    string HowToFind,
+    string Source,
+    string BestStatus
+);
 
 /// <summary>A choice and why.</summary>
 public sealed record ReasonEntry(string What, string Chosen, string Why);

@@ -21,7 +21,9 @@ public static class DesignJson
     /// <returns>JSON Schema, indented, with a line end.</returns>
     public static string Schema()
     {
-        var schema = Options.GetJsonSchemaAsNode(typeof(DesignFile), new() { TreatNullObliviousAsNonNullable = true }).AsObject();
+        var schema = Options
+            .GetJsonSchemaAsNode(typeof(DesignFile), new() { TreatNullObliviousAsNonNullable = true })
+            .AsObject();
         schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.Insert(1, "title", "design.json");
         return schema.ToJsonString(Options) + "\n";
@@ -31,15 +33,28 @@ public static class DesignJson
     /// <param name="design">The design.</param>
     /// <param name="stamp">Status, revision, hash.</param>
     /// <returns>JSON, indented, with a line end.</returns>
-    public static string Of(Design design, Stamp stamp) => JsonSerializer.Serialize(FileOf(design, stamp), Options) + "\n";
+    public static string Of(Design design, Stamp stamp) =>
+        JsonSerializer.Serialize(FileOf(design, stamp), Options) + "\n";
 
     private static DesignFile FileOf(Design design, Stamp stamp)
     {
         var (brief, choice, works) = (design.Brief, design.Choice, design.Works);
         var flow = design.ShownFlowM3PerH;
         return new(
-            new(stamp.Status, stamp.Revision, stamp.BriefHash, stamp.ProgramVersion, stamp.Dated.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)),
-            new(brief.Head.Name, brief.Head.Place, brief.Site.LatitudeDeg, brief.Site.LongitudeDeg, brief.Site.ElevationM),
+            new(
+                stamp.Status,
+                stamp.Revision,
+                stamp.BriefHash,
+                stamp.ProgramVersion,
+                stamp.Dated.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
+            ),
+            new(
+                brief.Head.Name,
+                brief.Head.Place,
+                brief.Site.LatitudeDeg,
+                brief.Site.LongitudeDeg,
+                brief.Site.ElevationM
+            ),
             new(
                 choice.Pump.Name,
                 choice.Drive.Name,
@@ -75,8 +90,19 @@ public static class DesignJson
                     ),
                 ]
             ),
-            new(R(design.Survey.DepthM), R(design.Well.RestDryM), R(design.Well.YieldM3PerH), R(design.Well.LevelM(design.Survey, flow))),
-            new(R(flow), R(choice.Lift.System.HeadM(flow / 3600)), R(choice.Lift.System.StaticHeadM), R(choice.Lift.RiserM), R(choice.Lift.MainM)),
+            new(
+                R(design.Survey.DepthM),
+                R(design.Well.RestDryM),
+                R(design.Well.YieldM3PerH),
+                R(design.Well.LevelM(design.Survey, flow))
+            ),
+            new(
+                R(flow),
+                R(choice.Lift.System.HeadM(flow / 3600)),
+                R(choice.Lift.System.StaticHeadM),
+                R(choice.Lift.RiserM),
+                R(choice.Lift.MainM)
+            ),
             new(
                 R(works.Electrics.ColdV),
                 R(works.Electrics.HotV),
@@ -95,7 +121,14 @@ public static class DesignJson
                 ]
             ),
             Rack(design),
-            new(works.Footings.Count, works.Footings.Block.LengthMm, works.Footings.Block.DepthMm, works.Footings.Mix.Name, R(works.Footings.ConcreteM3), R(works.Footings.ExcavationM3)),
+            new(
+                works.Footings.Count,
+                works.Footings.Block.LengthMm,
+                works.Footings.Block.DepthMm,
+                works.Footings.Mix.Name,
+                R(works.Footings.ConcreteM3),
+                R(works.Footings.ExcavationM3)
+            ),
             Money(design),
             [
                 .. design.Bill.Lines.Select(line => new QuantityEntry(
@@ -109,7 +142,14 @@ public static class DesignJson
                     line.Quantity.Origin
                 )),
             ],
-            [.. design.Sizing.Verdicts.Select(verdict => new PumpEntry(verdict.Pump.Name, verdict.Outcome, R(verdict.Cost), R(verdict.WorstShare)))],
+            [
+                .. design.Sizing.Verdicts.Select(verdict => new PumpEntry(
+                    verdict.Pump.Name,
+                    verdict.Outcome,
+                    R(verdict.Cost),
+                    R(verdict.WorstShare)
+                )),
+            ],
             [
                 .. design.Findings.Select(finding => new FindingEntry(
                     finding.Id,
@@ -163,7 +203,14 @@ public static class DesignJson
                     R(part.MassKg * racks)
                 )),
             ],
-            [.. design.Takeoff.BarPlans.Select(plan => new BarsEntry(plan.Section.Name, plan.Section.BarMm, plan.Plan.BarCount, plan.Plan.LowerBoundCount))]
+            [
+                .. design.Takeoff.BarPlans.Select(plan => new BarsEntry(
+                    plan.Section.Name,
+                    plan.Section.BarMm,
+                    plan.Plan.BarCount,
+                    plan.Plan.LowerBoundCount
+                )),
+            ]
         );
     }
 

@@ -38,10 +38,15 @@ public static class Charts
         if (uses.Count > most)
         {
             var rest = uses.Skip(most).ToList();
-            series.Add(new("other uses", [.. Enumerable.Range(0, 12).Select(month => rest.Sum(use => use.M3PerDay[month]))]));
+            series.Add(
+                new("other uses", [.. Enumerable.Range(0, 12).Select(month => rest.Sum(use => use.M3PerDay[month]))])
+            );
         }
 
-        return new BarChart(new("water at the place of use, m3 a day"), Short, series) { ValueFormat = null }.ToScene(size, "demand by use");
+        return new BarChart(new("water at the place of use, m3 a day"), Short, series) { ValueFormat = null }.ToScene(
+            size,
+            "demand by use"
+        );
     }
 
     /// <summary>The pump's curve at two speeds with the head that the pipes ask for.</summary>
@@ -64,11 +69,19 @@ public static class Charts
         var series = new List<LineSeries> { new("pump at rated speed", Points(flow => curve.HeadM(flow, 1))) };
         if (table.HighestRatio is > 0 and < 0.995)
         {
-            series.Add(new(Invariant($"pump at {table.HighestRatio * 100:0} % speed"), Points(flow => curve.HeadM(flow, table.HighestRatio))));
+            series.Add(
+                new(
+                    Invariant($"pump at {table.HighestRatio * 100:0} % speed"),
+                    Points(flow => curve.HeadM(flow, table.HighestRatio))
+                )
+            );
         }
 
         series.Add(new("head asked for", Points(lift.HeadM)));
-        return new LineChart(new("flow, m3/h") { From = 0 }, new("head, m") { From = 0 }, series).ToScene(size, "pump curve and head");
+        return new LineChart(new("flow, m3/h") { From = 0 }, new("head, m") { From = 0 }, series).ToScene(
+            size,
+            "pump curve and head"
+        );
     }
 
     /// <summary>Water in the tank through the fortnight in which it stands lowest.</summary>
@@ -93,7 +106,12 @@ public static class Charts
         var from = new DateOnly(Sun.YearCalendar.Year, 1, 1).AddDays(start / 24);
         var points = Enumerable.Range(0, span).Select(i => new ChartPoint(i / 24.0, level[start + i])).ToList();
         return new LineChart(
-            new(Invariant($"days from {from:d MMMM}")) { From = 0, To = 14, Step = 1 },
+            new(Invariant($"days from {from:d MMMM}"))
+            {
+                From = 0,
+                To = 14,
+                Step = 1,
+            },
             new("water in the tank, m3") { From = 0 },
             [new("useful water", points)]
         ).ToScene(size, "tank in the lowest fortnight");

@@ -6,8 +6,8 @@ namespace Shaduf.Pack;
 /// <summary>The long section: chainage across, elevation up, with borehole, water levels, pipe, tank and hydraulic grade line.</summary>
 public static class LongSection
 {
-    private const double LeftMm = 30;
-    private const double RightMm = 16;
+    private const double LeftMm = 22;
+    private const double RightMm = 12;
     private const double TopMm = 10;
     private const double BottomMm = 20;
 
@@ -26,9 +26,12 @@ public static class LongSection
         var tankTopM = route[^1].ElevationM + design.Brief.Tank.StandM + choice.Tank.HeightM;
         var bottomM = route[0].ElevationM - design.Survey.DepthM;
         var topM = Math.Max(Math.Max(tankTopM, design.Brief.Lift.InletM), route.Max(point => point.ElevationM));
-        var across = SiteToPaper.FittingOneToFactor(route[^1].ChainageM * 1000, size.WidthMm - LeftMm - RightMm);
-        var upright = SiteToPaper.FittingOneToFactor((topM - bottomM) * 1000, size.HeightMm - TopMm - BottomMm);
-        var placing = new SiteToPaper(across, SitePoint.Metres(0, bottomM), new(LeftMm, size.HeightMm - BottomMm)) { VerticalOneToFactor = upright };
+        var across = BookScale.FittingOneToFactor(route[^1].ChainageM * 1000, size.WidthMm - LeftMm - RightMm);
+        var upright = BookScale.FittingOneToFactor((topM - bottomM) * 1000, size.HeightMm - TopMm - BottomMm);
+        var placing = new SiteToPaper(across, SitePoint.Metres(0, bottomM), new(LeftMm, size.HeightMm - BottomMm))
+        {
+            VerticalOneToFactor = upright,
+        };
         var view = new SceneBuilder(size).View(placing);
         Axes(view, design, bottomM, topM);
         Ground(view, route);
@@ -57,7 +60,14 @@ public static class LongSection
         {
             var at = view.At(SitePoint.Metres(0, level));
             builder.Line(Layer.Grid, at.Moved(-8, 0), new(builder.Size.WidthMm - RightMm, at.YMm));
-            builder.Text(at.Moved(-9, 1), Invariant($"{level:0}"), TextStyle.Small with { Horizontal = HorizontalAnchor.Right });
+            builder.Text(
+                at.Moved(-9, 1),
+                Invariant($"{level:0}"),
+                TextStyle.Small with
+                {
+                    Horizontal = HorizontalAnchor.Right,
+                }
+            );
         }
 
         var lastMm = double.MinValue;
@@ -67,12 +77,23 @@ public static class LongSection
             builder.Line(Layer.Grid, at, view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)));
             if (at.XMm - lastMm > 11)
             {
-                builder.Text(at.Moved(0, 5), Invariant($"{point.ChainageM:0}"), TextStyle.Small with { Horizontal = HorizontalAnchor.Centre });
+                builder.Text(
+                    at.Moved(0, 5),
+                    Invariant($"{point.ChainageM:0}"),
+                    TextStyle.Small with
+                    {
+                        Horizontal = HorizontalAnchor.Centre,
+                    }
+                );
                 lastMm = at.XMm;
             }
         }
 
-        builder.Text(new(LeftMm, builder.Size.HeightMm - BottomMm + 10), "distance from the wellhead, m", TextStyle.Small);
+        builder.Text(
+            new(LeftMm, builder.Size.HeightMm - BottomMm + 10),
+            "distance from the wellhead, m",
+            TextStyle.Small
+        );
     }
 
     private static void Ground(SiteView view, IReadOnlyList<RoutePoint> route)
@@ -98,12 +119,21 @@ public static class LongSection
         var pumping = Down(design.Well.LevelM(design.Survey, design.ShownFlowM3PerH));
         builder.Area(
             Layer.Water,
-            [pumping.Moved(-BoreholeMm / 2, 0), pumping.Moved(BoreholeMm / 2, 0), bottom.Moved(BoreholeMm / 2, 0), bottom.Moved(-BoreholeMm / 2, 0)],
+            [
+                pumping.Moved(-BoreholeMm / 2, 0),
+                pumping.Moved(BoreholeMm / 2, 0),
+                bottom.Moved(BoreholeMm / 2, 0),
+                bottom.Moved(-BoreholeMm / 2, 0),
+            ],
             Palette.Water.Tint(0.25)
         );
         var intake = Down(design.Well.PumpSettingM);
         builder.Line(Layer.Pipe, top.Moved(0, -1.5), intake);
-        builder.Rectangle(Layer.Steel, new(intake.XMm - 1, intake.YMm - 1, intake.XMm + 1, intake.YMm + 4), Palette.Steel);
+        builder.Rectangle(
+            Layer.Steel,
+            new(intake.XMm - 1, intake.YMm - 1, intake.XMm + 1, intake.YMm + 4),
+            Palette.Steel
+        );
         Levels(view, design, Down);
     }
 
@@ -125,7 +155,10 @@ public static class LongSection
             var labelMm = Math.Max(at.YMm, lastMm + 4.2);
             lastMm = labelMm;
             view.Builder.Line(Layer.Water, at.Moved(-BoreholeMm / 2, 0), at.Moved(BoreholeMm / 2, 0));
-            view.Builder.Polyline(Layer.Dimension, [at.Moved(BoreholeMm / 2, 0), new(at.XMm + 6, labelMm), new(at.XMm + 8, labelMm)]);
+            view.Builder.Polyline(
+                Layer.Dimension,
+                [at.Moved(BoreholeMm / 2, 0), new(at.XMm + 6, labelMm), new(at.XMm + 8, labelMm)]
+            );
             view.Builder.Text(new(at.XMm + 9, labelMm + 1), text, TextStyle.Small with { IsOpaque = true });
         }
     }
@@ -141,12 +174,21 @@ public static class LongSection
             [.. route.Select(point => view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)).Moved(0, 1.1)), end]
         );
         var flow = design.ShownFlowM3PerH / 3600;
-        var mainLossM = Shaduf.Water.DarcyWeisbach.Loss(lift.System.Runs[1], flow, lift.System.KinematicViscosityM2PerS).TotalM;
+        var mainLossM = Shaduf
+            .Water.DarcyWeisbach.Loss(lift.System.Runs[1], flow, lift.System.KinematicViscosityM2PerS)
+            .TotalM;
         var from = SitePoint.Metres(0, inletM + lift.System.OutletHeadM + mainLossM);
         var to = SitePoint.Metres(route[^1].ChainageM, inletM + lift.System.OutletHeadM);
         view.Line(Layer.Water, from, to);
         var at = view.At(from);
-        view.Builder.Text(at.Moved(2, -1.5), Invariant($"hydraulic grade line at {design.ShownFlowM3PerH:0.0} m3/h"), TextStyle.Small with { IsOpaque = true });
+        view.Builder.Text(
+            at.Moved(2, -1.5),
+            Invariant($"hydraulic grade line at {design.ShownFlowM3PerH:0.0} m3/h"),
+            TextStyle.Small with
+            {
+                IsOpaque = true,
+            }
+        );
         var middle = route[route.Count / 2];
         view.Builder.Leader(
             view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(0, 1.1),
@@ -161,16 +203,29 @@ public static class LongSection
         var floor = view.At(SitePoint.Metres(end.ChainageM, end.ElevationM + design.Brief.Tank.StandM));
         var top = view.At(SitePoint.Metres(end.ChainageM, tankTopM));
         var heightMm = Math.Max(3, floor.YMm - top.YMm);
-        view.Builder.Rectangle(Layer.Outline, new(floor.XMm, floor.YMm - heightMm, floor.XMm + TankMm, floor.YMm), Palette.White);
+        view.Builder.Rectangle(
+            Layer.Outline,
+            new(floor.XMm, floor.YMm - heightMm, floor.XMm + TankMm, floor.YMm),
+            Palette.White
+        );
         view.Builder.Area(
             Layer.Water,
-            new PaperBox(floor.XMm + 0.4, floor.YMm - (heightMm * 0.75), floor.XMm + TankMm - 0.4, floor.YMm - 0.4).Corners,
+            new PaperBox(
+                floor.XMm + 0.4,
+                floor.YMm - (heightMm * 0.75),
+                floor.XMm + TankMm - 0.4,
+                floor.YMm - 0.4
+            ).Corners,
             Palette.Water.Tint(0.25)
         );
         view.Builder.Text(
             new(floor.XMm + TankMm, floor.YMm - heightMm - 1.5),
             Invariant($"tank {design.Choice.TankM3:0.#} m3, inlet {design.Brief.Lift.InletM:0.0}"),
-            TextStyle.Small with { Horizontal = HorizontalAnchor.Right, IsOpaque = true }
+            TextStyle.Small with
+            {
+                Horizontal = HorizontalAnchor.Right,
+                IsOpaque = true,
+            }
         );
     }
 }

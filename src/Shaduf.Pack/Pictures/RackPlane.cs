@@ -19,8 +19,8 @@ public static class RackPlane
     public static Scene Of(Rack rack, ModuleCard module, PaperSize size)
     {
         var scale = Math.Max(
-            SiteToPaper.FittingOneToFactor(rack.Size.LengthMm, size.WidthMm - SideRoomMm),
-            SiteToPaper.FittingOneToFactor(rack.Size.DepthMm, size.HeightMm - LevelRoomMm)
+            BookScale.FittingOneToFactor(rack.Size.LengthMm, size.WidthMm - SideRoomMm),
+            BookScale.FittingOneToFactor(rack.Size.DepthMm, size.HeightMm - LevelRoomMm)
         );
         var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(24, size.HeightMm - 26)));
         Modules(view, rack, module);
@@ -34,7 +34,12 @@ public static class RackPlane
         var places = rack.TubePlacesMm;
         view.DimensionChain(DimensionSide.Below, [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]);
         view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
-        view.Builder.Text(new(24, size.HeightMm - 3), Invariant($"1:{scale:0}, millimetres; seen square on the plane, low edge below"), TextStyle.Small);
+        var foot = view.At(new(0, 0));
+        view.Builder.Text(
+            foot.Moved(0, 22),
+            Invariant($"1:{scale:0}, millimetres; seen square on the plane, low edge below"),
+            TextStyle.Small
+        ); seen square on the plane, low edge below"), TextStyle.Small);
         return view.Builder.Build("rack, seen square on its plane");
     }
 
@@ -80,10 +85,12 @@ public static class RackPlane
     {
         foreach (var mark in new[] { "F1", "F2", "F3", "F4", "T1", "S1" })
         {
-            if (rack.Steel.Parts.LastOrDefault(part => part.Mark == mark) is { } part)
+            // The stub of the first crossing, the tube of the last one: their balloons stay apart.
+            var all = rack.Steel.Parts.Where(part => part.Mark == mark).ToList();
+            if ((mark == "S1" ? all.FirstOrDefault() : all.LastOrDefault()) is { } part)
             {
                 var (from, to) = (plane.At(part.Shape.Start), plane.At(part.Shape.End));
-                var share = mark is "F1" or "F4" ? 0.38 : mark == "T1" ? 0.72 : 0.5;
+                var share = mark is "F1" or "F4" ? 0.38 : mark == "T1" ? 0.75 : mark == "S1" ? 1.6 : 0.5;
                 view.Builder.Balloon(view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))), mark);
             }
         }

@@ -18,8 +18,8 @@ public static class RackSide
         var planMm = rack.Size.DepthMm * Math.Cos(rack.Setting.TiltDeg * Math.PI / 180);
         var block = footings.Block;
         var scale = Math.Max(
-            SiteToPaper.FittingOneToFactor(planMm, size.WidthMm - 62),
-            SiteToPaper.FittingOneToFactor(rack.Size.TopEdgeMm + block.DepthMm, size.HeightMm - 32)
+            BookScale.FittingOneToFactor(planMm, size.WidthMm - 44),
+            BookScale.FittingOneToFactor(rack.Size.TopEdgeMm + block.DepthMm, size.HeightMm - 28)
         );
         var originMm = (size.WidthMm - (planMm / scale)) / 2;
         var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 8 + (rack.Size.TopEdgeMm / scale))));
@@ -32,7 +32,8 @@ public static class RackSide
 
         Frame(view, rack);
         Heights(view, rack, block, columnMm, planMm);
-        view.Builder.Text(new(6, size.HeightMm - 3), Invariant($"1:{scale:0}, millimetres; seen along the row"), TextStyle.Small);
+        var foot = view.At(new(0, -block.DepthMm));
+        view.Builder.Text(new(foot.XMm, foot.YMm + 22), Invariant($"1:{scale:0}, millimetres; seen along the row"), TextStyle.Small); seen along the row"), TextStyle.Small);
         return view.Builder.Build("rack, seen from its end");
     }
 

@@ -19,7 +19,7 @@ public static class StringDiagram
     {
         var choice = design.Choice;
         var drawn = Math.Min(choice.StringCount, 4);
-        var size = new PaperSize(widthMm, 34 + (drawn * LaneMm));
+        var size = new PaperSize(widthMm, 38 + (drawn * LaneMm));
         var builder = new SceneBuilder(size);
         for (var lane = 0; lane < drawn; lane++)
         {
@@ -33,11 +33,18 @@ public static class StringDiagram
         Machines(builder, design, busMm, driveMm);
         var works = design.Works.Electrics;
         builder.Text(
-            new(2, size.HeightMm - 10),
-            Invariant($"each string: {choice.SeriesCount} x {choice.Module.Name}; cold open circuit {works.ColdV:0} V, hottest day {works.HotV:0} V, short circuit {choice.Module.Sheet.ShortCircuitA:0.0} A"),
+            new(2, size.HeightMm - 14),
+            Invariant(
+                $"each string: {choice.SeriesCount} x {choice.Module.Name}; cold open circuit {works.ColdV:0} V, hottest day {works.HotV:0} V, short circuit {choice.Module.Sheet.ShortCircuitA:0.0} A"
+            ),
             TextStyle.Small
         );
-        builder.Text(new(2, size.HeightMm - 4), "not to scale; both conductors of a string drawn as one line", TextStyle.Small);
+        builder.Text(new(2, size.HeightMm - 9), string.Join("; ", works.Cables.Select(Label)), TextStyle.Small);
+        builder.Text(
+            new(2, size.HeightMm - 4),
+            "not to scale; both conductors of a string drawn as one line",
+            TextStyle.Small
+        );
         return builder.Build("string diagram");
     }
 
@@ -45,13 +52,20 @@ public static class StringDiagram
     {
         var count = design.Choice.SeriesCount;
         var middleMm = topMm + (ModuleMm / 2);
-        builder.Text(new(2, topMm - 2), $"string {lane + 1}{(lane == 3 && design.Choice.StringCount > 4 ? $" to {design.Choice.StringCount}" : "")}", TextStyle.Small);
+        builder.Text(
+            new(2, topMm - 2),
+            $"string {lane + 1}{(lane == 3 && design.Choice.StringCount > 4 ? $" to {design.Choice.StringCount}" : "")}",
+            TextStyle.Small
+        );
         builder.Line(Layer.Electric, new(2, middleMm), new(12 + (PitchMm * MostDrawn) + 6, middleMm));
         for (var i = 0; i < MostDrawn; i++)
         {
             var leftMm = 4 + (i * PitchMm);
             var isGap = count > MostDrawn && i == MostDrawn - 2;
-            var number = count <= MostDrawn ? i + 1 : i == MostDrawn - 1 ? count : i + 1;
+            var number =
+                count <= MostDrawn ? i + 1
+                : i == MostDrawn - 1 ? count
+                : i + 1;
             if (number > count)
             {
                 continue;
@@ -59,7 +73,14 @@ public static class StringDiagram
 
             if (isGap)
             {
-                builder.Text(new(leftMm + (ModuleMm / 2), middleMm - 2), "...", TextStyle.Body with { Horizontal = HorizontalAnchor.Centre });
+                builder.Text(
+                    new(leftMm + (ModuleMm / 2), middleMm - 2),
+                    "...",
+                    TextStyle.Body with
+                    {
+                        Horizontal = HorizontalAnchor.Centre,
+                    }
+                );
                 continue;
             }
 
@@ -70,7 +91,7 @@ public static class StringDiagram
 
     private static void Machines(SceneBuilder builder, Design design, double busMm, double middleMm)
     {
-        var (choice, cables) = (design.Choice, design.Works.Electrics.Cables);
+        var choice = design.Choice;
         var driveBox = new PaperBox(busMm + 12, middleMm - 8, busMm + 34, middleMm + 8);
         builder.Line(Layer.Electric, new(busMm, middleMm), new(driveBox.LeftMm, middleMm));
         builder.Rectangle(Layer.Outline, driveBox, Palette.White);
@@ -79,16 +100,24 @@ public static class StringDiagram
         var motor = new PaperPoint(driveBox.RightMm + 18, middleMm);
         builder.Circle(Layer.Outline, motor, 6, Palette.White);
         builder.Text(motor, "M", TextStyle.Body.Centred with { Weight = FontWeight.Bold });
-        builder.Text(new(driveBox.LeftMm, driveBox.TopMm - 2), choice.Drive.Name, TextStyle.Small);
+        builder.Text(
+            new(driveBox.LeftMm, driveBox.TopMm - 2),
+            choice.Drive.Name,
+            TextStyle.Small with
+            {
+                IsOpaque = true,
+            }
+        );
         builder.Text(new(motor.XMm - 6, middleMm + 11), choice.Pump.Name, TextStyle.Small);
         builder.Text(
             new(motor.XMm - 6, middleMm + 15.5),
             Invariant($"{choice.Pump.Motor.RatedV:0} V, {choice.Pump.Motor.RatedA:0.0} A"),
             TextStyle.Small
         );
-        builder.Text(new(busMm + 2, middleMm + 12), Label(cables[0]), TextStyle.Small);
-        builder.Text(new(busMm + 2, middleMm - 12), Label(cables[1]), TextStyle.Small);
     }
 
-    private static string Label(CableRun cable) => cable.Card is { } card ? Invariant($"{cable.Name}: {card.Name}, {cable.Duty.LengthM:0} m") : $"{cable.Name}: none fits";
+    private static string Label(CableRun cable) =>
+        cable.Card is { } card
+            ? Invariant($"{cable.Name}: {card.Name}, {cable.Duty.LengthM:0} m")
+            : $"{cable.Name}: none fits";
 }

@@ -190,7 +190,8 @@ public sealed record LiftBrief(
 /// <param name="Count">How many alike; null to choose.</param>
 /// <param name="IsExisting">Whether it stands already and is not bought.</param>
 /// <param name="StandM">Height of its floor above ground [m].</param>
-public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double StandM);
+/// <param name="ReserveDays">Water for people, animals and fixed uses that the tank must hold at least [days].</param>
+public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double StandM, double? ReserveDays);
 
 /// <summary>One tap.</summary>
 /// <param name="Name">Its name.</param>

@@ -253,7 +253,14 @@ internal static class BriefReader
             Name(fields, "card", "Card of the tank."),
             fields?.OptionalCount("count", 1, 4, "How many tanks alike.", FieldMap.ChooseWord),
             fields?.OptionalOneOf("existing", YesNo, "Whether the tank stands already and is not bought.") ?? false,
-            fields?.Known("stand", Measure.LengthM, 0, 12, "Height of the tank's floor above ground.") ?? 0
+            fields?.Known("stand", Measure.LengthM, 0, 12, "Height of the tank's floor above ground.") ?? 0,
+            fields?.Known(
+                "reserve",
+                Measure.TimeDays,
+                0,
+                10,
+                "Water for people, animals and fixed uses that the tank must hold at least."
+            )
         );
         if (tank is { IsExisting: true, Card: null })
         {

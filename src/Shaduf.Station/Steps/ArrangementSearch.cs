@@ -273,12 +273,15 @@ internal sealed class ArrangementSearch(SizingGround ground)
 
         if (table.FullFlowM3PerH <= 0)
         {
-            return (
-                "head",
-                Invariant(
-                    $"lifts {pump.Curve.ShutOffHeadM * table.HighestRatio * table.HighestRatio:0} m at most, and water flows from {staticM:0} m on"
+            return pump.Curve.ShutOffHeadM <= staticM
+                ? (
+                    "head",
+                    Invariant($"lifts {pump.Curve.ShutOffHeadM:0} m at most, and water flows from {staticM:0} m on")
                 )
-            );
+                : (
+                    "curve",
+                    "even at its lowest speed it runs beyond the last point of its curve: the head is too small for it"
+                );
         }
 
         var month = YearCalendarNames.Months[Run(nearest).WorstMonth];

@@ -11,7 +11,14 @@ namespace Shaduf.Station;
 /// <param name="Says">How it was computed.</param>
 /// <param name="M3PerDay">Water in each month, January first [m³/d].</param>
 /// <param name="Pattern">Hours of draw.</param>
-public sealed record UseYear(string Name, string Says, IReadOnlyList<double> M3PerDay, DrawPattern Pattern);
+/// <param name="IsDrinking">Whether people or animals go short when it fails (all but watered plots).</param>
+public sealed record UseYear(
+    string Name,
+    string Says,
+    IReadOnlyList<double> M3PerDay,
+    DrawPattern Pattern,
+    bool IsDrinking
+);
 
 /// <summary>What the station must deliver, use by use and hour by hour, in the design year.</summary>
 /// <param name="Uses">The uses, at the place of use.</param>
@@ -27,6 +34,9 @@ public sealed record DemandYear(
 {
     /// <summary>The month with the largest demand, 0 to 11.</summary>
     public int PeakMonth => Enumerable.Range(0, 12).MaxBy(month => M3PerDay[month]);
+
+    /// <summary>Water produced for people, animals and fixed uses on the mean day of their largest month [m³/d].</summary>
+    public double DrinkingM3PerDay { get; init; }
 
     /// <summary>Adds up the uses of a brief in its design year.</summary>
     /// <param name="brief">The brief.</param>
@@ -58,7 +68,17 @@ public sealed record DemandYear(
             hours.Add(byHour[YearCalendar.MonthOf(hour), hour % 24]);
         }
 
-        return new(uses, production, hours.MoveToImmutable(), Show(uses, production, survey["losses"]));
+        return new(uses, production, hours.MoveToImmutable(), Show(uses, production, survey["losses"]))
+        {
+            DrinkingM3PerDay = Enumerable
+                .Range(0, 12)
+                .Max(month =>
+                    Losses.ProductionM3(
+                        uses.Where(use => use.IsDrinking).Sum(use => use.M3PerDay[month]),
+                        survey["losses"]
+                    )
+                ),
+        };
     }
 
     private static IEnumerable<UseYear> UsesOf(UsesBrief uses, Survey survey)
@@ -121,11 +141,12 @@ public sealed record DemandYear(
             plot.Crop,
             Invariant($"{plot.AreaM2 / 10_000:0.##} ha, need by month over {efficiencyShare * 100:0} % efficiency"),
             [.. plot.NeedMmPerDay.Select(mm => mm / 1000 * plot.AreaM2 / efficiencyShare)],
-            DrawPattern.Named(plot.Pattern)
+            DrawPattern.Named(plot.Pattern),
+            false
         );
 
     private static UseYear Steady(string name, double m3PerDay, string says, string pattern) =>
-        new(name, says, [.. Enumerable.Repeat(m3PerDay, 12)], DrawPattern.Named(pattern));
+        new(name, says, [.. Enumerable.Repeat(m3PerDay, 12)], DrawPattern.Named(pattern), true);
 
     private static WorkingSheet Show(List<UseYear> uses, List<double> production, double lossShare)
     {

@@ -139,8 +139,21 @@ public sealed record SizingGround(
     public IReadOnlyList<ModuleCard> Modules =>
         Brief.Array.Module is { } name ? [Shelf.Find<ModuleCard>(name)!] : Shelf.All<ModuleCard>();
 
-    /// <summary>Tanks that may be used, smallest first.</summary>
-    public IReadOnlyList<(TankCard Card, int Count)> Tanks =>
+    /// <summary>Tanks that may be used, smallest first: those that hold the reserve, or the largest when none does.</summary>
+    public IReadOnlyList<(TankCard Card, int Count)> Tanks
+    {
+        get
+        {
+            var all = AllTanks;
+            var reserved = all.Where(tank => tank.Card.UsefulM3 * tank.Count >= ReserveM3).ToList();
+            return reserved.Count > 0 ? reserved : [all[^1]];
+        }
+    }
+
+    /// <summary>Useful volume that the tank must have at least [m³].</summary>
+    public double ReserveM3 => Survey["reserve"] * Demand.DrinkingM3PerDay;
+
+    private IReadOnlyList<(TankCard Card, int Count)> AllTanks =>
         [
             .. (Brief.Tank.Card is { } name ? [Shelf.Find<TankCard>(name)!] : Shelf.All<TankCard>())
                 .SelectMany(card =>

@@ -56,6 +56,18 @@ internal static class WaterFindings
             "",
             "WHO Guidelines for Drinking-water Quality"
         );
+        var reserveM3 = design.Survey["reserve"] * design.Demand.DrinkingM3PerDay;
+        yield return new(
+            "water/reserve",
+            design.Choice.UsefulM3 >= reserveM3 ? FindingStatus.Holds : FindingStatus.Look,
+            Invariant(
+                $"useful volume of the tank against {design.Survey["reserve"]:0.##} days of water for people, animals and fixed uses"
+            ),
+            design.Choice.UsefulM3,
+            reserveM3,
+            "m3",
+            "brief or table of defaults"
+        );
         yield return new(
             "demand/peak",
             FindingStatus.Holds,

@@ -96,6 +96,11 @@ public sealed record Survey
         Settle("seasonal-fall", brief.Source.SeasonalFallM);
         Settle("yield-share", brief.Source.YieldShare);
         Settle("water-temperature", brief.Source.WaterDegC);
+        Settle(
+            "reserve",
+            brief.Tank.ReserveDays,
+            uses.Plots.Count == 0 || uses.Livestock.Count + uses.Fixed.Count > 0 || uses.People is not null
+        );
         Settle("albedo", brief.Array.AlbedoShare);
         Settle("string-cable", brief.Array.StringCableM);
         Settle("motor-cable", brief.Array.MotorCableM);

@@ -1,0 +1,50 @@
+using System.Reflection;
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Cli;
+
+/// <summary><c>shaduf verify</c>.</summary>
+internal static class VerifyCommand
+{
+    private static readonly (Assembly Trade, IReadOnlyList<PublishedCheck> Checks)[] Trades =
+    [
+        (typeof(Sun.PublishedChecks).Assembly, Sun.PublishedChecks.All),
+        (typeof(Water.PublishedChecks).Assembly, Water.PublishedChecks.All),
+        (typeof(Power.PublishedChecks).Assembly, Power.PublishedChecks.All),
+        (typeof(Steel.PublishedChecks).Assembly, Steel.PublishedChecks.All),
+        (typeof(Ground.PublishedChecks).Assembly, Ground.PublishedChecks.All),
+        (typeof(Workshop.PublishedChecks).Assembly, Workshop.PublishedChecks.All),
+        (typeof(Money.PublishedChecks).Assembly, Money.PublishedChecks.All),
+    ];
+
+    /// <summary>Computes every published case and prints it.</summary>
+    /// <param name="isAllShown">Whether the cases that agree are listed too.</param>
+    /// <param name="output">Where to report.</param>
+    /// <returns>Exit code: 1 when a case is missed.</returns>
+    public static int Run(bool isAllShown, TextWriter output)
+    {
+        var verdicts = Trades.SelectMany(trade => Published.Verify(trade.Trade, trade.Checks)).ToList();
+        foreach (var verdict in verdicts.Where(verdict => isAllShown || !verdict.Agrees))
+        {
+            var row = verdict.Case;
+            var deviation = verdict.Obtained - row.Expected;
+            output.WriteLine(
+                Invariant(
+                    $"{(verdict.Agrees ? "agrees" : "MISSED")}  {row.Method}  {row.Id}  {row.Quantity}: expected {row.Expected:0.######} {row.Unit}, obtained {verdict.Obtained:0.######}, deviation {deviation:0.######}, tolerance {row.Tolerance:0.######}; {row.Source} ({row.Confirmed}){(verdict.Trouble.Length > 0 ? $"; {verdict.Trouble}" : "")}"
+                )
+            );
+        }
+
+        foreach (var method in verdicts.GroupBy(verdict => verdict.Case.Method))
+        {
+            output.WriteLine(
+                Invariant($"{method.Key}: {method.Count(verdict => verdict.Agrees)} of {method.Count()} agree")
+            );
+        }
+
+        var missed = verdicts.Count(verdict => !verdict.Agrees);
+        output.WriteLine(Invariant($"{verdicts.Count} checks, {missed} missed"));
+        return missed == 0 ? ExitCode.Done : ExitCode.OurFault;
+    }
+}

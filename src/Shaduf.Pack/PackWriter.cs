@@ -1,0 +1,86 @@
+using System.Text;
+using Shaduf.Station;
+
+namespace Shaduf.Pack;
+
+/// <summary>Writes the pack: <c>design.json</c>, <c>station-book.pdf</c>, <c>quantities.xlsx</c>, <c>year.csv</c>.</summary>
+public static class PackWriter
+{
+    /// <summary>Names of the files of a pack.</summary>
+    public static IReadOnlyList<string> FileNames { get; } =
+    ["design.json", "station-book.pdf", "quantities.xlsx", "year.csv"];
+
+    /// <summary>
+    /// Writes the pack into a folder. All files are made first, in a folder beside it, and moved in when all of them
+    /// are whole: on failure nothing of the folder has changed. Other files in the folder are left alone.
+    /// </summary>
+    /// <param name="design">The design.</param>
+    /// <param name="stamp">What every document bears.</param>
+    /// <param name="folder">The folder; made when it is missing.</param>
+    /// <returns>A task that ends when the pack is there.</returns>
+    /// <exception cref="IOException">The folder cannot be written.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
+    public static async Task WriteAsync(Design design, Stamp stamp, string folder)
+    {
+        var target = Path.GetFullPath(folder);
+        var parent = Path.GetDirectoryName(target) ?? target;
+        Directory.CreateDirectory(parent);
+        var draft = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.draft");
+        Directory.CreateDirectory(draft);
+        try
+        {
+            foreach (var (name, bytes) in await FilesAsync(design, stamp))
+            {
+                await File.WriteAllBytesAsync(Path.Combine(draft, name), bytes);
+            }
+
+            if (!Directory.Exists(target))
+            {
+                Directory.Move(draft, target);
+                return;
+            }
+
+            foreach (var name in FileNames)
+            {
+                File.Move(Path.Combine(draft, name), Path.Combine(target, name), overwrite: true);
+            }
+        }
+        finally
+        {
+            if (Directory.Exists(draft))
+            {
+                Directory.Delete(draft, recursive: true);
+            }
+        }
+    }
+
+    /// <summary>Makes every file of the pack in memory.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="stamp">What every document bears.</param>
+    /// <returns>Names and bytes; the same for the same design and stamp.</returns>
+    public static async Task<IReadOnlyList<(string Name, byte[] Bytes)>> FilesAsync(Design design, Stamp stamp)
+    {
+        var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        return
+        [
+            (FileNames[0], utf8.GetBytes(DesignJson.Of(design, stamp))),
+            (FileNames[1], Book(design, stamp)),
+            (FileNames[2], await QuantitiesBook.OfAsync(design, stamp)),
+            (FileNames[3], utf8.GetBytes(YearCsv.Of(design, stamp))),
+        ];
+    }
+
+    private static byte[] Book(Design design, Stamp stamp)
+    {
+        using var stream = new MemoryStream();
+        var info = new DocumentInfo(
+            $"{design.Brief.Head.Name}: station book",
+            design.Brief.Head.Builder,
+            stamp.Line,
+            $"shaduf {stamp.ProgramVersion}",
+            new(stamp.Dated, TimeOnly.MinValue, TimeSpan.Zero)
+        );
+        PdfRenderer.Write(stream, StationBook.Pages(design, stamp), info);
+        return stream.ToArray();
+    }
+}

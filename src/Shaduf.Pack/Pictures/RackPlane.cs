@@ -32,14 +32,17 @@ public static class RackPlane
 
         Marks(view, plane, rack);
         var places = rack.TubePlacesMm;
-        view.DimensionChain(DimensionSide.Below, [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]);
+        view.DimensionChain(
+            DimensionSide.Below,
+            [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]
+        );
         view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
         var foot = view.At(new(0, 0));
         view.Builder.Text(
             foot.Moved(0, 22),
             Invariant($"1:{scale:0}, millimetres; seen square on the plane, low edge below"),
             TextStyle.Small
-        ); seen square on the plane, low edge below"), TextStyle.Small);
+        );
         return view.Builder.Build("rack, seen square on its plane");
     }
 
@@ -54,7 +57,12 @@ public static class RackPlane
             {
                 var x = web + gap + (column * (module.Body.WidthMm + gap));
                 var y = web + (row * pitch) + (row * web * (2.0 / rack.Grid.Rows));
-                view.Rectangle(Layer.Module, new(x, y), new(x + module.Body.WidthMm, y + module.Body.LengthMm), Palette.Water.Tint(0.08));
+                view.Rectangle(
+                    Layer.Module,
+                    new(x, y),
+                    new(x + module.Body.WidthMm, y + module.Body.LengthMm),
+                    Palette.Water.Tint(0.08)
+                );
             }
         }
     }
@@ -90,8 +98,15 @@ public static class RackPlane
             if ((mark == "S1" ? all.FirstOrDefault() : all.LastOrDefault()) is { } part)
             {
                 var (from, to) = (plane.At(part.Shape.Start), plane.At(part.Shape.End));
-                var share = mark is "F1" or "F4" ? 0.38 : mark == "T1" ? 0.75 : mark == "S1" ? 1.6 : 0.5;
-                view.Builder.Balloon(view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))), mark);
+                var share =
+                    mark is "F1" or "F4" ? 0.38
+                    : mark == "T1" ? 0.75
+                    : mark == "S1" ? 1.6
+                    : 0.5;
+                view.Builder.Balloon(
+                    view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))),
+                    mark
+                );
             }
         }
 

@@ -33,7 +33,11 @@ public static class RackSide
         Frame(view, rack);
         Heights(view, rack, block, columnMm, planMm);
         var foot = view.At(new(0, -block.DepthMm));
-        view.Builder.Text(new(foot.XMm, foot.YMm + 22), Invariant($"1:{scale:0}, millimetres; seen along the row"), TextStyle.Small); seen along the row"), TextStyle.Small);
+        view.Builder.Text(
+            new(foot.XMm, foot.YMm + 22),
+            Invariant($"1:{scale:0}, millimetres; seen along the row"),
+            TextStyle.Small
+        );
         return view.Builder.Build("rack, seen from its end");
     }
 
@@ -81,24 +85,48 @@ public static class RackSide
     {
         var rad = rack.Setting.TiltDeg * Math.PI / 180;
         SitePoint On(double slopeMm, double offMm) =>
-            new((slopeMm * Math.Cos(rad)) - (offMm * Math.Sin(rad)), rack.Setting.LowEdgeMm + (slopeMm * Math.Sin(rad)) + (offMm * Math.Cos(rad)));
+            new(
+                (slopeMm * Math.Cos(rad)) - (offMm * Math.Sin(rad)),
+                rack.Setting.LowEdgeMm + (slopeMm * Math.Sin(rad)) + (offMm * Math.Cos(rad))
+            );
         var depth = rack.Sections.Channel.OuterDepthMm;
-        view.Polygon(Layer.Module, [On(0, 0), On(rack.Size.DepthMm, 0), On(rack.Size.DepthMm, depth), On(0, depth)], Palette.Water.Tint(0.15));
+        view.Polygon(
+            Layer.Module,
+            [On(0, 0), On(rack.Size.DepthMm, 0), On(rack.Size.DepthMm, depth), On(0, depth)],
+            Palette.Water.Tint(0.15)
+        );
         foreach (var (mark, share) in new[] { ("C1", 0.35), ("B1", 0.55), ("B2", 0.55) })
         {
             var part = rack.Steel.Parts.First(each => each.Mark == mark);
             var (from, to) = (Seen(part.Shape.Start), Seen(part.Shape.End));
-            view.Builder.Balloon(view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))), mark);
+            view.Builder.Balloon(
+                view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))),
+                mark
+            );
         }
     }
 
-    private static void Heights(SiteView view, Rack rack, Shaduf.Ground.FootingBlock block, double columnMm, double planMm)
+    private static void Heights(
+        SiteView view,
+        Rack rack,
+        Shaduf.Ground.FootingBlock block,
+        double columnMm,
+        double planMm
+    )
     {
-        view.Dimensions(DimensionSide.Left, [new(new(0, 0), new(0, rack.Setting.LowEdgeMm)), new(new(0, -block.DepthMm), new(0, 0))]);
+        view.Dimensions(
+            DimensionSide.Left,
+            [new(new(0, 0), new(0, rack.Setting.LowEdgeMm)), new(new(0, -block.DepthMm), new(0, 0))]
+        );
         view.Dimensions(DimensionSide.Right, [new(new(planMm, 0), new(planMm, rack.Size.TopEdgeMm))]);
         view.Dimensions(
             DimensionSide.Below,
-            [new(new(columnMm - (block.WidthMm / 2), -block.DepthMm), new(columnMm + (block.WidthMm / 2), -block.DepthMm))]
+            [
+                new(
+                    new(columnMm - (block.WidthMm / 2), -block.DepthMm),
+                    new(columnMm + (block.WidthMm / 2), -block.DepthMm)
+                ),
+            ]
         );
         var rad = rack.Setting.TiltDeg * Math.PI / 180;
         var quarter = rack.Size.DepthMm * 0.8;

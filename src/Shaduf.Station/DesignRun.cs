@@ -125,7 +125,9 @@ public static class DesignRun
             .. Enumerable
                 .Range(Sky.DesignSeed + 1, OtherYearCount)
                 .Select(seed => Sky.WeatherOf(design.Brief.Site, survey, seed))
-                .Select(year => (Year: year, Plane: PlaneYear.HayDavies(year, design.Sky.Facing, survey["albedo"])))
+                .Select(year =>
+                    (Year: year, Plane: PlaneYear.HayDaviesWPerM2(year, design.Sky.Facing, survey["albedo"]))
+                )
                 .Select(each => Sizing.ModuleYearW(design.Choice.Module, each.Year, each.Plane))
                 .Select(moduleW => YearRun.Run(sizing.Inputs(design.Demand) with { ModuleW = moduleW }).WorstShare),
         ];

@@ -14,7 +14,7 @@ public static class CellTemperature
     /// <returns>Cell temperature [degC].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Ross 1976: cell at NOCT in 800 W/m2 and 20 degC, rise in proportion to irradiance (from memory)</source>
-    public static double Noct(double planeWPerM2, double airDegC, double noctDegC)
+    public static double DegCByNoct(double planeWPerM2, double airDegC, double noctDegC)
     {
         RequireSunAndAir(planeWPerM2, airDegC);
         Within.Require(noctDegC, 35, 70, "degC");
@@ -30,7 +30,7 @@ public static class CellTemperature
     /// <returns>Module temperature [degC].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Faiman, Progress in Photovoltaics 16, 2008; IEC 61853-2</source>
-    public static double Faiman(
+    public static double DegCByFaiman(
         double planeWPerM2,
         double airDegC,
         double windMPerS,
@@ -45,21 +45,25 @@ public static class CellTemperature
         return airDegC + (planeWPerM2 / (lossWPerM2K + (windLossWSPerM3K * windMPerS)));
     }
 
-    /// <summary>Cell temperature of every hour of a year, by <see cref="Noct"/>.</summary>
+    /// <summary>Cell temperature of every hour of a year, by <see cref="DegCByNoct"/>.</summary>
     /// <param name="year">The weather.</param>
     /// <param name="planeWPerM2">Irradiance on the plane [W/m2], 8,760 values of 0 to 2000.</param>
     /// <param name="noctDegC">Nominal operating cell temperature [degC], 35 to 70.</param>
     /// <returns>Cell temperature [degC], 8,760 values.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    /// <source>As <see cref="Noct"/></source>
-    public static ImmutableArray<double> NoctYear(WeatherYear year, ImmutableArray<double> planeWPerM2, double noctDegC)
+    /// <source>As <see cref="DegCByNoct"/></source>
+    public static ImmutableArray<double> YearDegCByNoct(
+        WeatherYear year,
+        ImmutableArray<double> planeWPerM2,
+        double noctDegC
+    )
     {
         Within.RequireCount(year.AirDegC.Length, YearCalendar.HourCount, YearCalendar.HourCount);
         Within.RequireCount(planeWPerM2.Length, YearCalendar.HourCount, YearCalendar.HourCount);
         var cellDegC = new double[YearCalendar.HourCount];
         for (var hour = 0; hour < cellDegC.Length; hour++)
         {
-            cellDegC[hour] = Noct(planeWPerM2[hour], year.AirDegC[hour], noctDegC);
+            cellDegC[hour] = DegCByNoct(planeWPerM2[hour], year.AirDegC[hour], noctDegC);
         }
 
         return ImmutableCollectionsMarshal.AsImmutableArray(cellDegC);

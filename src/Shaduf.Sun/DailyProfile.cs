@@ -6,7 +6,7 @@ namespace Shaduf.Sun;
 public static class DailyProfile
 {
     /// <summary>An hour's share of the day, as published; over a day it adds up to 0.99, not to 1.</summary>
-    /// <param name="hourAngleDeg">Hour angle at the middle of the hour [deg], sunrise to sunset.</param>
+    /// <param name="hourAngleDeg">Hour angle at the middle of the hour [deg], -180 to 180, between sunrise and sunset.</param>
     /// <param name="sunsetHourAngleDeg">Hour angle at sunset [deg], 1 to 180.</param>
     /// <returns>Share of the day's irradiation for each hour [1/h].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -37,7 +37,7 @@ public static class DailyProfile
     }
 
     /// <summary>An hour's share of the day, put right so that the shares of a day add up to 1.</summary>
-    /// <param name="hourAngleDeg">Hour angle at the middle of the hour [deg], sunrise to sunset.</param>
+    /// <param name="hourAngleDeg">Hour angle at the middle of the hour [deg], -180 to 180, between sunrise and sunset.</param>
     /// <param name="sunsetHourAngleDeg">Hour angle at sunset [deg], 1 to 180.</param>
     /// <returns>Share of the day's irradiation for each hour [1/h].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>

@@ -59,8 +59,8 @@ public static class ExtraterrestrialIrradiance
     /// <param name="normalWPerM2">Irradiance normal to the sun [W/m2], 1280 to 1440.</param>
     /// <param name="latitudeDeg">Latitude [deg], -90 to 90.</param>
     /// <param name="declinationDeg">Declination [deg], -23.5 to 23.5.</param>
-    /// <param name="startHourAngleDeg">Hour angle at the start [deg], sunrise to sunset.</param>
-    /// <param name="endHourAngleDeg">Hour angle at the end [deg], start to sunset.</param>
+    /// <param name="startHourAngleDeg">Hour angle at the start [deg], -180 to 180, between sunrise and sunset.</param>
+    /// <param name="endHourAngleDeg">Hour angle at the end [deg], -180 to 180, between start and sunset.</param>
     /// <returns>Irradiation [MJ/m2].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Duffie, Beckman, Solar Engineering of Thermal Processes, equation 1.10.4</source>

@@ -18,7 +18,7 @@ public static class MonthlyMeansYear
     /// The site: latitude -66 to 66 (no polar day or night), UTC offset within 4 h of what the longitude says.
     /// </param>
     /// <param name="climate">Its twelve monthly means.</param>
-    /// <param name="seed">Any number; the same seed gives the same year.</param>
+    /// <param name="seed">Draws the year, any number; the same seed gives the same year.</param>
     /// <returns>The year.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
     /// The place is outside the ranges, there are not twelve means, or a month's clearness is not 0.05 to 0.80; the

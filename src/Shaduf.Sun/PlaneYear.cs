@@ -14,7 +14,7 @@ public static class PlaneYear
     /// <returns>Irradiance on the plane [W/m2], 8,760 values.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Hay, Davies 1980, in Duffie, Beckman, Solar Engineering of Thermal Processes, section 2.16</source>
-    public static ImmutableArray<double> HayDavies(WeatherYear year, PlaneFacing plane, double albedoShare)
+    public static ImmutableArray<double> HayDaviesWPerM2(WeatherYear year, PlaneFacing plane, double albedoShare)
     {
         Within.RequireCount(year.GlobalWPerM2.Length, YearCalendar.HourCount, YearCalendar.HourCount);
         var laid = plane.Laid();

@@ -10,9 +10,10 @@ public static class PublishedChecks
     /// <summary>One check for every quantity named in the trade's published files.</summary>
     public static IReadOnlyList<PublishedCheck> All { get; } =
     [
+        .. Of("sun/julian-day", ("julian-day", JulianDayOf)),
+        .. Of("sun/year-calendar", ("month", row => Month(row) + 1), ("day-of-month", DayOfMonth)),
         .. Of(
             "sun/solar-position",
-            ("julian-day", JulianDayOf),
             ("psa-plus-zenith", row => PsaPlus(row).ZenithDeg),
             ("psa-plus-azimuth", row => PsaPlus(row).AzimuthDeg)
         ),
@@ -95,11 +96,11 @@ public static class PublishedChecks
         ),
         .. Of(
             "sun/cell-temperature",
-            ("noct", row => CellTemperature.Noct(row["planeWPerM2"], row["airDegC"], row["noctDegC"])),
+            ("noct", row => CellTemperature.DegCByNoct(row["planeWPerM2"], row["airDegC"], row["noctDegC"])),
             (
                 "faiman",
                 row =>
-                    CellTemperature.Faiman(
+                    CellTemperature.DegCByFaiman(
                         row["planeWPerM2"],
                         row["airDegC"],
                         row["windMPerS"],
@@ -122,10 +123,17 @@ public static class PublishedChecks
 
     private static int Day(PublishedCase row) => (int)row["dayOfYear"];
 
+    private static int NoonOf(PublishedCase row) => ((Day(row) - 1) * 24) + 12;
+
+    private static int Month(PublishedCase row) => YearCalendar.MonthOf(NoonOf(row));
+
+    private static double DayOfMonth(PublishedCase row) =>
+        YearCalendar.DayOf(NoonOf(row)) - YearCalendar.FirstDays[Month(row)] + 1;
+
     private static PlaneFacing Plane(PublishedCase row) => new(row["tiltDeg"], row["azimuthDeg"]);
 
     private static double JulianDayOf(PublishedCase row) =>
-        JulianDay.AtUtc((int)row["year"], (int)row["month"], (int)row["day"], row["hour"]);
+        JulianDay.DaysAtUtc((int)row["year"], (int)row["month"], (int)row["day"], row["utcH"]);
 
     private static SunAngles PsaPlus(PublishedCase row) =>
         SolarPosition.PsaPlus(JulianDayOf(row), row["latitudeDeg"], row["longitudeDeg"]);

@@ -22,7 +22,7 @@ public static class SolarPosition
     /// The sun by the PSA+ algorithm, with parallax, without refraction. Within 0.01 deg of the full NREL algorithm
     /// from 1990 to 2060.
     /// </summary>
-    /// <param name="julianDay">Julian day, UT [d], 2447892.5 to 2473825.5 (1990 to 2060).</param>
+    /// <param name="julianDays">Julian day, UT [d], 2447892.5 to 2473825.5 (1990 to 2060).</param>
     /// <param name="latitudeDeg">Latitude [deg], -90 to 90.</param>
     /// <param name="longitudeDeg">Longitude [deg], -180 to 180.</param>
     /// <returns>True zenith and azimuth [deg].</returns>
@@ -30,24 +30,24 @@ public static class SolarPosition
     /// <source>
     /// Blanco, Milidonis, Bonanos, Solar Energy 212, 2020 (coefficients); Blanco-Muriel et al., Solar Energy 70(5), 2001
     /// </source>
-    public static SunAngles PsaPlus(double julianDay, double latitudeDeg, double longitudeDeg)
+    public static SunAngles PsaPlus(double julianDays, double latitudeDeg, double longitudeDeg)
     {
         Within.Require(latitudeDeg, -90, 90, "deg");
-        var sun = PsaPlusCoordinates(julianDay, longitudeDeg);
+        var sun = PsaPlusCoordinates(julianDays, longitudeDeg);
         var fromCentre = SolarGeometry.Sun(latitudeDeg, sun.DeclinationDeg, sun.HourAngleDeg);
         var parallaxDeg = Angle.ToDeg(EarthRadiusKm / SunDistanceKm) * Angle.Sin(fromCentre.ZenithDeg);
         return fromCentre with { ZenithDeg = fromCentre.ZenithDeg + parallaxDeg };
     }
 
     /// <summary>Declination and hour angle by the PSA+ algorithm.</summary>
-    /// <param name="julianDay">Julian day, UT [d], 2447892.5 to 2473825.5.</param>
+    /// <param name="julianDays">Julian day, UT [d], 2447892.5 to 2473825.5.</param>
     /// <param name="longitudeDeg">Longitude [deg], -180 to 180.</param>
-    internal static SunCoordinates PsaPlusCoordinates(double julianDay, double longitudeDeg)
+    internal static SunCoordinates PsaPlusCoordinates(double julianDays, double longitudeDeg)
     {
-        Within.Require(julianDay, 2447892.5, 2473825.5, "d");
+        Within.Require(julianDays, 2447892.5, 2473825.5, "d");
         Within.Require(longitudeDeg, -180, 180, "deg");
-        var n = julianDay - 2451545.0;
-        var midnight = julianDay + 0.5;
+        var n = julianDays - 2451545.0;
+        var midnight = julianDays + 0.5;
         var utHour = 24 * (midnight - Math.Floor(midnight));
 
         // Ecliptic longitude and obliquity [rad].

@@ -14,7 +14,7 @@ internal readonly record struct SunlitHour(
     double HorizontalWPerM2
 )
 {
-    private static readonly double YearStartDay = JulianDay.AtUtc(YearCalendar.Year, 1, 1, 0);
+    private static readonly double YearStartDay = JulianDay.DaysAtUtc(YearCalendar.Year, 1, 1, 0);
 
     internal static SunlitHour Of(Place place, int hour)
     {

@@ -27,12 +27,14 @@ public static class YearCalendar
     /// <param name="hour">Hour of the year, 0 to 8759.</param>
     /// <returns>Month, 0 (January) to 11.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The hour is outside its range.</exception>
+    /// <source>Gregorian calendar (ISO 8601:2004), a year without a leap day</source>
     public static int MonthOf(int hour) => MonthOfDay[DayOf(hour)];
 
     /// <summary>The day in which an hour lies.</summary>
     /// <param name="hour">Hour of the year, 0 to 8759.</param>
     /// <returns>Day of the year, 0 to 364.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The hour is outside its range.</exception>
+    /// <source>24 hours to each day: local standard time, no summer time</source>
     public static int DayOf(int hour)
     {
         Within.RequireCount(hour, 0, HourCount - 1);

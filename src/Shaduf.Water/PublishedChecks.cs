@@ -38,7 +38,7 @@ public static class PublishedChecks
             new(
                 "water/population",
                 "people",
-                row => Population.Geometric(row["presentCount"], row["growthPerYearShare"], row["years"])
+                row => Population.GeometricCount(row["presentCount"], row["growthPerYearShare"], row["years"])
             ),
             new("water/losses", "production", row => Losses.ProductionM3(row["netM3"], row["lossShare"])),
             new(

@@ -19,15 +19,15 @@ public sealed record CsvRow(int LineNumber, IReadOnlyDictionary<string, string> 
 
     /// <summary>A cell as a number.</summary>
     /// <param name="column">Column name, as in the heading.</param>
-    /// <returns>The number.</returns>
-    /// <exception cref="FormatException">The cell is not a number, or the table has no such column.</exception>
+    /// <returns>The number, finite.</returns>
+    /// <exception cref="FormatException">The cell is not a finite number, or the table has no such column.</exception>
     public double Number(string column) =>
         double.TryParse(
             this[column],
             System.Globalization.NumberStyles.Float,
             System.Globalization.CultureInfo.InvariantCulture,
             out var value
-        )
+        ) && double.IsFinite(value)
             ? value
             : throw new FormatException($"line {LineNumber}, column {column}: '{this[column]}' is not a number");
 }

@@ -35,8 +35,8 @@ public sealed record PublishedCase(
 
     /// <summary>
     /// Reads the rows of a published file. Columns: id, quantity, inputs, expected, tolerance, unit, source, confirmed.
-    /// Inputs are written <c>name=1.5; other=2</c>. A tolerance that ends in % is relative to the expected figure.
-    /// Lines that begin with # are remarks.
+    /// Inputs are written <c>name=1.5; other=2</c>, each name once; they may be infinite, figure and tolerance
+    /// not. A tolerance that ends in % is relative to the expected figure. Lines that begin with # are remarks.
     /// </summary>
     /// <param name="method">Method name given to every row.</param>
     /// <param name="csv">The file's text.</param>
@@ -50,15 +50,12 @@ public sealed record PublishedCase(
 
     private static PublishedCase FromRow(string method, CsvRow row)
     {
-        var inputs = row["inputs"]
-            .Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-            .Select(pair => pair.Split('=', 2, StringSplitOptions.TrimEntries))
-            .ToDictionary(pair => pair[0], pair => Number(pair[^1], row), StringComparer.Ordinal);
-        var expected = Number(row["expected"], row);
+        var inputs = Named(row);
+        var expected = Finite(row["expected"], row);
         var tolerance = row["tolerance"];
         var allowed = tolerance.EndsWith('%')
-            ? Number(tolerance[..^1], row) / 100 * Math.Abs(expected)
-            : Number(tolerance, row);
+            ? Finite(tolerance[..^1], row) / 100 * Math.Abs(expected)
+            : Finite(tolerance, row);
         return new(
             method,
             row["id"],
@@ -72,8 +69,32 @@ public sealed record PublishedCase(
         );
     }
 
+    private static Dictionary<string, double> Named(CsvRow row)
+    {
+        var inputs = new Dictionary<string, double>(StringComparer.Ordinal);
+        const StringSplitOptions bare = StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries;
+        foreach (var pair in row["inputs"].Split(';', bare))
+        {
+            if (
+                pair.Split('=', StringSplitOptions.TrimEntries) is not [{ Length: > 0 } name, var number]
+                || !inputs.TryAdd(name, Number(number, row))
+            )
+            {
+                throw new FormatException($"line {row.LineNumber}: '{pair}' is not a new 'name=number'");
+            }
+        }
+
+        return inputs;
+    }
+
+    // An infinite tolerance would let every figure agree.
+    private static double Finite(string text, CsvRow row) =>
+        Number(text, row) is var value && double.IsFinite(value)
+            ? value
+            : throw new FormatException($"line {row.LineNumber}: '{text}' is not finite");
+
     private static double Number(string text, CsvRow row) =>
-        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && !double.IsNaN(value)
             ? value
             : throw new FormatException($"line {row.LineNumber}: '{text}' is not a number");
 }

@@ -32,7 +32,7 @@ public static class Ampacity
 {
     /// <summary>Factor on an ampacity given for 30 °C of air.</summary>
     /// <param name="insulation">Insulation.</param>
-    /// <param name="airDegC">Air temperature [°C], -40 to 70 for PVC, and up to 90 for XLPE.</param>
+    /// <param name="airDegC">Air temperature [°C], -40 to 90; at most 70 for PVC.</param>
     /// <returns>Factor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     /// <source>Heat balance; reproduces IEC 60364-5-52:2009, table B.52.14 within 0.01.</source>
@@ -41,7 +41,7 @@ public static class Ampacity
 
     /// <summary>Factor on an ampacity given for 20 °C of ground.</summary>
     /// <param name="insulation">Insulation.</param>
-    /// <param name="groundDegC">Ground temperature [°C], -40 to 70 for PVC, and up to 90 for XLPE.</param>
+    /// <param name="groundDegC">Ground temperature [°C], -40 to 90; at most 70 for PVC.</param>
     /// <returns>Factor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     /// <source>Heat balance behind IEC 60364-5-52:2009, table B.52.15.</source>

@@ -87,7 +87,7 @@ public sealed record DemandYear(
         var growth = survey["growth"];
         UseYear Grown(string name, double count, double litres, string pattern)
         {
-            var later = Population.Geometric(count, growth, years);
+            var later = Population.GeometricCount(count, growth, years);
             return Steady(
                 name,
                 later * litres / 1000,

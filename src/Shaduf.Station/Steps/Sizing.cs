@@ -63,7 +63,7 @@ public sealed record Sizing(
         ModulePower.YearW(
             module.Sheet,
             planeWPerM2,
-            CellTemperature.NoctYear(year, planeWPerM2, module.Sheet.NoctDegC)
+            CellTemperature.YearDegCByNoct(year, planeWPerM2, module.Sheet.NoctDegC)
         );
 
     /// <summary>

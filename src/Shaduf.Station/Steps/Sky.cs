@@ -37,7 +37,7 @@ public sealed record Sky(
         var tilts = brief.Array.TiltDeg is { } given ? [given] : Tilts();
         var tried = tilts
             .Select(tilt => new PlaneFacing(tilt, azimuthDeg))
-            .Select(facing => (Facing: facing, Plane: PlaneYear.HayDavies(year, facing, albedo)))
+            .Select(facing => (Facing: facing, Plane: PlaneYear.HayDaviesWPerM2(year, facing, albedo)))
             .Select(each => (each.Facing, each.Plane, Monthly: MonthlyKWhPerM2Day(each.Plane)))
             .ToList();
         var best = tried.MaxBy(each =>

@@ -12,7 +12,7 @@ public static class Population
     /// <returns>People at the end of the period [count], not rounded.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
     /// <source>P_n = P_0 (1 + r)^n, compound growth; common practice, no source</source>
-    public static double Geometric(double presentCount, double growthPerYearShare, double years)
+    public static double GeometricCount(double presentCount, double growthPerYearShare, double years)
     {
         Within.Require(presentCount, 0, 10_000_000, "people");
         Within.Require(growthPerYearShare, -0.1, 0.2, "per year");

@@ -31,6 +31,7 @@ public static class FittingLoss
     /// <param name="name">One of <see cref="Names"/>.</param>
     /// <returns>The table's source column.</returns>
     /// <exception cref="ArgumentException">The table has no such fitting.</exception>
+    /// <source>FittingLoss.csv, column source</source>
     public static string SourceOf(string name) => RowOf(name)["source"];
 
     private static CsvRow RowOf(string name) =>

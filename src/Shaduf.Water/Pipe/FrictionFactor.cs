@@ -58,6 +58,8 @@ public static class FrictionFactor
     /// <source>64/Re and Colebrook 1939; the line between 2000 and 4000 is this project's choice, no source</source>
     public static double At(double reynoldsNumber, double relativeRoughnessRatio)
     {
+        Within.Require(reynoldsNumber, 1e-9, 1e9, "(Reynolds)");
+        Within.Require(relativeRoughnessRatio, 0, 0.1, "of the bore");
         if (reynoldsNumber <= LaminarEndNumber)
         {
             return Laminar(reynoldsNumber);

@@ -10,8 +10,12 @@ public sealed class CellTemperatureTests
         foreach (var row in Oracle.Rows("cell_temperature.csv"))
         {
             var (planeWPerM2, airDegC) = (row.Number("poa"), row.Number("temp_air_c"));
-            Assert.Equal(row.Number("ross_c"), CellTemperature.Noct(planeWPerM2, airDegC, row.Number("noct_c")), 0.01);
-            var faimanDegC = CellTemperature.Faiman(
+            Assert.Equal(
+                row.Number("ross_c"),
+                CellTemperature.DegCByNoct(planeWPerM2, airDegC, row.Number("noct_c")),
+                0.01
+            );
+            var faimanDegC = CellTemperature.DegCByFaiman(
                 planeWPerM2,
                 airDegC,
                 row.Number("wind_m_s"),
@@ -27,5 +31,5 @@ public sealed class CellTemperatureTests
     [InlineData(800, double.NaN, 45)]
     [InlineData(800, 20, 5)]
     public void Refuses_what_cannot_be(double planeWPerM2, double airDegC, double noctDegC) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => CellTemperature.Noct(planeWPerM2, airDegC, noctDegC));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CellTemperature.DegCByNoct(planeWPerM2, airDegC, noctDegC));
 }

@@ -43,4 +43,16 @@ public sealed class FrictionFactorTests
     [InlineData(1e5, 0.11)]
     public void Refuses_what_it_does_not_cover(double reynolds, double roughness) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => FrictionFactor.Colebrook(reynolds, roughness));
+
+    // The roughness is refused in laminar flow too, where it does not count.
+    [Theory]
+    [InlineData(double.NaN, 0.001)]
+    [InlineData(0, 0.001)]
+    [InlineData(1.1e9, 0.001)]
+    [InlineData(1000, double.NaN)]
+    [InlineData(1000, -0.001)]
+    [InlineData(1000, 0.11)]
+    [InlineData(3000, double.NaN)]
+    public void At_any_flow_refuses_what_no_flow_has(double reynolds, double roughness) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => FrictionFactor.At(reynolds, roughness));
 }

@@ -135,6 +135,10 @@ internal static class FrontPage
                     "worst month",
                     Invariant($"{YearCalendarNames.Months[year.WorstMonth]}: {year.WorstShare * 100:0.0} % of demand")
                 ),
+                TableRow.Of(
+                    "longest time short of water",
+                    Invariant($"{design.Trace.LongestShortageH(design.Demand.HourM3)} h in the year run")
+                ),
                 TableRow.Of("demand, largest month", Invariant($"{design.Demand.M3PerDay.Max():0.0} m3/d")),
                 TableRow.Of("largest flow", Invariant($"{design.Sizing.Table.FullFlowM3PerH:0.00} m3/h")),
                 TableRow.Of(

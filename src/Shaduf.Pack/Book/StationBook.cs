@@ -10,7 +10,7 @@ public static class StationBook
 {
     private static readonly PaperSize FullPicture = new(173, 118);
     private static readonly PaperSize HalfPicture = new(173, 60);
-    private static readonly PaperSize LowPicture = new(173, 46);
+    private static readonly PaperSize LowPicture = new(173, 40);
 
     /// <summary>Lays the book out.</summary>
     /// <param name="design">The design.</param>

@@ -174,7 +174,7 @@ public sealed record Rack(
                 "racks",
                 Invariant($"{grid.RackCount} of {grid.Rows} rows x {grid.Columns} modules"),
                 Invariant(
-                    $"two rows where they fill the racks evenly, racks alike, at most {RackGrid.LongestM:0} m long and {RackGrid.LargestPlaneM2:0} m2; each rack is taken as standing alone in the wind"
+                    $"two rows from eight modules on where they fill the racks evenly, racks alike, at most {RackGrid.LongestM:0} m long and {RackGrid.LargestPlaneM2:0} m2; each rack is taken as standing alone in the wind"
                 )
             );
         }

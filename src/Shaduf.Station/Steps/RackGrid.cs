@@ -16,7 +16,7 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
     public int ModuleCount => Rows * Columns * RackCount;
 
     /// <summary>
-    /// The grid for a number of modules: two rows if that fills the racks evenly, else one, and as few racks as their
+    /// The grid for a number of modules: two rows from eight modules on if that fills the racks evenly, else one, and as few racks as their
     /// length and plane allow.
     /// </summary>
     /// <param name="moduleCount">Modules, at least 1.</param>
@@ -27,7 +27,7 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
     {
         IReadOnlyList<int> rowsTried =
             brief.Rows is { } given ? [given]
-            : moduleCount >= 4 ? [2, 1]
+            : moduleCount >= 8 ? [2, 1]
             : [1, 2];
         foreach (var rows in rowsTried)
         {

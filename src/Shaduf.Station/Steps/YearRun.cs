@@ -25,6 +25,32 @@ public sealed record YearInputs(
 /// <param name="LevelM3">Useful water in the tank at the hour's end [m³].</param>
 public sealed record YearTrace(double[] ArrayW, double[] PumpedM3, double[] DeliveredM3, double[] LevelM3)
 {
+    /// <summary>Longest time in which water was asked for and less came, hours without demand counted in [h].</summary>
+    /// <param name="drawM3">Water asked for by hour [m³].</param>
+    /// <returns>Time from the first short hour to the last one before water came again [h].</returns>
+    public int LongestShortageH(ImmutableArray<double> drawM3)
+    {
+        var (longest, began) = (0, -1);
+        for (var hour = 0; hour < drawM3.Length; hour++)
+        {
+            if (!(drawM3[hour] > 0))
+            {
+                continue;
+            }
+
+            if (DeliveredM3[hour] >= drawM3[hour] - 1e-9)
+            {
+                began = -1;
+                continue;
+            }
+
+            began = began < 0 ? hour : began;
+            longest = Math.Max(longest, hour - began + 1);
+        }
+
+        return longest;
+    }
+
     /// <summary>An empty record of a year.</summary>
     /// <returns>The record.</returns>
     public static YearTrace Empty() =>

@@ -80,6 +80,7 @@ public sealed record WaterEntry(
     string WorstMonth,
     double WorstMetShare,
     double TargetShare,
+    int LongestShortageH,
     IReadOnlyList<MonthEntry> Months
 );
 

@@ -76,6 +76,7 @@ public static class DesignJson
                 YearCalendarNames.Months[design.Year.WorstMonth],
                 R(design.Year.WorstShare),
                 design.Survey["target"],
+                design.Trace.LongestShortageH(design.Demand.HourM3),
                 [
                     .. design.Months.Select(
                         (month, i) =>

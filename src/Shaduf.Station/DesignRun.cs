@@ -99,9 +99,9 @@ public static class DesignRun
         return
         [
             .. WaterFindings.Of(design, OtherYears(design)),
-            .. design.Well.Findings(survey, choice.Pump, table.FullFlowM3PerH, LeastFlowM3PerH(table)),
+            .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, LeastFlowM3PerH(table)),
             .. choice.Lift.Findings(design.Brief, survey, design.ShownFlowM3PerH, sizing.Hydraulics.Curve.ShutOffHeadM),
-            .. works.Electrics.Findings(choice, table.HighestRatio),
+            .. ElectricFindings.Of(works.Electrics, choice, survey["record-low"], table.HighestRatio),
             .. works.Rack.Findings(design.Brief.Site, choice.Module),
             .. Footings.Findings(design.Brief.Site),
             .. works.Guard.Findings(),

@@ -129,11 +129,11 @@ public static class RackSide
             ]
         );
         var rad = rack.Setting.TiltDeg * Math.PI / 180;
-        var quarter = rack.Size.DepthMm * 0.8;
+        var low = rack.Size.DepthMm * 0.12;
         view.Leader(
-            new(quarter * Math.Cos(rad), rack.Setting.LowEdgeMm + (quarter * Math.Sin(rad))),
-            -14,
-            16,
+            new(low * Math.Cos(rad), rack.Setting.LowEdgeMm + (low * Math.Sin(rad))),
+            5,
+            -12,
             Invariant($"tilt {rack.Setting.TiltDeg:0} deg")
         );
     }

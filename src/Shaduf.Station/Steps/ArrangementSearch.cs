@@ -45,7 +45,7 @@ internal sealed class ArrangementSearch(SizingGround ground)
     public PumpSearch Best(PumpCard pump)
     {
         var curve = PumpCurve.Fit(pump.Points);
-        var fits = ground.Survey["casing"] - pump.DiameterMm >= 10;
+        var fits = ground.Survey["casing"] - pump.DiameterMm >= WellFindings.LeastCasingRoomMm;
         var all = Arrangements(pump, curve).OrderBy(each => each.Cost).ToList();
         if (all.Count == 0)
         {
@@ -213,7 +213,7 @@ internal sealed class ArrangementSearch(SizingGround ground)
 
     private IEnumerable<DriveCard> Drives(PumpCard pump)
     {
-        var share = DriveDerating.Share(Math.Max(0, ground.Brief.Site.ElevationM), ground.Survey["record-high"]);
+        var share = Electrics.DeratingShareOf(ground.Brief, ground.Survey);
         return ground
             .Shelf.All<DriveCard>()
             .Where(drive =>

@@ -27,6 +27,8 @@ public sealed record CableRun(
 /// <param name="HotCellDegC">Hottest cell [°C].</param>
 /// <param name="Fuse">Whether string fuses are needed.</param>
 /// <param name="DeratingShare">Share of the drive's current left by height and heat.</param>
+/// <param name="RecordHighDegC">Hottest air on record [°C].</param>
+/// <param name="DriveAirDegC">Air that the drive is derated for: the record, or the most that drives are rated for [°C].</param>
 /// <param name="Cables">The cables.</param>
 public sealed record Electrics(
     double ColdV,
@@ -35,11 +37,15 @@ public sealed record Electrics(
     double HotCellDegC,
     StringFuse Fuse,
     double DeratingShare,
+    double RecordHighDegC,
+    double DriveAirDegC,
     IReadOnlyList<CableRun> Cables
 )
 {
     /// <summary>Largest drop from array to drive; common practice, no source.</summary>
     public const double StringDropShare = 0.02;
+
+    private const double MostDriveAirDegC = 50;
 
     // Largest conductor temperatures: cross-linked insulation in the sun, PVC or rubber in the well.
     private const double StringConductorDegC = 90;
@@ -64,122 +70,22 @@ public sealed record Electrics(
             StringVoltage.AgedHotMaximumPowerV(module, choice.SeriesCount, hotDegC),
             hotDegC,
             StringFuse.For(module, choice.StringCount),
-            DriveDerating.Share(Math.Max(0, brief.Site.ElevationM), survey["record-high"]),
+            DeratingShareOf(brief, survey),
+            survey["record-high"],
+            DriveAirDegCOf(survey),
             [StringCable(choice, survey, shelf), MotorCable(choice, survey, shelf)]
         );
     }
 
-    /// <summary>Findings of the electrics.</summary>
-    /// <param name="choice">The choice.</param>
-    /// <param name="speedRatio">Highest speed in the year as a share of rated speed.</param>
-    /// <returns>The findings.</returns>
-    public IEnumerable<Finding> Findings(Choice choice, double speedRatio)
-    {
-        var (module, drive, motor) = (choice.Module.Sheet, choice.Drive.Sheet, choice.Pump.Motor);
-        yield return Finding.AtMost(
-            "electrics/cold-voltage",
-            ColdV,
-            Math.Min(drive.LargestDcV, module.SystemV),
-            "V",
-            Invariant($"open-circuit voltage of {choice.SeriesCount} modules at the record low"),
-            "IEC 62548, NEC 690.7; drive and module card"
-        );
-        yield return Finding.AtLeast(
-            "electrics/hot-voltage",
-            AgedV,
-            drive.WindowLowV,
-            "V",
-            "voltage on the hottest day, ten years old, inside the drive's window",
-            "drive card"
-        );
-        yield return Finding.AtMost(
-            "electrics/short-circuit",
-            ArrayCurrent.DesignA(module, choice.StringCount),
-            drive.LargestShortCircuitA,
-            "A",
-            "1.25 times the short-circuit current of all strings against the drive's input",
-            "IEC 62548"
-        );
-        yield return Finding.AtMost(
-            "electrics/drive-current",
-            motor.RatedA,
-            drive.LargestMotorA * DeratingShare,
-            "A",
-            "motor current against the drive after derating for height and heat",
-            "drive makers' manuals: 1 % per degC above 40, 1 % per 100 m above 1000 m"
-        );
-        if (motor.Kind == MotorKind.ThreePhase)
-        {
-            yield return new(
-                "electrics/full-speed",
-                speedRatio >= 1 ? FindingStatus.Holds : FindingStatus.Look,
-                speedRatio >= 1
-                    ? "the hot string turns the motor at full speed"
-                    : "the hot string or the source does not let the motor reach full speed: the year was run with this speed as the highest",
-                speedRatio,
-                1,
-                "",
-                "U = Vdc/sqrt(2), space-vector modulation"
-            );
-            yield return new(
-                "electrics/output-filter",
-                FindingStatus.Look,
-                "ask the drive's and the motor's maker which output filter this cable length needs before ordering",
-                Cables[1].Duty.LengthM,
-                null,
-                "m",
-                "motor makers: in practice almost always for submersible motors beyond 15 m"
-            );
-        }
+    /// <summary>Share of a drive's current left at the site's height and heat.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="survey">Its settled figures.</param>
+    /// <returns>The share.</returns>
+    internal static double DeratingShareOf(Brief brief, Survey survey) =>
+        DriveDerating.Share(Math.Max(0, brief.Site.ElevationM), DriveAirDegCOf(survey));
 
-        yield return new(
-            "electrics/string-fuses",
-            !Fuse.Needed || Fuse.Exists ? FindingStatus.Holds : FindingStatus.Stop,
-            Fuse.Needed
-                ? Invariant(
-                    $"string fuses are needed: above {Fuse.AboveA:0.0} A and at most {Fuse.AtMostA:0.0} A, type gPV, both poles"
-                )
-                : "no string fuses are needed: the other strings cannot overload a module",
-            Fuse.ReverseA,
-            module.SeriesFuseA,
-            "A",
-            "IEC 62548"
-        );
-        foreach (var cable in Cables)
-        {
-            yield return Cable(cable);
-        }
-
-        yield return new(
-            "electrics/protection",
-            FindingStatus.Unchecked,
-            "isolators, surge protection and protective conductors: not designed in this version; a licensed electrician decides by the local wiring rules",
-            null,
-            null,
-            "",
-            ""
-        );
-    }
-
-    private static Finding Cable(CableRun run) =>
-        run.Choice.Fit is { } fit
-            ? Finding.AtMost(
-                $"electrics/{run.Id}",
-                fit.DropShare * 100,
-                run.Duty.LargestDropShare * 100,
-                "%",
-                $"voltage drop, {run.Name}: {fit.Option.Name}",
-                "common practice, no source; IEC 60228 resistances"
-            )
-            : new(
-                $"electrics/{run.Id}",
-                FindingStatus.Stop,
-                $"no cable card carries the current of the {run.Name} within its drop",
-                null,
-                run.Duty.LargestDropShare * 100,
-                "%",
-                "common practice, no source"
-            );
+    // Beyond this no maker gives a derating: the drive must be kept cooler, and a finding says so.
+    private static double DriveAirDegCOf(Survey survey) => Math.Min(MostDriveAirDegC, survey["record-high"]);
 
     private static CableRun StringCable(Choice choice, Survey survey, CardShelf shelf)
     {

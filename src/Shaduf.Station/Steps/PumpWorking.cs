@@ -12,66 +12,63 @@ internal static class PumpWorking
     /// <returns>The working.</returns>
     public static WorkingSheet Show(Design design)
     {
-        var (hydraulics, table) = (design.Sizing.Hydraulics, design.Sizing.Table);
+        var hydraulics = design.Sizing.Hydraulics;
         var flow = design.ShownFlowM3PerH / 3600;
         var headM = hydraulics.Lift.System.HeadM(flow);
         var density = hydraulics.Lift.Water.DensityKgPerM3;
         var hydraulicW = HydraulicPower.W(flow, headM, density);
-        var efficiency = hydraulics.Curve.EfficiencyShare(flow, table.HighestRatio);
-        var lines = new List<Line>
-        {
-            new(
-                "P_hyd",
-                "rho g Q H",
-                Invariant($"{density:0.0} x 9.80665 x {flow * 1000:0.000} L/s x {headM:0.00} m"),
-                hydraulicW,
-                "W",
-                "water/hydraulic-power",
-                "definition"
-            ),
-        };
-        if (table.FullFlowM3PerH > 0 && efficiency > 0)
-        {
-            var shaftW = hydraulicW / efficiency;
-            lines.Add(
+        return new(
+            Invariant($"Power at the largest flow, {design.ShownFlowM3PerH:0.00} m3/h"),
+            [
                 new(
-                    "P_2",
-                    "P_hyd / eta_p",
-                    Invariant($"{hydraulicW:0} / {efficiency:0.000} at {table.HighestRatio * 100:0} % speed"),
-                    shaftW,
+                    "P_hyd",
+                    "rho g Q H",
+                    Invariant($"{density:0.0} x 9.80665 x {flow * 1000:0.000} L/s x {headM:0.00} m"),
+                    hydraulicW,
                     "W",
-                    "water/pump-curve",
-                    "pump card"
-                )
-            );
-            lines.Add(
-                new(
-                    "P_dc",
-                    "motor, cable and drive",
-                    Invariant(
-                        $"motor {design.Choice.Pump.Motor.EfficiencyShare:0.00} at rated power, cable {Hydraulics.MotorCableKeptShare:0.00}, drive {design.Choice.Drive.Sheet.EfficiencyShare:0.00}"
-                    ),
-                    hydraulics.InputW(shaftW),
-                    "W",
-                    "power/motor-input",
-                    "cards"
-                )
-            );
-        }
-
-        lines.Add(
-            new(
-                "P_array",
-                "modules x rated power x kept share",
-                Invariant(
-                    $"{design.Choice.ModuleCount} x {design.Choice.Module.Sheet.RatedW:0} x {design.Sizing.Losses.KeptShare:0.000}"
+                    "water/hydraulic-power",
+                    "definition"
                 ),
-                design.Choice.ArrayW * design.Sizing.Losses.KeptShare,
-                "W",
-                "power/array-losses",
-                "planning values, from memory"
-            )
+                .. design.Sizing.Table.FullFlowM3PerH > 0 ? Machines(design, flow, hydraulicW) : [],
+                new(
+                    "P_array",
+                    "modules x rated power x kept share",
+                    Invariant(
+                        $"{design.Choice.ModuleCount} x {design.Choice.Module.Sheet.RatedW:0} x {design.Sizing.Losses.KeptShare:0.000}"
+                    ),
+                    design.Choice.ArrayW * design.Sizing.Losses.KeptShare,
+                    "W",
+                    "power/array-losses",
+                    "planning values, from memory"
+                ),
+            ]
         );
-        return new(Invariant($"Power at the largest flow, {design.ShownFlowM3PerH:0.00} m3/h"), lines);
+    }
+
+    private static IEnumerable<Line> Machines(Design design, double flowM3PerS, double hydraulicW)
+    {
+        var (hydraulics, speedRatio) = (design.Sizing.Hydraulics, design.Sizing.Table.HighestRatio);
+        var efficiency = hydraulics.Curve.EfficiencyShare(flowM3PerS, speedRatio);
+        var shaftW = hydraulicW / efficiency;
+        yield return new(
+            "P_2",
+            "P_hyd / eta_p",
+            Invariant($"{hydraulicW:0} / {efficiency:0.000} at {speedRatio * 100:0} % speed"),
+            shaftW,
+            "W",
+            "water/pump-curve",
+            "pump card"
+        );
+        yield return new(
+            "P_dc",
+            "motor, cable and drive",
+            Invariant(
+                $"motor {design.Choice.Pump.Motor.EfficiencyShare:0.00} at rated power, cable {Hydraulics.MotorCableKeptShare:0.00}, drive {design.Choice.Drive.Sheet.EfficiencyShare:0.00}"
+            ),
+            hydraulics.InputW(shaftW),
+            "W",
+            "power/motor-input",
+            "cards"
+        );
     }
 }

@@ -1,0 +1,79 @@
+using Shaduf.Money;
+using Shaduf.Parts;
+using Shaduf.Workshop;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>The bars that one section is cut from.</summary>
+/// <param name="Section">The section.</param>
+/// <param name="Plan">Which piece comes from which bar.</param>
+public sealed record SectionPlan(Section Section, BarPlan Plan);
+
+/// <summary>Every quantity of the station with where it comes from.</summary>
+/// <param name="Lines">The quantities.</param>
+/// <param name="BarPlans">The bars of each section.</param>
+public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<SectionPlan> BarPlans)
+{
+    /// <summary>Trimmed from a bar, both ends together [mm]; common practice, no source.</summary>
+    public const double EndTrimMm = 10;
+
+    /// <summary>Slot of an abrasive saw [mm]; from memory.</summary>
+    public const double KerfMm = 3;
+
+    /// <summary>Takes off everything.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="choice">What was chosen.</param>
+    /// <param name="works">The works designed for it.</param>
+    /// <returns>The takeoff.</returns>
+    public static Takeoff Of(Brief brief, Choice choice, Works works)
+    {
+        var plans = RackTakeoff.BarPlansOf(works.Rack);
+        return new(
+            [
+                .. General(brief, choice, works),
+                .. WaterTakeoff.Source(choice),
+                .. WaterTakeoff.PipesAndTank(brief, choice),
+                .. ArrayTakeoff.Electric(choice, works.Electrics),
+                .. RackTakeoff.Steel(works.Rack, plans),
+                .. RackTakeoff.Concrete(works.Footings),
+                .. ArrayTakeoff.Guarding(works.Guard),
+                .. WaterTakeoff.Taps(brief),
+                Labour.Days("commission", 1, "once"),
+            ],
+            plans
+        );
+    }
+
+    private static IEnumerable<QuantityLine> General(Brief brief, Choice choice, Works works)
+    {
+        if (brief.Money.TransportKm > 0)
+        {
+            var tonnes =
+                (
+                    works.Rack.MassKg
+                    + (choice.ModuleCount * choice.Module.Body.MassKg)
+                    + (works.Footings.ConcreteM3 * works.Footings.PerM3.CementKg)
+                ) / 1000;
+            var trips = Math.Max(1, Math.Ceiling(tonnes / 3)) + 1;
+            yield return new(
+                "transport-km",
+                BillSection.General,
+                "truck and crew, there and back",
+                "nr",
+                Math.Ceiling(trips * 2 * brief.Money.TransportKm),
+                Invariant(
+                    $"{trips:0} trips (3 t each for {tonnes:0.0} t of steel, modules and cement, and one for the rest) x 2 x {brief.Money.TransportKm:0.#} km"
+                )
+            );
+        }
+    }
+}
+
+/// <summary>The works designed for a choice.</summary>
+/// <param name="Electrics">Strings and cables.</param>
+/// <param name="Rack">Racks.</param>
+/// <param name="Footings">Footings.</param>
+/// <param name="Guard">Light, earth, fence.</param>
+/// <param name="Taps">Taps by gravity.</param>
+public sealed record Works(Electrics Electrics, Rack Rack, Footings Footings, Guard Guard, TapLine Taps);

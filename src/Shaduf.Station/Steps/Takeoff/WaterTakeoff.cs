@@ -1,0 +1,130 @@
+using Shaduf.Money;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Pump, pipes, tank and taps.</summary>
+internal static class WaterTakeoff
+{
+    // Bought beyond the net quantity: common practice, no source.
+    private const double PipeWasteShare = 0.03;
+
+    /// <summary>What goes into the borehole and onto it.</summary>
+    public static IEnumerable<QuantityLine> Source(Choice choice)
+    {
+        yield return new(choice.Pump.Name, BillSection.SourceAndPump, choice.Pump.About, "nr", 1, "choice of pump");
+        yield return new(
+            choice.Lift.Riser.Name,
+            BillSection.SourceAndPump,
+            $"riser: {choice.Lift.Riser.About}",
+            "m",
+            choice.Lift.RiserM * (1 + PipeWasteShare),
+            Invariant($"pump setting {choice.Lift.RiserM:0.#} m + 3 %")
+        );
+        yield return new(
+            "safety-rope",
+            BillSection.SourceAndPump,
+            "safety rope for the pump",
+            "m",
+            choice.Lift.RiserM + 5,
+            Invariant($"pump setting {choice.Lift.RiserM:0.#} m + 5 m")
+        );
+        yield return new(
+            "wellhead-set",
+            BillSection.SourceAndPump,
+            "wellhead with cap, check valve, gate valve, gauge and meter",
+            "set",
+            1,
+            "one borehole"
+        );
+        yield return new(
+            "level-probe",
+            BillSection.SourceAndPump,
+            "dry-run probe with cable",
+            "set",
+            1,
+            "one borehole"
+        );
+        yield return Labour.Days("lower", 1, "one pump");
+    }
+
+    /// <summary>Pumped main and tank.</summary>
+    public static IEnumerable<QuantityLine> PipesAndTank(Brief brief, Choice choice)
+    {
+        yield return new(
+            choice.Lift.Main.Name,
+            BillSection.PipesAndTank,
+            $"pumped main: {choice.Lift.Main.About}",
+            "m",
+            choice.Lift.MainM * (1 + PipeWasteShare),
+            Invariant($"route and rise to the inlet {choice.Lift.MainM:0.#} m + 3 %")
+        );
+        yield return new(
+            "pipe-fittings",
+            BillSection.PipesAndTank,
+            "fittings, bends and valves of the main",
+            "set",
+            1,
+            "fittings of the brief"
+        );
+        if (!brief.Tank.IsExisting)
+        {
+            yield return new(
+                choice.Tank.Name,
+                BillSection.PipesAndTank,
+                choice.Tank.About,
+                "nr",
+                choice.TankCount,
+                "choice of tank"
+            );
+            yield return Labour.Days("tank", choice.TankCount, "choice of tank");
+        }
+
+        yield return new(
+            "float-valve",
+            BillSection.PipesAndTank,
+            "float switch or float valve with overflow and screen",
+            "set",
+            choice.TankCount,
+            "one a tank"
+        );
+        yield return Labour.Days("trench", choice.Lift.MainM, "route of the main");
+        yield return Labour.Days("pipe", choice.Lift.MainM, "route of the main");
+    }
+
+    /// <summary>Pipes and stands of the taps.</summary>
+    public static IEnumerable<QuantityLine> Taps(Brief brief)
+    {
+        if (brief.Taps is not { } taps)
+        {
+            yield break;
+        }
+
+        var pipes = taps
+            .Taps.Select(tap => (tap.Pipe, Metres: tap.BranchM))
+            .Append((Pipe: taps.MainPipe, Metres: taps.MainM))
+            .GroupBy(run => run.Pipe)
+            .OrderBy(group => group.Key, StringComparer.Ordinal);
+        foreach (var pipe in pipes)
+        {
+            yield return new(
+                pipe.Key,
+                BillSection.TapsAndDrainage,
+                $"pipe to the taps: {pipe.Key}",
+                "m",
+                pipe.Sum(run => run.Metres) * (1 + PipeWasteShare),
+                "taps of the brief + 3 %"
+            );
+        }
+
+        yield return new(
+            "tap-stand",
+            BillSection.TapsAndDrainage,
+            "tap stand with apron and soakaway",
+            "nr",
+            taps.Taps.Count,
+            "taps of the brief"
+        );
+        yield return Labour.Days("tap", taps.Taps.Count, "taps of the brief");
+    }
+}

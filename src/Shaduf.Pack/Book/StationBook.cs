@@ -30,7 +30,7 @@ public static class StationBook
                 .. Rack(design),
                 .. Parts(design),
                 new PageBreak(),
-                .. BookTables.Quantities(design),
+                .. BillTables.Quantities(design),
                 new PageBreak(),
                 .. BookTables.Findings(design),
                 new PageBreak(),

@@ -85,7 +85,13 @@ internal static class TableLayout
             // Headings stand on the rule, so that a short one is not lost above a long one's second line.
             var topMm = heightMm - PadYMm - cells[i].HeightMm;
             items.AddRange(
-                Cell(cells[i], 0, cells[i].Lines.Count, LeftMm(widths, i), topMm, widths[i], table.Columns[i].Align)
+                Cell(
+                    cells[i],
+                    0..cells[i].Lines.Count,
+                    new(LeftMm(widths, i), topMm),
+                    widths[i],
+                    table.Columns[i].Align
+                )
             );
         }
 
@@ -120,7 +126,9 @@ internal static class TableLayout
             for (var i = 0; i < cells.Count; i++)
             {
                 var align = isSpanning ? HorizontalAnchor.Left : table.Columns[i].Align;
-                items.AddRange(Cell(cells[i], first, count, LeftMm(cellWidths, i), PadYMm, cellWidths[i], align));
+                items.AddRange(
+                    Cell(cells[i], first..(first + count), new(LeftMm(cellWidths, i), PadYMm), cellWidths[i], align)
+                );
             }
 
             yield return new(heightMm, items) { KeepsWithNext = isSpanning && index + 1 < table.Rows.Count };
@@ -158,18 +166,20 @@ internal static class TableLayout
 
     private static double LeftMm(double[] widths, int column) => widths.Take(column).Sum() + PadXMm;
 
+    // The lines of a cell that stand in this piece of its row.
     private static IEnumerable<SceneItem> Cell(
         WrappedText text,
-        int first,
-        int count,
-        double leftMm,
-        double topMm,
+        Range lines,
+        PaperPoint topLeft,
         double widthMm,
         HorizontalAnchor align
-    ) =>
-        Enumerable
-            .Range(first, Math.Max(0, Math.Min(count, text.Lines.Count - first)))
+    )
+    {
+        var first = lines.Start.Value;
+        return Enumerable
+            .Range(first, Math.Max(0, Math.Min(lines.End.Value, text.Lines.Count) - first))
             .SelectMany(line =>
-                text.Draw(line, new(leftMm, topMm + ((line - first) * text.LineMm)), widthMm - (2 * PadXMm), align)
+                text.Draw(line, topLeft.Moved(0, (line - first) * text.LineMm), widthMm - (2 * PadXMm), align)
             );
+    }
 }

@@ -35,8 +35,32 @@ internal static class WaterFindings
             Invariant($"share of the demand met in the worst month, {month}"),
             "target of the brief, or 95 % by common practice"
         );
-        var worst = otherYears.Min();
+        yield return OtherYears(otherYears, target);
         yield return new(
+            "water/quality",
+            FindingStatus.Unchecked,
+            "the water was not analysed: an accredited laboratory and the health authority decide whether it may be drunk",
+            null,
+            null,
+            "",
+            "WHO Guidelines for Drinking-water Quality"
+        );
+        yield return Reserve(design);
+        yield return new(
+            "demand/peak",
+            FindingStatus.Holds,
+            Invariant($"largest demand, in {YearCalendarNames.Months[design.Demand.PeakMonth]}, losses included"),
+            design.Demand.M3PerDay[design.Demand.PeakMonth],
+            null,
+            "m3/d",
+            "brief and table of defaults"
+        );
+    }
+
+    private static Finding OtherYears(IReadOnlyList<double> otherYears, double target)
+    {
+        var worst = otherYears.Min();
+        return new(
             "water/other-years",
             worst >= target ? FindingStatus.Holds : FindingStatus.Look,
             worst >= target
@@ -47,17 +71,12 @@ internal static class WaterFindings
             "%",
             "weather years are draws of a random process (Aguiar, Collares-Pereira, Conde 1988)"
         );
-        yield return new(
-            "water/quality",
-            FindingStatus.Unchecked,
-            "the water was not analysed: an accredited laboratory and the health authority decide whether it may be drunk",
-            null,
-            null,
-            "",
-            "WHO Guidelines for Drinking-water Quality"
-        );
+    }
+
+    private static Finding Reserve(Design design)
+    {
         var reserveM3 = design.Survey["reserve"] * design.Demand.DrinkingM3PerDay;
-        yield return new(
+        return new(
             "water/reserve",
             design.Choice.UsefulM3 >= reserveM3 ? FindingStatus.Holds : FindingStatus.Look,
             Invariant(
@@ -67,15 +86,6 @@ internal static class WaterFindings
             reserveM3,
             "m3",
             "brief or table of defaults"
-        );
-        yield return new(
-            "demand/peak",
-            FindingStatus.Holds,
-            Invariant($"largest demand, in {YearCalendarNames.Months[design.Demand.PeakMonth]}, losses included"),
-            design.Demand.M3PerDay[design.Demand.PeakMonth],
-            null,
-            "m3/d",
-            "brief and table of defaults"
         );
     }
 }

@@ -1,0 +1,222 @@
+using System.Globalization;
+using Shaduf.Station;
+
+namespace Shaduf.Pack;
+
+/// <summary>Builds the entries of <c>design.json</c> from a design.</summary>
+internal static class DesignEntries
+{
+    /// <summary>The whole file.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="stamp">Status, revision, hash.</param>
+    /// <returns>Its entries.</returns>
+    public static DesignFile Of(Design design, Stamp stamp) =>
+        new(
+            StampOf(stamp),
+            StationOf(design.Brief),
+            ChoiceOf(design),
+            WaterOf(design),
+            SourceOf(design),
+            LiftOf(design),
+            ElectricsOf(design.Works.Electrics),
+            RackOf(design),
+            GroundOf(design.Works.Footings),
+            MoneyOf(design),
+            [.. design.Bill.Lines.Select(QuantityOf)],
+            [.. design.Sizing.Verdicts.Select(PumpOf)],
+            [.. design.Findings.Select(FindingOf)],
+            [.. design.Survey.Assumptions.Select(AssumptionOf)],
+            [.. design.Notes.Select(note => new ReasonEntry(note.What, note.Chosen, note.Why))]
+        );
+
+    private static StampEntry StampOf(Stamp stamp) =>
+        new(
+            stamp.Status,
+            stamp.Revision,
+            stamp.BriefHash,
+            stamp.ProgramVersion,
+            stamp.Dated.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        );
+
+    private static StationEntry StationOf(Brief brief) =>
+        new(brief.Head.Name, brief.Head.Place, brief.Site.LatitudeDeg, brief.Site.LongitudeDeg, brief.Site.ElevationM);
+
+    private static ChoiceEntry ChoiceOf(Design design)
+    {
+        var choice = design.Choice;
+        return new(
+            choice.Pump.Name,
+            choice.Drive.Name,
+            choice.Module.Name,
+            choice.ModuleCount,
+            choice.SeriesCount,
+            choice.StringCount,
+            R(choice.ArrayW),
+            design.Sky.Facing.TiltDeg,
+            design.Sky.Facing.AzimuthDeg,
+            choice.Tank.Name,
+            choice.TankCount,
+            R(choice.TankM3),
+            choice.Lift.Main.Name,
+            choice.Lift.Riser.Name,
+            R(design.Well.PumpSettingM)
+        );
+    }
+
+    private static WaterEntry WaterOf(Design design) =>
+        new(
+            YearCalendarNames.Months[design.Year.WorstMonth],
+            R(design.Year.WorstShare),
+            design.Survey["target"],
+            design.Trace.LongestShortageH(design.Demand.HourM3),
+            [.. design.Months.Select(MonthOf)]
+        );
+
+    private static MonthEntry MonthOf(MonthPromise month, int index) =>
+        new(
+            YearCalendarNames.Months[index],
+            R(month.DemandM3PerDay),
+            R(month.SupplyM3PerDay),
+            R(month.PumpableM3PerDay),
+            R(month.MetShare),
+            R(month.SunKWhPerM2Day)
+        );
+
+    private static SourceEntry SourceOf(Design design) =>
+        new(
+            R(design.Survey.DepthM),
+            R(design.Well.RestDryM),
+            R(design.Well.YieldM3PerH),
+            R(design.Well.LevelM(design.Survey, design.ShownFlowM3PerH))
+        );
+
+    private static LiftEntry LiftOf(Design design)
+    {
+        var (lift, flow) = (design.Choice.Lift, design.ShownFlowM3PerH);
+        return new(
+            R(flow),
+            R(lift.System.HeadM(flow / 3600)),
+            R(lift.System.StaticHeadM),
+            R(lift.RiserM),
+            R(lift.MainM)
+        );
+    }
+
+    private static ElectricsEntry ElectricsOf(Electrics electrics) =>
+        new(
+            R(electrics.ColdV),
+            R(electrics.HotV),
+            R(electrics.AgedV),
+            electrics.HotCellDegC,
+            electrics.Fuse.Needed,
+            [
+                .. electrics.Cables.Select(cable => new CableEntry(
+                    cable.Name,
+                    cable.Card?.Name,
+                    R(cable.Duty.LengthM),
+                    R(cable.Duty.CurrentA),
+                    cable.Choice.Fit is { } fit ? R(fit.DropShare) : null,
+                    R(cable.BoughtM)
+                )),
+            ]
+        );
+
+    private static GroundEntry GroundOf(Footings footings) =>
+        new(
+            footings.Count,
+            footings.Block.LengthMm,
+            footings.Block.DepthMm,
+            footings.Mix.Name,
+            R(footings.ConcreteM3),
+            R(footings.ExcavationM3)
+        );
+
+    private static QuantityEntry QuantityOf(Money.BillLine line) =>
+        new(
+            line.Code,
+            line.Quantity.Item,
+            line.Quantity.Description,
+            line.Quantity.Unit,
+            line.Quantity.Quantity,
+            line.UnitRate,
+            line.Amount,
+            line.Quantity.Origin
+        );
+
+    private static PumpEntry PumpOf(PumpVerdict verdict) =>
+        new(verdict.Pump.Name, verdict.Outcome, R(verdict.Cost), R(verdict.WorstShare));
+
+    private static FindingEntry FindingOf(Working.Finding finding) =>
+        new(
+            finding.Id,
+            finding.Status.ToString().ToLowerInvariant(),
+            finding.Says,
+            R(finding.Value),
+            R(finding.Limit),
+            finding.Unit,
+            finding.Source,
+            finding.LeansOn
+        );
+
+    private static AssumptionEntry AssumptionOf(Assumption each) =>
+        new(each.Id, each.Field, each.Taken, each.HowToFind, each.Source, each.Best.ToString().ToLowerInvariant());
+
+    private static RackEntry RackOf(Design design)
+    {
+        var rack = design.Works.Rack;
+        var racks = rack.Grid.RackCount;
+        return new(
+            racks,
+            rack.Grid.Rows,
+            rack.Grid.Columns,
+            R(rack.Size.LengthMm),
+            R(rack.Size.DepthMm),
+            R(rack.Setting.LowEdgeMm),
+            R(rack.Size.TopEdgeMm),
+            R(rack.MassKg),
+            [
+                .. rack.Steel.Groups.Select(part => new PartEntry(
+                    part.Mark,
+                    part.Role,
+                    part.Section.Name,
+                    R(part.Shape.LongPointMm),
+                    R(part.Shape.ShortPointMm),
+                    R(part.Shape.StartDeg),
+                    R(part.Shape.EndDeg),
+                    [.. part.PiecesMm.Select(R)],
+                    part.Count * racks,
+                    R(part.MassKg * racks)
+                )),
+            ],
+            [
+                .. design.Takeoff.BarPlans.Select(plan => new BarsEntry(
+                    plan.Section.Name,
+                    plan.Section.BarMm,
+                    plan.Plan.BarCount,
+                    plan.Plan.LowerBoundCount
+                )),
+            ]
+        );
+    }
+
+    private static MoneyEntry MoneyOf(Design design)
+    {
+        var offer = design.Offer;
+        return new(
+            offer.Currency,
+            offer.Direct,
+            offer.Contingency,
+            offer.Overhead,
+            offer.Profit,
+            offer.Tax,
+            offer.Total,
+            offer.Complete,
+            offer.Unpriced
+        );
+    }
+
+    // Four decimals: below any meaning, above the last bits in which machines may differ.
+    private static double R(double value) => Math.Round(value, 4, MidpointRounding.AwayFromZero);
+
+    private static double? R(double? value) => value is { } given ? R(given) : null;
+}

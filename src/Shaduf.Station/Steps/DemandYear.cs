@@ -61,7 +61,7 @@ public sealed record DemandYear(
         return new(uses, production, hours.MoveToImmutable(), Show(uses, production, survey["losses"]));
     }
 
-    private static IEnumerable<UseYear> UsesOf(UsesBrief uses, Survey survey)
+    internal static IEnumerable<UseYear> UsesOf(UsesBrief uses, Survey survey)
     {
         var years = survey["design-years"];
         var growth = survey["growth"];

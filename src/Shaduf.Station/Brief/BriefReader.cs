@@ -32,13 +32,12 @@ internal static class BriefReader
             "Price book, seen from this file; left out: the planning price book that comes with the program.",
             200
         );
-        var lift = Lift(top.Map("lift", "The way of the pipe from the wellhead up to the tank."));
         var brief = new Brief(
             Head(top.Map("station", "Who and where.")),
             Site(top.Map("site", "Place, climate, ground.")),
             UsesReader.Read(top.Map("uses", "Who drinks, and how much.")),
             SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
-            lift,
+            Lift(top.Map("lift", "The way of the pipe from the wellhead up to the tank.")),
             Tank(top.OptionalMap("tank", "The tank.")),
             top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.")
                 is { } taps
@@ -50,7 +49,7 @@ internal static class BriefReader
             Money(top.OptionalMap("money", "Terms of the offer."))
         );
         top.Done();
-        if (top.AreSound("lift.route", "lift.tankInlet", "source") && lift.Route.Count > 1)
+        if (top.AreSound("lift.route", "lift.tankInlet", "source") && brief.Lift.Route.Count > 1)
         {
             CheckLift(top, brief);
         }

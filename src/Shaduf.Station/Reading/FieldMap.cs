@@ -120,7 +120,7 @@ internal sealed class FieldMap
         {
             var item = new FieldSchema();
             var described = read(new(null, default, $"{Path(name)}[1]", log, item));
-            schema.Add(name, item.AsList(about, fewest, most), fewest > 0);
+            schema.Add(name, item.AsList(about, fewest, most), fewest > 0, UnknownWord);
             return [described];
         }
 
@@ -202,7 +202,7 @@ internal sealed class FieldMap
         string? word
     )
     {
-        schema?.Add(name, FieldSchema.Quantity(measure, range, about, word), word is null);
+        schema?.Add(name, FieldSchema.Quantity(measure, range, about), word is null, word);
         if (Scalar(name, word is null) is not { } scalar || scalar.Text == word)
         {
             return null;
@@ -232,7 +232,7 @@ internal sealed class FieldMap
 
     private int? Count(string name, (int Lowest, int Highest) range, string about, string? word)
     {
-        schema?.Add(name, FieldSchema.Count(range, about, word), word is null);
+        schema?.Add(name, FieldSchema.Count(range, about), word is null, word);
         if (Scalar(name, word is null) is not { } scalar || scalar.Text == word)
         {
             return null;
@@ -260,7 +260,7 @@ internal sealed class FieldMap
         where T : struct
     {
         var words = options.Select(option => option.Word).Concat(required ? [] : [UnknownWord]);
-        schema?.Add(name, FieldSchema.OneOf(words, about), required);
+        schema?.Add(name, FieldSchema.OneOf(options.Select(option => option.Word), about), required, UnknownWord);
         if (Scalar(name, required) is not { } scalar || (!required && scalar.Text == UnknownWord))
         {
             return null;
@@ -289,7 +289,7 @@ internal sealed class FieldMap
         {
             names.Add(name);
             var inner = new FieldSchema();
-            schema.Add(name, inner.AsMap(about), required);
+            schema.Add(name, inner.AsMap(about), required, UnknownWord);
             return new(null, default, Path(name), log, inner);
         }
 

@@ -225,8 +225,8 @@ public sealed class CardErrorTests
         using var scratch = new Scratch();
         Directory.CreateDirectory(scratch.PathOf("cards"));
         var errors = scratch.Errors(Examples.TextOf("homestead"));
-        Assert.Contains("2:8: cards: there is no card of a pump; at least one card of each kind is needed", errors);
-        Assert.Contains("2:8: cards: there is no card of a drive; at least one card of each kind is needed", errors);
+        Assert.Contains("3:8: cards: there is no card of a pump; at least one card of each kind is needed", errors);
+        Assert.Contains("3:8: cards: there is no card of a drive; at least one card of each kind is needed", errors);
         Assert.Equal(11, errors.Count);
     }
 
@@ -259,7 +259,7 @@ public sealed class CardErrorTests
         );
         Assert.Equal(
             [
-                "14:13: site.latitude: 95 deg is out of range; -65 deg to 65 deg is accepted",
+                "15:13: site.latitude: 95 deg is out of range; -65 deg to 65 deg is accepted",
                 "cards/a-tank.yaml:1:1: about: missing; 'about: ...' is needed",
                 "cards/a-tank.yaml:1:1: planning: missing; 'planning: ...' is needed",
                 "cards/a-tank.yaml:1:1: volume: missing; 'volume: ...' is needed",

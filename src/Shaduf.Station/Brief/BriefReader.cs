@@ -10,6 +10,11 @@ internal static class BriefReader
     public static IReadOnlyList<string> Months { get; } =
     ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 
+    // What the kernels take: head of a lift, length of a pipe.
+    private const double HighestLiftM = 1000;
+    private const double LongestMainM = 60_000;
+    private const double TallestInletM = 30;
+
     private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
 
     /// <summary>Reads the whole brief.</summary>
@@ -27,13 +32,12 @@ internal static class BriefReader
             "Price book, seen from this file; left out: the planning price book that comes with the program.",
             200
         );
-        var lift = Lift(top.Map("lift", "The way of the pipe from the wellhead up to the tank."));
         var brief = new Brief(
             Head(top.Map("station", "Who and where.")),
             Site(top.Map("site", "Place, climate, ground.")),
             UsesReader.Read(top.Map("uses", "Who drinks, and how much.")),
             SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
-            lift,
+            Lift(top.Map("lift", "The way of the pipe from the wellhead up to the tank.")),
             Tank(top.OptionalMap("tank", "The tank.")),
             top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.")
                 is { } taps
@@ -45,7 +49,36 @@ internal static class BriefReader
             Money(top.OptionalMap("money", "Terms of the offer."))
         );
         top.Done();
+        if (top.AreSound("lift.route", "lift.tankInlet", "source") && brief.Lift.Route.Count > 1)
+        {
+            CheckLift(top, brief);
+        }
+
         return brief;
+    }
+
+    private static void CheckLift(FieldMap top, Brief brief)
+    {
+        var highestM = Math.Max(brief.Lift.InletM, brief.Lift.Route.Max(point => point.ElevationM));
+        var restM = brief.Source.RestLevelM ?? brief.Source.DepthM ?? 0;
+        var liftM = highestM - brief.Lift.Route[0].ElevationM + restM + (brief.Source.SeasonalFallM ?? 0);
+        if (liftM > HighestLiftM)
+        {
+            top.Complain(
+                "lift.tankInlet",
+                Invariant($"the water must be lifted {liftM:0} m from its level in the borehole"),
+                Invariant($"a lift of at most {HighestLiftM:0} m is accepted")
+            );
+        }
+
+        if (Station.Lift.LengthM(brief.Lift) > LongestMainM)
+        {
+            top.Complain(
+                "lift.route",
+                Invariant($"the route is {Station.Lift.LengthM(brief.Lift) / 1000:0.#} km long, slopes counted"),
+                Invariant($"a route of at most {LongestMainM / 1000:0} km is accepted")
+            );
+        }
     }
 
     private static BriefHead Head(FieldMap fields)
@@ -65,7 +98,7 @@ internal static class BriefReader
     private static SiteBrief Site(FieldMap fields)
     {
         var low = fields.Known("recordLow", Measure.TemperatureDegC, -50, 40, "Lowest air temperature on record.");
-        var high = fields.Known("recordHigh", Measure.TemperatureDegC, 0, 60, "Highest air temperature on record.");
+        var high = fields.Known("recordHigh", Measure.TemperatureDegC, 0, 50, "Highest air temperature on record.");
         if (low > high)
         {
             fields.Complain("recordLow", "above the record high", "a figure below recordHigh is accepted");
@@ -74,7 +107,7 @@ internal static class BriefReader
         var site = new SiteBrief(
             fields.Quantity("latitude", Measure.PositionDeg, -65, 65, "Latitude, north positive."),
             fields.Quantity("longitude", Measure.PositionDeg, -180, 180, "Longitude, east positive."),
-            fields.Quantity("elevation", Measure.LengthM, -430, 5000, "Height of the wellhead above sea level."),
+            fields.Quantity("elevation", Measure.LengthM, -430, 4000, "Height of the wellhead above sea level."),
             fields.Quantity("utcOffset", Measure.TimeH, -12, 14, "Local standard time less UTC."),
             fields.OptionalOneOf(
                 "soil",
@@ -95,11 +128,7 @@ internal static class BriefReader
             fields.OptionalText("sunFrom", "Where the monthly figures come from.", 120),
             MonthList(fields.Map("months", "Climate of the twelve months."))
         );
-        if (!fields.IsDescribing)
-        {
-            CheckSky(fields, site);
-        }
-
+        CheckSky(fields, site);
         fields.Done();
         return site;
     }
@@ -107,13 +136,18 @@ internal static class BriefReader
     // What no sky on Earth gives: more than 80 % of the sun above the air over a whole month, or less than 5 %.
     private static void CheckSky(FieldMap fields, SiteBrief site)
     {
-        if (Math.Abs(site.UtcOffsetH - (site.LongitudeDeg / 15)) > 4)
+        if (fields.AreSound("utcOffset", "longitude") && Math.Abs(site.UtcOffsetH - (site.LongitudeDeg / 15)) > 4)
         {
             fields.Complain(
                 "utcOffset",
                 Invariant($"{site.UtcOffsetH:0.##} h does not belong to longitude {site.LongitudeDeg:0.##} deg"),
                 Invariant($"an offset within 4 h of {site.LongitudeDeg / 15:0.#} h is accepted")
             );
+        }
+
+        if (!fields.AreSound("latitude"))
+        {
+            return;
         }
 
         var above = Sky.AboveTheAirKWhPerM2Day(site.LatitudeDeg);
@@ -125,10 +159,8 @@ internal static class BriefReader
             )
             {
                 fields.Complain(
-                    "months",
-                    Invariant(
-                        $"{Months[month]}: {sun:0.##} kWh/m2/d cannot be (the sun above the air gives {above[month]:0.##})"
-                    ),
+                    $"months.{Months[month]}.sun",
+                    Invariant($"{sun:0.##} kWh/m2/d cannot be (the sun above the air gives {above[month]:0.##})"),
                     Invariant($"{0.05 * above[month]:0.##} to {0.79 * above[month]:0.##} kWh/m2/d is accepted there")
                 );
             }
@@ -186,25 +218,43 @@ internal static class BriefReader
             5500,
             "Level of the tank's inlet above sea level."
         );
-        for (var i = 1; i < route.Count; i++)
+        for (var i = 1; i < route.Count && fields.AreSound("route"); i++)
         {
             if (route[i].ChainageM <= route[i - 1].ChainageM)
             {
                 fields.Complain(
-                    "route",
-                    Invariant($"point {i + 1} stands at {route[i].ChainageM:0.##} m, not beyond point {i}"),
-                    "growing chainage is accepted"
+                    $"route[{i + 1}].chainage",
+                    Invariant($"{route[i].ChainageM:0.##} m is not beyond the point before it"),
+                    Invariant($"more than {route[i - 1].ChainageM:0.##} m is accepted")
                 );
             }
         }
 
-        if (route.Count > 1 && inletM < route[^1].ElevationM)
+        if (
+            fields.AreSound("route", "tankInlet")
+            && route.Count > 1
+            && !(inletM >= route[^1].ElevationM && inletM <= route[^1].ElevationM + TallestInletM)
+        )
         {
+            var (groundM, side) = (route[^1].ElevationM, inletM < route[^1].ElevationM ? "below" : "far above");
             fields.Complain(
                 "tankInlet",
-                Invariant($"{inletM:0.##} m is below the ground at the tank ({route[^1].ElevationM:0.##} m)"),
-                Invariant($"{route[^1].ElevationM:0.##} m or more is accepted")
+                Invariant($"{inletM:0.##} m is {side} the ground at the tank ({groundM:0.##} m)"),
+                Invariant($"{groundM:0.##} to {groundM + TallestInletM:0.##} m is accepted")
             );
+        }
+
+        var fittings = fields.Items("fittings", 0, 20, "Fittings of the pumped main and wellhead.", Fitting);
+        for (var i = 1; i < fittings.Count && fields.AreSound("fittings"); i++)
+        {
+            if (fittings.Take(i).Any(before => before.Kind == fittings[i].Kind))
+            {
+                fields.Complain(
+                    $"fittings[{i + 1}].kind",
+                    $"'{fittings[i].Kind}' stands twice",
+                    "one line for each kind, with its count, is accepted"
+                );
+            }
         }
 
         var lift = new LiftBrief(
@@ -212,7 +262,7 @@ internal static class BriefReader
             inletM,
             Name(fields, "main", "Card of the pumped main."),
             Name(fields, "riser", "Card of the pipe in the borehole."),
-            fields.Items("fittings", 0, 20, "Fittings of the pumped main and wellhead.", Fitting)
+            fittings
         );
         fields.Done();
         return lift;
@@ -232,14 +282,14 @@ internal static class BriefReader
     {
         var fitting = new FittingBrief(
             fields.Text("kind", $"Kind of fitting: {string.Join(", ", FittingLoss.Names)}.", 40),
-            fields.Count("count", 1, 500, "How many.")
+            fields.Count("count", 1, 100, "How many.")
         );
-        if (!fields.IsDescribing && !FittingLoss.Names.Contains(fitting.Kind) && fitting.Kind.Length > 0)
+        if (fields.AreSound("kind") && !FittingLoss.Names.Contains(fitting.Kind))
         {
             fields.Complain(
                 "kind",
                 $"'{fitting.Kind}' is not in the table",
-                $"{string.Join(", ", FittingLoss.Names)} are accepted"
+                Nearest.Or(fitting.Kind, FittingLoss.Names)
             );
         }
 
@@ -262,13 +312,9 @@ internal static class BriefReader
                 "Water for people, animals and fixed uses that the tank must hold at least."
             )
         );
-        if (tank is { IsExisting: true, Card: null })
+        if (tank is { IsExisting: true, Card: null } && fields!.AreSound("card"))
         {
-            fields!.Complain(
-                "card",
-                "missing for an existing tank",
-                "the card of the tank that stands there is needed"
-            );
+            fields.Complain("card", "missing for an existing tank", "the card of the tank that stands there is needed");
         }
 
         fields?.Done();
@@ -371,7 +417,7 @@ internal static class BriefReader
         var guard = new GuardBrief(
             fields?.OptionalText("light", "Card of the night light; left out: no light.", 40),
             fields?.OptionalOneOf("fence", YesNo, "Whether there is a fence around the racks.") ?? false,
-            fields?.Chosen("fenceMargin", Measure.LengthM, 0.5, 30, "Free ground between racks and fence."),
+            fields?.Chosen("fenceMargin", Measure.LengthM, 1.2, 30, "Free ground between racks and fence."),
             fields?.OptionalCount("earthRods", 1, 20, "Earth rods.", FieldMap.ChooseWord)
         );
         fields?.Done();

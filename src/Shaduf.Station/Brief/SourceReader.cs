@@ -11,9 +11,9 @@ internal static class SourceReader
     public static SourceBrief Read(FieldMap fields)
     {
         var source = new SourceBrief(
-            fields.Known("depth", Measure.LengthM, 1, 800, "Depth."),
+            fields.Known("depth", Measure.LengthM, 1, 700, "Depth."),
             fields.Known("casing", Measure.LengthMm, 50, 4000, "Smallest inside diameter."),
-            fields.Known("restLevel", Measure.LengthM, 0, 700, "Depth to the water at rest, on the day of the test."),
+            fields.Known("restLevel", Measure.LengthM, 0, 690, "Depth to the water at rest, on the day of the test."),
             fields.Known(
                 "seasonalFall",
                 Measure.LengthM,
@@ -37,12 +37,16 @@ internal static class SourceReader
                 "Share of the tested rate that may be drawn for years."
             ),
             fields.Items("steps", 0, 10, "The step test, smallest flow first.", Step),
-            fields.Chosen("pumpSetting", Measure.LengthM, 1, 790, "Depth of the pump's intake."),
-            fields.Known("waterTemperature", Measure.TemperatureDegC, 5, 45, "Temperature of the water.")
+            fields.Chosen("pumpSetting", Measure.LengthM, 1, 690, "Depth of the pump's intake."),
+            fields.Known("waterTemperature", Measure.TemperatureDegC, 5, 40, "Temperature of the water.")
         );
-        if (!fields.IsDescribing)
+        if (fields.AreSound("depth", "restLevel", "pumpSetting"))
         {
             Levels(fields, source);
+        }
+
+        if (fields.AreSound("steps"))
+        {
             Steps(fields, source.Steps);
         }
 
@@ -99,12 +103,13 @@ internal static class SourceReader
         }
 
         if (
-            source.Steps.Count > 0
+            fields.AreSound("steps", "restLevel")
+            && source.Steps.Count > 0
             && source.Steps.Max(step => step.DrawdownM) + (source.RestLevelM ?? 0) > (source.DepthM ?? double.MaxValue)
         )
         {
             fields.Complain(
-                "steps",
+                $"steps[{source.Steps.Index().MaxBy(step => step.Item.DrawdownM).Index + 1}].drawdown",
                 "the deepest drawdown lies below the bottom",
                 "drawdowns that end above the bottom are accepted"
             );
@@ -118,8 +123,8 @@ internal static class SourceReader
             if (steps[i].FlowM3PerH <= steps[i - 1].FlowM3PerH)
             {
                 fields.Complain(
-                    "steps",
-                    $"the flow of step {i + 1} does not grow",
+                    $"steps[{i + 1}].flow",
+                    "the flow does not grow",
                     "steps from the smallest flow to the largest are accepted"
                 );
             }
@@ -127,9 +132,9 @@ internal static class SourceReader
             if (steps[i].DrawdownM <= steps[i - 1].DrawdownM)
             {
                 fields.Complain(
-                    "steps",
+                    $"steps[{i + 1}].drawdown",
                     Invariant(
-                        $"the drawdown falls from {steps[i - 1].DrawdownM:0.##} m to {steps[i].DrawdownM:0.##} m in step {i + 1}"
+                        $"the drawdown does not grow: {steps[i - 1].DrawdownM:0.##} m, then {steps[i].DrawdownM:0.##} m"
                     ),
                     "a drawdown that grows with the flow is accepted"
                 );

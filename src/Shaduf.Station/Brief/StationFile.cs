@@ -22,16 +22,17 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     /// <exception cref="BadInputException">Anything in the brief, a card or the price book is wrong; all of it is listed.</exception>
     public static StationFile Read(string path)
     {
-        var (bytes, top) = YamlFile.Read(path, path);
         var log = new FieldLog(path);
+        var (bytes, top) = YamlFile.Read(path, log);
         var fields = FieldMap.Reading(top, log);
         var brief = BriefReader.Read(fields);
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         var shelf = Tried(log, () => ShelfOf(fields, folder));
-        var prices = Tried(log, () => PricesOf(fields, folder));
+        var prices = Tried(log, () => PricesOf(fields, folder, shelf));
         if (shelf is not null)
         {
             CardNames.Check(top, brief, shelf, log);
+            BriefLimits.Check(fields, brief, shelf);
         }
 
         log.ThrowIfAny();
@@ -43,41 +44,61 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     public static string Schema() =>
         SchemaText.Of("station.yaml", "A Shaduf brief.", fields => BriefReader.Read(fields));
 
-    private static CardShelf ShelfOf(FieldMap fields, string folder)
+    /// <summary>The kinds of card, each with its published schema.</summary>
+    /// <returns>The word in the field <c>card</c>, and JSON Schema, draft 2020-12, indented.</returns>
+    public static IReadOnlyList<(string Kind, string Schema)> CardSchemas() =>
+        [.. CardReader.Kinds.Select(kind => (kind.Word, CardReader.Schema(kind.Word)))];
+
+    /// <summary>The published schema of a price book.</summary>
+    /// <returns>JSON Schema, draft 2020-12, indented.</returns>
+    public static string PriceBookSchema() => PriceBookReader.Schema();
+
+    // Null, with the reason noted, when there are no cards to hold anything against.
+    private static CardShelf? ShelfOf(FieldMap fields, string folder)
     {
-        if (fields.OptionalText("cards", "") is not { } named)
+        var named = fields.OptionalText("cards", "");
+        if (!fields.AreSound("cards"))
+        {
+            return null;
+        }
+
+        if (named is null)
         {
             return CardShelf.Read(ShippedCards, "cards");
         }
 
-        var path = Path.Combine(folder, named);
-        if (!Directory.Exists(path))
+        if (!Directory.Exists(Path.Combine(folder, named)))
         {
             fields.Complain("cards", $"there is no folder '{named}' beside the brief", "a folder of cards is accepted");
-            return new([]);
+            return null;
         }
 
-        return CardShelf.Read(path, named);
+        return CardShelf.Read(Path.Combine(folder, named), named);
     }
 
-    private static PriceBook PricesOf(FieldMap fields, string folder)
+    private static PriceBook? PricesOf(FieldMap fields, string folder, CardShelf? shelf)
     {
-        if (fields.OptionalText("prices", "") is not { } named)
+        var named = fields.OptionalText("prices", "");
+        if (!fields.AreSound("prices"))
         {
-            return PriceBookReader.ReadFile(ShippedPrices, "prices/planning.yaml");
+            return null;
         }
 
-        var path = Path.Combine(folder, named);
-        if (!File.Exists(path))
+        if (named is null)
+        {
+            return PriceBookReader.ReadFile(ShippedPrices, "prices/planning.yaml", shelf);
+        }
+
+        if (!File.Exists(Path.Combine(folder, named)))
         {
             fields.Complain("prices", $"there is no file '{named}' beside the brief", "a price book is accepted");
-            return new("", "", 2, "", new Dictionary<string, Rate>());
+            return null;
         }
 
-        return PriceBookReader.ReadFile(path, named);
+        return PriceBookReader.ReadFile(Path.Combine(folder, named), named, shelf);
     }
 
-    private static T? Tried<T>(FieldLog log, Func<T> read)
+    private static T? Tried<T>(FieldLog log, Func<T?> read)
         where T : class
     {
         try

@@ -25,7 +25,7 @@ internal static class UsesReader
             fields.Items("fixed", 0, 20, "Uses that are the same every day.", Fixed)
         );
         if (
-            !fields.IsDescribing
+            fields.AreSound("people", "school", "clinic", "livestock", "plots", "fixed")
             && uses is { People: null, School: null, Clinic: null }
             && uses.Livestock.Count + uses.Plots.Count + uses.Fixed.Count == 0
         )
@@ -81,12 +81,7 @@ internal static class UsesReader
             fields.Count("count", 1, 100_000, "How many."),
             fields.Known("each", Measure.LitresPerDay, 0.05, 200, EachAbout)
         );
-        if (
-            !fields.IsDescribing
-            && herd.EachLPerDay is null
-            && herd.Animal.Length > 0
-            && !Assumption.Animals.Contains(herd.Animal)
-        )
+        if (fields.AreSound("animal", "each") && herd.EachLPerDay is null && !Assumption.Animals.Contains(herd.Animal))
         {
             fields.Complain(
                 "animal",
@@ -135,13 +130,9 @@ internal static class UsesReader
         var pattern =
             fields.OptionalText("pattern", $"Hours of draw: {string.Join(", ", names)}; left out: {usual}.", 40)
             ?? usual;
-        if (!fields.IsDescribing && !names.Contains(pattern))
+        if (fields.AreSound("pattern") && !names.Contains(pattern))
         {
-            fields.Complain(
-                "pattern",
-                $"'{pattern}' is not a draw pattern",
-                $"{string.Join(", ", names)} are accepted"
-            );
+            fields.Complain("pattern", $"'{pattern}' is not a draw pattern", Nearest.Or(pattern, names));
         }
 
         return pattern;

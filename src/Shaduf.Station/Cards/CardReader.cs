@@ -1,5 +1,6 @@
 using Shaduf.Power;
 using Shaduf.Water;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -19,6 +20,12 @@ internal static class CardReader
         ("light", Light),
     ];
 
+    /// <summary>The published schema of one kind of card.</summary>
+    /// <param name="kind">Its word.</param>
+    /// <returns>JSON Schema, draft 2020-12, indented.</returns>
+    public static string Schema(string kind) =>
+        SchemaText.Of($"card of a {kind}", "A Shaduf card: one data sheet.", fields => Read(fields, kind));
+
     /// <summary>The fields that every card has.</summary>
     internal sealed record CardHead(string Name, string About, bool IsPlanningData);
 
@@ -29,8 +36,7 @@ internal static class CardReader
     public static Card? Read(FieldMap fields, string? kind = null)
     {
         var words = Kinds.Where(each => kind is null || each.Word == kind).Select((each, i) => (each.Word, i)).ToList();
-        var found = fields.OptionalOneOf("card", words, "What the card describes.");
-        var word = kind ?? (found is { } index ? words[index].Word : null);
+        var word = words[fields.OneOf("card", words, "What the card describes.")].Word;
         var head = new CardHead(
             fields.Text("name", "Name that briefs and price books use.", 40),
             fields.Text("about", "What it is, for people.", 120),
@@ -40,7 +46,7 @@ internal static class CardReader
                 "Whether this is generic planning data, to be replaced by the supplier's data sheet before ordering."
             )
         );
-        if (word is null)
+        if (kind is null && !fields.AreSound("card"))
         {
             return null;
         }
@@ -92,16 +98,14 @@ internal static class CardReader
             fields.Quantity("edgeToCell", Measure.LengthMm, 3, 80, "From the frame's outer edge to the nearest cell."),
             fields.Quantity("mass", Measure.MassKg, 1, 80, "Mass.")
         );
-        if (!fields.IsDescribing)
+        if (fields.AreSound())
         {
             foreach (var contradiction in ModuleSheet.Contradictions(sheet))
             {
-                fields.Complain(
-                    "power",
-                    $"the card contradicts itself: {contradiction}",
-                    "figures of one data sheet are accepted"
-                );
+                fields.Contradiction("power", contradiction);
             }
+
+            fields.RefuseUnless(body.WidthMm <= body.LengthMm, "width", "the short side is longer than the long side");
         }
 
         return new(head.Name, head.About, head.IsPlanningData, sheet, body);
@@ -159,23 +163,34 @@ internal static class CardReader
             fields.Quantity("mass", Measure.MassKg, 2, 2000, "Mass of pump and motor."),
             fields.Quantity("coolingSpeed", Measure.SpeedMPerS, 0, 2, "Least speed of water past the motor.")
         );
-        if (!fields.IsDescribing && points.Count >= 4)
+        if (fields.AreSound())
         {
-            try
-            {
-                _ = PumpCurve.Fit(points);
-            }
-            catch (ArgumentException trouble)
-            {
-                fields.Complain(
-                    "curve",
-                    trouble.Message.Split('\n')[0],
-                    "a curve whose head falls as the flow grows is accepted"
-                );
-            }
+            fields.RefuseUnless(
+                motor.LowestHz >= 0.1 * motor.RatedHz && motor.LowestHz <= motor.RatedHz,
+                "lowestFrequency",
+                "the lowest frequency is not between a tenth of the rated one and the rated one"
+            );
+            fields.RefuseUnless(
+                motor.DiameterM * 1000 <= card.DiameterMm,
+                "motorDiameter",
+                "the motor is wider than the whole pump"
+            );
+            fields.RefusedBy("curve", () => CheckShaft(fields, PumpCurve.Fit(points), motor));
         }
 
         return card;
+    }
+
+    // Fresh water at its heaviest, at rated speed, along the whole curve.
+    private static void CheckShaft(FieldMap fields, PumpCurve curve, MotorSheet motor)
+    {
+        const double mostLoadFactor = 1.15;
+        var most = Enumerable.Range(0, 100).Max(i => curve.ShaftW(curve.LargestFlowM3PerS * i / 100, 1, 1000)) / 1000;
+        fields.RefuseUnless(
+            most <= mostLoadFactor * motor.ShaftKW,
+            "motorPower",
+            Invariant($"the pump takes {most:0.00} kW at the shaft and the motor gives {motor.ShaftKW:0.00} kW")
+        );
     }
 
     private static PumpPoint With(this PumpPoint point, FieldMap fields)
@@ -184,36 +199,44 @@ internal static class CardReader
         return point;
     }
 
-    private static DriveCard Drive(FieldMap fields, CardHead head) =>
-        new(
-            head.Name,
-            head.About,
-            head.IsPlanningData,
-            new DriveSheet(
-                fields.Quantity("largestVoltage", Measure.VoltageV, 20, 2000, "Highest direct voltage at the input."),
-                fields.Quantity("windowLow", Measure.VoltageV, 10, 2000, "Lowest voltage of the working window."),
-                fields.Quantity("windowHigh", Measure.VoltageV, 10, 2000, "Highest voltage of the working window."),
-                fields.Quantity(
-                    "largestShortCircuit",
-                    Measure.CurrentA,
-                    1,
-                    1000,
-                    "Largest short-circuit current of the array."
-                ),
-                fields.Quantity("largestInput", Measure.CurrentA, 1, 1000, "Largest working current at the input."),
-                fields.Quantity("largestMotorCurrent", Measure.CurrentA, 0.5, 400, "Largest motor current."),
-                fields.Quantity("efficiency", Measure.Share, 0.5, 0.99, "Efficiency at rated power."),
-                fields.Quantity("ownUse", Measure.PowerW, 0, 500, "Power it uses itself."),
-                fields.OneOf(
-                    "motor",
-                    [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)],
-                    "Kind of motor it drives."
-                )
+    private static DriveCard Drive(FieldMap fields, CardHead head)
+    {
+        var sheet = new DriveSheet(
+            fields.Quantity("largestVoltage", Measure.VoltageV, 20, 2000, "Highest direct voltage at the input."),
+            fields.Quantity("windowLow", Measure.VoltageV, 10, 2000, "Lowest voltage of the working window."),
+            fields.Quantity("windowHigh", Measure.VoltageV, 10, 2000, "Highest voltage of the working window."),
+            fields.Quantity(
+                "largestShortCircuit",
+                Measure.CurrentA,
+                1,
+                1000,
+                "Largest short-circuit current of the array."
+            ),
+            fields.Quantity("largestInput", Measure.CurrentA, 1, 1000, "Largest working current at the input."),
+            fields.Quantity("largestMotorCurrent", Measure.CurrentA, 0.5, 400, "Largest motor current."),
+            fields.Quantity("efficiency", Measure.Share, 0.5, 0.99, "Efficiency at rated power."),
+            fields.Quantity("ownUse", Measure.PowerW, 0, 500, "Power it uses itself."),
+            fields.OneOf(
+                "motor",
+                [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)],
+                "Kind of motor it drives."
             )
         );
+        if (fields.AreSound())
+        {
+            fields.RefuseUnless(
+                sheet.WindowLowV < sheet.WindowHighV && sheet.WindowHighV <= sheet.LargestDcV,
+                "windowHigh",
+                "the window does not lie between its low end and the highest voltage at the input"
+            );
+        }
 
-    private static PipeCard Pipe(FieldMap fields, CardHead head) =>
-        new(
+        return new(head.Name, head.About, head.IsPlanningData, sheet);
+    }
+
+    private static PipeCard Pipe(FieldMap fields, CardHead head)
+    {
+        var card = new PipeCard(
             head.Name,
             head.About,
             head.IsPlanningData,
@@ -235,9 +258,22 @@ internal static class CardReader
             fields.OneOf("weakerWhenWarm", YesNo, "Whether the pressure class falls above 20 degC."),
             fields.Quantity("massPerMetre", Measure.MassKg, 0.05, 200, "Mass of one metre.")
         );
+        if (fields.AreSound())
+        {
+            fields.RefuseUnless(
+                card.OuterMm - card.BoreMm is >= 1 and <= 400,
+                "bore",
+                "the wall is not 0.5 mm to 200 mm thick"
+            );
+            fields.RefuseUnless(card.RoughnessMm <= card.BoreMm / 10, "roughness", "more than a tenth of the bore");
+        }
 
-    private static CableCard Cable(FieldMap fields, CardHead head) =>
-        new(
+        return card;
+    }
+
+    private static CableCard Cable(FieldMap fields, CardHead head)
+    {
+        var card = new CableCard(
             head.Name,
             head.About,
             head.IsPlanningData,
@@ -256,9 +292,13 @@ internal static class CardReader
             ),
             fields.Quantity("ampacity", Measure.CurrentA, 1, 600, "Current it carries as laid.")
         );
+        fields.RefusedBy("size", () => ConductorResistance.OhmPerKm(card.Conductor, card.SizeMm2));
+        return card;
+    }
 
-    private static SectionCard Section(FieldMap fields, CardHead head) =>
-        new(
+    private static SectionCard Section(FieldMap fields, CardHead head)
+    {
+        var card = new SectionCard(
             head.Name,
             head.About,
             head.IsPlanningData,
@@ -276,6 +316,9 @@ internal static class CardReader
             fields.Quantity("rootRadius", Measure.LengthMm, 0, 30, "Root radius of an angle; 0 mm for tubes."),
             fields.Quantity("bar", Measure.LengthM, 1, 18, "Length of the bar as sold.")
         );
+        fields.RefusedBy("wall", () => RackSections.SectionOf(card));
+        return card;
+    }
 
     private static TankCard Tank(FieldMap fields, CardHead head)
     {
@@ -288,9 +331,9 @@ internal static class CardReader
             fields.Quantity("diameter", Measure.LengthM, 0.4, 30, "Diameter, or side of a square tank."),
             fields.Quantity("height", Measure.LengthM, 0.4, 10, "Height of the shell.")
         );
-        if (card.UsefulM3 > card.VolumeM3)
+        if (fields.AreSound())
         {
-            fields.Complain("useful", "more than the volume", "at most the volume is accepted");
+            fields.RefuseUnless(card.UsefulM3 <= card.VolumeM3, "useful", "more than the volume");
         }
 
         return card;
@@ -304,6 +347,37 @@ internal static class CardReader
             fields.Quantity("lamp", Measure.PowerW, 1, 200, "Power of the lamp."),
             fields.Quantity("light", Measure.LightLm, 50, 30_000, "Light of the lamp."),
             fields.Quantity("pole", Measure.LengthM, 2, 12, "Height of the lamp above ground.")
+        );
+
+    private static void RefuseUnless(this FieldMap fields, bool holds, string field, string contradiction)
+    {
+        if (!holds)
+        {
+            fields.Contradiction(field, contradiction);
+        }
+    }
+
+    // A kernel that refuses the card's figures says why; without this it would do so in the middle of a design.
+    private static void RefusedBy(this FieldMap fields, string field, Action kernel)
+    {
+        try
+        {
+            if (fields.AreSound())
+            {
+                kernel();
+            }
+        }
+        catch (ArgumentException refusal)
+        {
+            fields.Contradiction(field, refusal.Message.Split(" (Parameter")[0]);
+        }
+    }
+
+    private static void Contradiction(this FieldMap fields, string field, string contradiction) =>
+        fields.Complain(
+            field,
+            $"the card contradicts itself: {contradiction}",
+            "figures of one data sheet are accepted"
         );
 
     private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];

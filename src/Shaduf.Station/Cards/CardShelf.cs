@@ -21,40 +21,35 @@ public sealed record CardShelf(IReadOnlyList<Card> Cards)
     /// <param name="folder">The folder's path.</param>
     /// <param name="shownAs">How the folder is named in errors.</param>
     /// <returns>The shelf.</returns>
-    /// <exception cref="BadInputException">A card is wrong, or two have the same kind and name.</exception>
+    /// <exception cref="BadInputException">The folder cannot be read, a card is wrong, or two have the same name.</exception>
     public static CardShelf Read(string folder, string shownAs)
     {
         var cards = new List<Card>();
         var errors = new List<FileError>();
-        foreach (var path in Directory.EnumerateFiles(folder, "*.yaml").Order(StringComparer.Ordinal))
+        foreach (var path in Paths(folder, shownAs))
         {
             var shown = $"{shownAs}/{Path.GetFileName(path)}";
             try
             {
                 var log = new FieldLog(shown);
-                var card = CardReader.Read(FieldMap.Reading(YamlFile.Read(path, shown).Top, log));
-                log.ThrowIfAny();
-                if (card is null)
+                var fields = FieldMap.Reading(YamlFile.Read(path, log).Top, log);
+                var card = CardReader.Read(fields);
+
+                // Across all kinds: the price book knows an item by its name alone.
+                if (
+                    card is not null
+                    && (cards.Any(other => other.Name == card.Name) || PriceItems.General.ContainsKey(card.Name))
+                )
                 {
-                    errors.Add(new(shown, 1, 1, "card", "missing", "one of the kinds of card is accepted"));
-                }
-                else if (cards.Any(other => other.Name == card.Name && other.GetType() == card.GetType()))
-                {
-                    errors.Add(
-                        new(
-                            shown,
-                            1,
-                            1,
-                            "name",
-                            $"'{card.Name}' is already the name of another card",
-                            "a name of its own is accepted"
-                        )
+                    fields.Complain(
+                        "name",
+                        $"'{card.Name}' is already the name of another card or item",
+                        "a name of its own is accepted"
                     );
                 }
-                else
-                {
-                    cards.Add(card);
-                }
+
+                log.ThrowIfAny();
+                cards.Add(card!);
             }
             catch (BadInputException bad)
             {
@@ -65,5 +60,19 @@ public sealed record CardShelf(IReadOnlyList<Card> Cards)
         return errors.Count == 0
             ? new([.. cards.OrderBy(card => card.Name, StringComparer.Ordinal)])
             : throw new BadInputException(errors);
+    }
+
+    private static IReadOnlyList<string> Paths(string folder, string shownAs)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFiles(folder, "*.yaml").Order(StringComparer.Ordinal)];
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw new BadInputException([
+                new(shownAs, 1, 1, "file", "the folder cannot be read", "a folder that this user may read is accepted"),
+            ]);
+        }
     }
 }

@@ -12,12 +12,19 @@ internal static class PriceBookReader
     /// <summary>Reads a price book's file.</summary>
     /// <param name="path">Its path.</param>
     /// <param name="shownAs">How it is named in errors.</param>
+    /// <param name="shelf">The cards, whose units the rates must have; null to leave that unchecked.</param>
     /// <returns>The price book.</returns>
     /// <exception cref="BadInputException">The file is missing or wrong.</exception>
-    public static PriceBook ReadFile(string path, string shownAs)
+    public static PriceBook ReadFile(string path, string shownAs, CardShelf? shelf)
     {
         var log = new FieldLog(shownAs);
-        var book = Read(FieldMap.Reading(YamlFile.Read(path, shownAs).Top, log));
+        var fields = FieldMap.Reading(YamlFile.Read(path, log).Top, log);
+        var book = Read(fields);
+        if (shelf is not null && fields.AreSound("rates"))
+        {
+            PriceItems.Check(fields, book, shelf);
+        }
+
         log.ThrowIfAny();
         return book;
     }
@@ -32,9 +39,17 @@ internal static class PriceBookReader
         var digits = top.Count("minorDigits", 0, 4, "Decimals of the currency.");
         var date = top.OptionalDate("date", "Date of the rates, as 2026-03-01.");
         var rates = top.Items("rates", 1, 2000, "The rates.", ReadRate);
-        foreach (var twice in rates.GroupBy(rate => rate.Item).Where(group => group.Count() > 1))
+        var items = new HashSet<string>();
+        foreach (var (i, rate) in rates.Index())
         {
-            top.Complain("rates", $"'{twice.Key}' has {twice.Count()} rates", "one rate an item is accepted");
+            if (top.AreSound("rates") && !items.Add(rate.Item))
+            {
+                top.Complain(
+                    $"rates[{i + 1}].item",
+                    $"'{rate.Item}' has a rate already",
+                    "one rate an item is accepted"
+                );
+            }
         }
 
         top.Done();
@@ -46,6 +61,10 @@ internal static class PriceBookReader
             rates.DistinctBy(rate => rate.Item).ToDictionary(rate => rate.Item)
         );
     }
+
+    /// <summary>The published schema of a price book.</summary>
+    /// <returns>JSON Schema, draft 2020-12, indented.</returns>
+    public static string Schema() => SchemaText.Of("price book", "A Shaduf price book.", fields => Read(fields));
 
     private static Rate ReadRate(FieldMap fields)
     {

@@ -9,8 +9,13 @@ internal sealed class FieldLog(string file)
     /// <summary>The file's name as the user gave it.</summary>
     public string File { get; } = file;
 
-    /// <summary>Whether anything is wrong so far.</summary>
-    public bool HasErrors => errors.Count > 0;
+    /// <summary>Whether anything is wrong with a field, or with a field inside it.</summary>
+    public bool HasErrorsIn(string field) =>
+        errors.Any(error =>
+            error.File == File
+            && error.Field.StartsWith(field, StringComparison.Ordinal)
+            && (error.Field.Length == field.Length || error.Field[field.Length] is '.' or '[')
+        );
 
     /// <summary>Notes one error.</summary>
     public void Add(FilePlace place, string field, string problem, string accepted) =>
@@ -23,10 +28,11 @@ internal sealed class FieldLog(string file)
     /// <exception cref="BadInputException">There are errors; all of them, in file order.</exception>
     public void ThrowIfAny()
     {
-        if (HasErrors)
+        if (errors.Count > 0)
         {
             throw new BadInputException([
                 .. errors
+                    .Distinct()
                     .OrderBy(error => error.File == File ? 0 : 1)
                     .ThenBy(error => error.File, StringComparer.Ordinal)
                     .ThenBy(error => error.Line)

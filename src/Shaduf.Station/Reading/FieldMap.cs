@@ -16,6 +16,9 @@ internal sealed class FieldMap
     /// <summary>Written where the design shall choose.</summary>
     public const string ChooseWord = "choose";
 
+    // Longer than any text that is accepted.
+    private const int LongestValue = 250;
+
     private readonly YamlMap? node;
     private readonly FilePlace place;
     private readonly string path;
@@ -117,7 +120,7 @@ internal sealed class FieldMap
         {
             var item = new FieldSchema();
             var described = read(new(null, default, $"{Path(name)}[1]", log, item));
-            schema.Add(name, item.AsList(about, fewest, most), fewest > 0);
+            schema.Add(name, item.AsList(about, fewest, most), fewest > 0, UnknownWord);
             return [described];
         }
 
@@ -139,9 +142,16 @@ internal sealed class FieldMap
         return [.. list.Items.Select((item, i) => Item(item, $"{Path(name)}[{i + 1}]", read)).OfType<T>()];
     }
 
-    /// <summary>Notes an error about a field that was read, at its place (or at the mapping's when it is absent).</summary>
-    public void Complain(string name, string problem, string accepted) =>
-        log.Add(PlaceOf(name), Path(name), problem, accepted);
+    /// <summary>
+    /// Whether these fields, or all so far when none is named, were read without an error, so that they can be held
+    /// against one another.
+    /// </summary>
+    public bool AreSound(params IReadOnlyCollection<string> paths) =>
+        !IsDescribing && !(paths.Count > 0 ? paths : names).Any(inner => log.HasErrorsIn(Path(inner)));
+
+    /// <summary>Notes an error about a field or a field inside it, at its place (or at that of what encloses it when it is absent).</summary>
+    public void Complain(string inner, string problem, string accepted) =>
+        log.Add(node?.At(inner).Place ?? place, Path(inner), problem, accepted);
 
     /// <summary>Notes every field that nobody asked for, with the nearest name that is known.</summary>
     public void Done()
@@ -150,17 +160,17 @@ internal sealed class FieldMap
         {
             if (!names.Contains(entry.Name))
             {
-                var nearest = Nearest.Of(entry.Name, names);
-                var accepted = nearest is null
-                    ? $"{string.Join(", ", names.Order(StringComparer.Ordinal))} are accepted"
-                    : $"did you mean '{nearest}'?";
-                log.Add(entry.NamePlace, Path(entry.Name), "no such field", accepted);
+                log.Add(
+                    entry.NamePlace,
+                    Path(entry.Name),
+                    "no such field",
+                    entry.Name.Length > 0 && char.IsAsciiDigit(entry.Name[0])
+                        ? "inside braces a comma ends a value: write the decimal mark as a point"
+                        : Nearest.Or(entry.Name, [.. names.Order(StringComparer.Ordinal)])
+                );
             }
         }
     }
-
-    private FilePlace PlaceOf(string name) =>
-        node is not null && node.Entries.TryGetValue(name, out var entry) ? entry.Value.Place : place;
 
     private string? OptionalText(string name, string about, int longest, bool required)
     {
@@ -192,7 +202,7 @@ internal sealed class FieldMap
         string? word
     )
     {
-        schema?.Add(name, FieldSchema.Quantity(measure, range, about, word), word is null);
+        schema?.Add(name, FieldSchema.Quantity(measure, range, about), word is null, word);
         if (Scalar(name, word is null) is not { } scalar || scalar.Text == word)
         {
             return null;
@@ -222,7 +232,7 @@ internal sealed class FieldMap
 
     private int? Count(string name, (int Lowest, int Highest) range, string about, string? word)
     {
-        schema?.Add(name, FieldSchema.Count(range, about, word), word is null);
+        schema?.Add(name, FieldSchema.Count(range, about), word is null, word);
         if (Scalar(name, word is null) is not { } scalar || scalar.Text == word)
         {
             return null;
@@ -250,7 +260,7 @@ internal sealed class FieldMap
         where T : struct
     {
         var words = options.Select(option => option.Word).Concat(required ? [] : [UnknownWord]);
-        schema?.Add(name, FieldSchema.OneOf(words, about), required);
+        schema?.Add(name, FieldSchema.OneOf(options.Select(option => option.Word), about), required, UnknownWord);
         if (Scalar(name, required) is not { } scalar || (!required && scalar.Text == UnknownWord))
         {
             return null;
@@ -279,7 +289,7 @@ internal sealed class FieldMap
         {
             names.Add(name);
             var inner = new FieldSchema();
-            schema.Add(name, inner.AsMap(about), required);
+            schema.Add(name, inner.AsMap(about), required, UnknownWord);
             return new(null, default, Path(name), log, inner);
         }
 
@@ -317,12 +327,17 @@ internal sealed class FieldMap
             return null;
         }
 
-        if (entry.Value is YamlScalar scalar)
+        if (entry.Value is YamlScalar { Text.Length: <= LongestValue } scalar)
         {
             return scalar;
         }
 
-        log.Add(entry.Value.Place, Path(name), "a group or a list", "a single value is accepted");
+        log.Add(
+            entry.Value.Place,
+            Path(name),
+            entry.Value is YamlScalar ? "too long" : "a group or a list",
+            $"a single value of at most {LongestValue} characters is accepted"
+        );
         return null;
     }
 

@@ -8,14 +8,27 @@ internal sealed class FieldSchema
     private readonly JsonObject properties = [];
     private readonly JsonArray required = [];
 
-    /// <summary>Adds a field.</summary>
-    public void Add(string name, JsonObject field, bool isRequired)
+    /// <summary>Adds a field; one that may be left out may also be empty, or the given word.</summary>
+    public void Add(string name, JsonObject field, bool isRequired, string? word = null)
     {
-        properties.Add(name, field);
         if (isRequired)
         {
+            properties.Add(name, field);
             required.Add(name);
+            return;
         }
+
+        var about = (string)field["description"]!;
+        field.Remove("description");
+        var instead = word is null ? new JsonArray([null]) : new JsonArray(word, null);
+        properties.Add(
+            name,
+            new JsonObject
+            {
+                ["description"] = about,
+                ["anyOf"] = new JsonArray(field, new JsonObject { ["enum"] = instead }),
+            }
+        );
     }
 
     /// <summary>The schema of the mapping.</summary>
@@ -58,54 +71,35 @@ internal sealed class FieldSchema
             ["pattern"] = pattern,
         };
 
-    /// <summary>A number with its unit, or a word in its place.</summary>
-    public static JsonObject Quantity(
-        Measure measure,
-        (double Lowest, double Highest) range,
-        string about,
-        string? word
-    )
+    /// <summary>A number with its unit.</summary>
+    public static JsonObject Quantity(Measure measure, (double Lowest, double Highest) range, string about)
     {
         var text = $"{about} [{measure.OwnUnit}], {measure.Format(range.Lowest)} to {measure.Format(range.Highest)}.";
-        var forms = new JsonArray
+        var withUnit = new JsonObject { ["type"] = "string", ["pattern"] = measure.Pattern };
+        if (!measure.TakesBareNumbers)
         {
-            new JsonObject { ["type"] = "string", ["pattern"] = measure.Pattern },
-        };
-        if (measure.TakesBareNumbers)
-        {
-            forms.Add(new JsonObject { ["type"] = "number" });
+            withUnit.Insert(0, "description", text);
+            return withUnit;
         }
 
-        return WithWord(forms, text, word);
+        return new()
+        {
+            ["description"] = text,
+            ["anyOf"] = new JsonArray(withUnit, new JsonObject { ["type"] = "number" }),
+        };
     }
 
-    /// <summary>A whole number, or a word in its place.</summary>
-    public static JsonObject Count((int Lowest, int Highest) range, string about, string? word) =>
-        WithWord(
-            [
-                new JsonObject
-                {
-                    ["type"] = "integer",
-                    ["minimum"] = range.Lowest,
-                    ["maximum"] = range.Highest,
-                },
-            ],
-            about,
-            word
-        );
+    /// <summary>A whole number.</summary>
+    public static JsonObject Count((int Lowest, int Highest) range, string about) =>
+        new()
+        {
+            ["type"] = "integer",
+            ["description"] = about,
+            ["minimum"] = range.Lowest,
+            ["maximum"] = range.Highest,
+        };
 
     /// <summary>One of a few words.</summary>
     public static JsonObject OneOf(IEnumerable<string> words, string about) =>
         new() { ["description"] = about, ["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]) };
-
-    private static JsonObject WithWord(JsonArray forms, string about, string? word)
-    {
-        if (word is not null)
-        {
-            forms.Add(new JsonObject { ["const"] = word });
-            forms.Add(new JsonObject { ["type"] = "null" });
-        }
-
-        return new() { ["description"] = about, ["anyOf"] = forms };
-    }
 }

@@ -19,6 +19,9 @@ internal sealed record UnitSpelling(string Spelling, Func<double, double> ToOwn)
 /// <param name="Units">The spellings accepted; the first is the usual one.</param>
 internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyList<UnitSpelling> Units)
 {
+    // Beyond it conversions could overflow; no field accepts as much.
+    private const double LargestNumber = 1e15;
+
     /// <summary>Length, kept in metres.</summary>
     public static Measure LengthM { get; } =
         new(
@@ -267,16 +270,16 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
         var unit = parts.Groups["unit"].Value;
         if (digits.Contains(',', StringComparison.Ordinal))
         {
-            problem = $"'{text}' has a comma; write the decimal mark as a point and no thousands mark";
+            problem = $"'{text}' has a comma: write the decimal mark as a point, and no thousands mark";
             return false;
         }
 
         if (
             !double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
-            || !double.IsFinite(number)
+            || !(Math.Abs(number) <= LargestNumber)
         )
         {
-            problem = $"'{digits}' is not a number";
+            problem = $"'{digits}' is not a number that can be meant";
             return false;
         }
 

@@ -19,6 +19,13 @@ internal static class Nearest
             : null;
     }
 
+    /// <summary>What is accepted in the place of a mistyped word: the nearest one, or all of them.</summary>
+    /// <param name="word">What was written.</param>
+    /// <param name="known">What is known.</param>
+    /// <returns>A question, or a list.</returns>
+    public static string Or(string word, IReadOnlyCollection<string> known) =>
+        Of(word, known) is { } nearest ? $"did you mean '{nearest}'?" : $"{string.Join(", ", known)} are accepted";
+
     // Damerau-Levenshtein, optimal string alignment.
     private static int Distance(string a, string b)
     {

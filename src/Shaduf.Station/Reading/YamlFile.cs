@@ -17,68 +17,43 @@ internal static class YamlFile
 
     /// <summary>Reads a file from disk.</summary>
     /// <param name="path">The file's path.</param>
-    /// <param name="shownAs">How the file is named in errors.</param>
+    /// <param name="log">Takes every field that stands twice.</param>
     /// <returns>Its bytes and its top mapping.</returns>
     /// <exception cref="BadInputException">The file is missing, too large, or not plain YAML.</exception>
-    public static (byte[] Bytes, YamlMap Top) Read(string path, string shownAs)
+    public static (byte[] Bytes, YamlMap Top) Read(string path, FieldLog log)
     {
-        var info = new FileInfo(path);
-        if (!info.Exists)
+        if (!File.Exists(path))
         {
             throw Bad(
-                shownAs,
+                log.File,
                 new(1, 1),
                 Directory.Exists(path) ? "this is a folder" : "there is no such file",
                 "the path of a YAML file is accepted"
             );
         }
 
-        if (info.Length > LargestBytes)
-        {
-            throw Bad(
-                shownAs,
-                new(1, 1),
-                $"the file has {info.Length} bytes",
-                $"files of at most {LargestBytes / 1024} kB are accepted"
-            );
-        }
-
-        byte[] bytes;
         try
         {
-            bytes = File.ReadAllBytes(path);
+            using var stream = File.OpenRead(path);
+            var bytes = new byte[LargestBytes + 1];
+            var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            return (bytes[..count], Parse(log, bytes[..count]));
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw Bad(shownAs, new(1, 1), "the file cannot be read", "a file that this user may read is accepted");
+            throw Bad(log.File, new(1, 1), "the file cannot be read", "a file that this user may read is accepted");
         }
-
-        return (bytes, Parse(shownAs, bytes));
     }
 
     /// <summary>Reads YAML from bytes.</summary>
-    /// <param name="file">The file's name for errors.</param>
+    /// <param name="log">Names the file in errors, and takes every field that stands twice.</param>
     /// <param name="bytes">UTF-8 text.</param>
     /// <returns>The top mapping.</returns>
-    /// <exception cref="BadInputException">The text is not plain YAML.</exception>
-    public static YamlMap Parse(string file, byte[] bytes)
+    /// <exception cref="BadInputException">The text is too long or not plain YAML.</exception>
+    public static YamlMap Parse(FieldLog log, byte[] bytes)
     {
-        if (bytes.Length > LargestBytes)
-        {
-            throw Bad(file, new(1, 1), $"{bytes.Length} bytes", $"at most {LargestBytes / 1024} kB are accepted");
-        }
-
-        string text;
-        try
-        {
-            text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes);
-        }
-        catch (DecoderFallbackException)
-        {
-            throw Bad(file, new(1, 1), "this is not UTF-8 text", "a YAML text file in UTF-8 is accepted");
-        }
-
-        text = text.TrimStart('\uFEFF');
+        var file = log.File;
+        var text = Text(file, bytes);
         try
         {
             var parser = new Parser(new StringReader(text));
@@ -89,7 +64,7 @@ internal static class YamlFile
             }
 
             parser.Consume<DocumentStart>();
-            var top = Node(parser, file, 0);
+            var top = Node(parser, log, "", 0);
             parser.Consume<DocumentEnd>();
             if (parser.Accept<DocumentStart>(out var second))
             {
@@ -111,8 +86,43 @@ internal static class YamlFile
         }
     }
 
-    private static YamlNode Node(Parser parser, string file, int depth)
+    private static string Text(string file, byte[] bytes)
     {
+        if (bytes.Length > LargestBytes)
+        {
+            throw Bad(
+                file,
+                new(1, 1),
+                "the file is too large",
+                $"files of at most {LargestBytes / 1024} kB are accepted"
+            );
+        }
+
+        string text;
+        try
+        {
+            text = new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes).TrimStart('\uFEFF');
+        }
+        catch (DecoderFallbackException)
+        {
+            throw Bad(file, new(1, 1), "this is not UTF-8 text", "a YAML text file in UTF-8 is accepted");
+        }
+
+        foreach (var (i, line) in text.Split('\n').Index())
+        {
+            var tab = line.AsSpan().IndexOfAnyExcept(' ');
+            if (tab >= 0 && line[tab] == '\t' && line.AsSpan().Trim().Length > 0)
+            {
+                throw Bad(file, new(i + 1, tab + 1), "a tab", "spaces before a field's name are accepted");
+            }
+        }
+
+        return text;
+    }
+
+    private static YamlNode Node(Parser parser, FieldLog log, string path, int depth)
+    {
+        var file = log.File;
         var place = Place(parser.Current!.Start);
         if (depth > DeepestNesting)
         {
@@ -138,42 +148,43 @@ internal static class YamlFile
         return opening switch
         {
             Scalar => new YamlScalar(place, parser.Consume<Scalar>().Value.Trim()),
-            SequenceStart => List(parser, file, depth),
-            _ => Map(parser, file, depth),
+            SequenceStart => List(parser, log, path, depth),
+            _ => Map(parser, log, path, depth),
         };
     }
 
-    private static YamlList List(Parser parser, string file, int depth)
+    private static YamlList List(Parser parser, FieldLog log, string path, int depth)
     {
         var place = Place(parser.Consume<SequenceStart>().Start);
         var items = new List<YamlNode>();
         while (!parser.TryConsume<SequenceEnd>(out _))
         {
-            items.Add(Node(parser, file, depth + 1));
+            items.Add(Node(parser, log, $"{path}[{items.Count + 1}]", depth + 1));
         }
 
         return new(place, items);
     }
 
-    private static YamlMap Map(Parser parser, string file, int depth)
+    private static YamlMap Map(Parser parser, FieldLog log, string path, int depth)
     {
         var place = Place(parser.Consume<MappingStart>().Start);
         var entries = new Dictionary<string, YamlEntry>(StringComparer.Ordinal);
         while (!parser.TryConsume<MappingEnd>(out _))
         {
-            var name = Node(parser, file, depth + 1);
+            var name = Node(parser, log, path, depth + 1);
             if (name is not YamlScalar scalar)
             {
-                throw Bad(file, name.Place, "a field's name is not a word", "'name: value' is accepted");
+                throw Bad(log.File, name.Place, "a field's name is not a word", "'name: value' is accepted");
             }
 
-            var entry = new YamlEntry(scalar.Text, scalar.Place, Node(parser, file, depth + 1));
+            var field = path.Length == 0 ? scalar.Text : $"{path}.{scalar.Text}";
+            var entry = new YamlEntry(scalar.Text, scalar.Place, Node(parser, log, field, depth + 1));
             if (!entries.TryAdd(entry.Name, entry))
             {
-                throw Bad(
-                    file,
+                log.Add(
                     scalar.Place,
-                    $"'{scalar.Text}' stands twice (first on line {entries[entry.Name].NamePlace.Line})",
+                    field,
+                    $"stands twice (first on line {entries[entry.Name].NamePlace.Line})",
                     "each field once is accepted"
                 );
             }

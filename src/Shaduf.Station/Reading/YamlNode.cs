@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Shaduf.Station;
 
 /// <summary>A place in a file, both counted from 1.</summary>
@@ -7,7 +9,30 @@ internal readonly record struct FilePlace(int Line, int Column);
 
 /// <summary>A piece of a YAML file with its place.</summary>
 /// <param name="Place">Where it begins.</param>
-internal abstract record YamlNode(FilePlace Place);
+internal abstract record YamlNode(FilePlace Place)
+{
+    /// <summary>The node at a path such as <c>steps[2].drawdown</c>; what encloses it when it is absent.</summary>
+    public YamlNode At(string path)
+    {
+        var at = this;
+        foreach (var step in path.Split('.', '['))
+        {
+            switch (at)
+            {
+                case YamlMap map when map.Entries.TryGetValue(step, out var entry):
+                    at = entry.Value;
+                    break;
+                case YamlList list when step.EndsWith(']'):
+                    at = list.Items[int.Parse(step.AsSpan(0, step.Length - 1), CultureInfo.InvariantCulture) - 1];
+                    break;
+                default:
+                    return at;
+            }
+        }
+
+        return at;
+    }
+}
 
 /// <summary>A single value, still text.</summary>
 internal sealed record YamlScalar(FilePlace Place, string Text) : YamlNode(Place)

@@ -81,7 +81,7 @@ public sealed record DemandYear(
         };
     }
 
-    private static IEnumerable<UseYear> UsesOf(UsesBrief uses, Survey survey)
+    internal static IEnumerable<UseYear> UsesOf(UsesBrief uses, Survey survey)
     {
         var years = survey["design-years"];
         var growth = survey["growth"];

@@ -21,8 +21,8 @@ public sealed record Sky(
     /// <summary>Seed of the weather year that the station is sized on; others are run to see the spread.</summary>
     public const int DesignSeed = 1;
 
-    private const double LeastTiltDeg = 10;
-    private const double MostTiltDeg = 35;
+    internal const double LeastTiltDeg = 10;
+    internal const double MostTiltDeg = 35;
 
     /// <summary>Prepares the year and chooses tilt and azimuth where the brief leaves them open.</summary>
     /// <param name="brief">The brief.</param>

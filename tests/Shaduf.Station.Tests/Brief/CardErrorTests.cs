@@ -1,0 +1,274 @@
+using System.Runtime.Versioning;
+
+namespace Shaduf.Station.Tests;
+
+/// <summary>Cards and prices that contradict themselves, one another or the brief are refused before any design.</summary>
+public sealed class CardErrorTests
+{
+    private static readonly string[] s_few =
+    [
+        "module-410",
+        "lift-6x130",
+        "drive-400-10",
+        "gi-50",
+        "pe-63-pn16",
+        "pe-63-pn10",
+        "pe-32-pn16",
+        "pe-40-pn16",
+        "pv-4",
+        "drop-4",
+        "L35x4",
+        "SHS60x3",
+        "SHS100x4",
+        "tank-20",
+        "light-20",
+    ];
+
+    [Theory]
+    [InlineData(
+        "lift-6x130",
+        "flow: 0.00 m3/h, head: 1",
+        "flow: 0.00 m3/h, head: -1",
+        "cards/lift-6x130.yaml:7:30: curve[1].head: -166.4 m is out of range; 0 m to 1000 m is accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "card: pump",
+        "card: pmup",
+        "cards/lift-6x130.yaml:2:7: card: 'pmup' is not one of the words; module, pump, drive, pipe, cable, section, tank, light is accepted"
+    )]
+    [InlineData("lift-6x130", "card: pump\n", "", "cards/lift-6x130.yaml:2:1: card: missing; 'card: ...' is needed")]
+    [InlineData(
+        "lift-6x130",
+        "planning: yes",
+        "planning: true",
+        "cards/lift-6x130.yaml:5:11: planning: 'true' is not one of the words; yes, no is accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "lowestFrequency: 30 Hz",
+        "lowestFrequency: 4 Hz",
+        "cards/lift-6x130.yaml:21:18: lowestFrequency: the card contradicts itself: the lowest frequency is not between a tenth of the rated one and the rated one; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "lowestFrequency: 30 Hz",
+        "lowestFrequency: 60 Hz",
+        "cards/lift-6x130.yaml:21:18: lowestFrequency: the card contradicts itself: the lowest frequency is not between a tenth of the rated one and the rated one; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "motorDiameter: 96 mm",
+        "motorDiameter: 130 mm",
+        "cards/lift-6x130.yaml:22:16: motorDiameter: the card contradicts itself: the motor is wider than the whole pump; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "motorPower: 4 kW",
+        "motorPower: 2 kW",
+        "cards/lift-6x130.yaml:15:13: motorPower: the card contradicts itself: the pump takes 4.52 kW at the shaft and the motor gives 2.00 kW; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "module-410",
+        "power: 410 W",
+        "power: 500 W",
+        "cards/module-410.yaml:6:8: power: the card contradicts itself: the maximum power 500 W is not its voltage times its current, 410 W, within 1 %; figures of one data sheet are accepted\ncards/module-410.yaml:6:8: power: the card contradicts itself: the fill factor is 0.967; crystalline silicon lies between 0.65 and 0.86; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "module-410",
+        "shortCircuit: 13.9 A",
+        "shortCircuit: 13 A",
+        "cards/module-410.yaml:6:8: power: the card contradicts itself: the short-circuit current 13 A is not above the current at maximum power 13.14 A; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "module-410",
+        "voltageCoefficient: -0.26 %/K",
+        "voltageCoefficient: 0.26 %/K",
+        "cards/module-410.yaml:12:21: voltageCoefficient: 0.26 %/K is out of range; -1 %/K to 0 %/K is accepted"
+    )]
+    [InlineData(
+        "module-410",
+        "length: 1722 mm",
+        "length: 1.1 m",
+        "cards/module-410.yaml:18:8: width: the card contradicts itself: the short side is longer than the long side; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "drive-400-10",
+        "windowHigh: 900 V",
+        "windowHigh: 1100 V",
+        "cards/drive-400-10.yaml:8:13: windowHigh: the card contradicts itself: the window does not lie between its low end and the highest voltage at the input; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "drive-400-10",
+        "windowLow: 350 V",
+        "windowLow: 950 V",
+        "cards/drive-400-10.yaml:8:13: windowHigh: the card contradicts itself: the window does not lie between its low end and the highest voltage at the input; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "pe-63-pn16",
+        "bore: 50.0 mm",
+        "bore: 65 mm",
+        "cards/pe-63-pn16.yaml:10:7: bore: the card contradicts itself: the wall is not 0.5 mm to 200 mm thick; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "pe-32-pn16",
+        "roughness: 0.01 mm",
+        "roughness: 3 mm",
+        "cards/pe-32-pn16.yaml:11:12: roughness: the card contradicts itself: more than a tenth of the bore; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "pv-4",
+        "size: 4 mm2",
+        "size: 5 mm2",
+        "cards/pv-4.yaml:7:7: size: the card contradicts itself: CopperClass5Tinned has no size 5 mm²; sizes: 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "L35x4",
+        "wall: 4 mm",
+        "wall: 14 mm",
+        "cards/L35x4.yaml:8:7: wall: the card contradicts itself: thicknessMm is 14 mm; accepted: 2 to 11.666666666666666 mm; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "SHS60x3",
+        "wall: 3 mm",
+        "wall: 20 mm",
+        "cards/SHS60x3.yaml:8:7: wall: the card contradicts itself: wallMm is 20 mm; accepted: 0.5 to 16 mm; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "tank-20",
+        "useful: ",
+        "useful: 9",
+        "cards/tank-20.yaml:7:9: useful: 918.8 m3 is out of range; 0.1 m3 to 500 m3 is accepted"
+    )]
+    [InlineData(
+        "tank-20",
+        "name: tank-20",
+        "name: light-20",
+        "cards/tank-20.yaml:3:7: name: 'light-20' is already the name of another card or item; a name of its own is accepted"
+    )]
+    [InlineData(
+        "tank-20",
+        "name: tank-20",
+        "name: sand",
+        "cards/tank-20.yaml:3:7: name: 'sand' is already the name of another card or item; a name of its own is accepted"
+    )]
+    [InlineData(
+        "tank-20",
+        "height: ",
+        "hight: ",
+        "cards/tank-20.yaml:2:1: height: missing; 'height: ...' is needed\ncards/tank-20.yaml:9:1: hight: no such field; did you mean 'height'?"
+    )]
+    public void A_card_that_contradicts_itself_gives_one_line(string card, string right, string wrong, string expected)
+    {
+        using var scratch = new Scratch();
+        var text = File.ReadAllText(Path.Combine(Examples.Cards, $"{card}.yaml"));
+        Assert.Contains(right, text, StringComparison.Ordinal);
+        scratch.Shelf(s_few.Where(name => name != card), (card, text.Replace(right, wrong, StringComparison.Ordinal)));
+        var actual = string.Join('\n', scratch.Errors(Examples.TextOf("hilltop-village")));
+        Assert.True(actual == expected, actual);
+    }
+
+    [Theory]
+    [InlineData(
+        "  - { item: sand, unit: m3, rate: 310, remark: at the site }",
+        "  - { item: sand, unit: m3, rate: -310 }",
+        "prices.yaml:85:35: rates[79].rate: -310 is out of range; 0 to 1000000000 is accepted"
+    )]
+    [InlineData(
+        "  - { item: stone, unit: m3,",
+        "  - { item: sand, unit: m3,",
+        "prices.yaml:86:13: rates[80].item: 'sand' has a rate already; one rate an item is accepted"
+    )]
+    [InlineData(
+        "item: sand, unit: m3",
+        "item: sand, unit: kg",
+        "prices.yaml:85:25: rates[79].unit: 'sand' is measured in m3, not in kg; m3 is accepted"
+    )]
+    [InlineData(
+        "item: lift-4x60, unit: nr",
+        "item: lift-4x60, unit: m",
+        "prices.yaml:10:30: rates[4].unit: 'lift-4x60' is measured in nr, not in m; nr is accepted"
+    )]
+    [InlineData(
+        "rate: 8600",
+        "rate: 8.600,00",
+        "prices.yaml:10:46: rates[4].00: no such field; inside braces a comma ends a value: write the decimal mark as a point"
+    )]
+    [InlineData(
+        "rate: 8600",
+        "rate: 8600 USD",
+        "prices.yaml:10:40: rates[4].rate: 'USD' is not a unit of number here; 0 to 1000000000 is accepted"
+    )]
+    [InlineData(
+        "minorDigits: 2",
+        "minorDigits: 7",
+        "prices.yaml:4:14: minorDigits: '7' is not a whole number in range; 0 to 4 is accepted"
+    )]
+    [InlineData(
+        "date: 2026-02-01",
+        "date: February",
+        "prices.yaml:5:7: date: 'February' is not a date; a date as 2026-03-01 is accepted"
+    )]
+    public void A_price_book_that_is_wrong_gives_one_line(string right, string wrong, string expected)
+    {
+        using var scratch = new Scratch();
+        var text = File.ReadAllText(Examples.Prices);
+        Assert.Contains(right, text, StringComparison.Ordinal);
+        scratch.Write("prices.yaml", text.Replace(right, wrong, StringComparison.Ordinal));
+        var actual = string.Join('\n', scratch.Errors(Examples.TextOf("hilltop-village")));
+        Assert.True(actual == expected, actual);
+    }
+
+    [Fact]
+    public void An_empty_folder_of_cards_names_every_kind_that_is_missing()
+    {
+        using var scratch = new Scratch();
+        Directory.CreateDirectory(scratch.PathOf("cards"));
+        var errors = scratch.Errors(Examples.TextOf("homestead"));
+        Assert.Contains("3:8: cards: there is no card of a pump; at least one card of each kind is needed", errors);
+        Assert.Contains("3:8: cards: there is no card of a drive; at least one card of each kind is needed", errors);
+        Assert.Equal(11, errors.Count);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void A_folder_that_may_not_be_read_is_refused()
+    {
+        Assert.SkipWhen(
+            OperatingSystem.IsWindows() || Environment.IsPrivilegedProcess,
+            "this user may read everything"
+        );
+        using var scratch = new Scratch();
+        Directory.CreateDirectory(scratch.PathOf("cards"), UnixFileMode.None);
+        Assert.Equal(
+            ["cards:1:1: file: the folder cannot be read; a folder that this user may read is accepted"],
+            scratch.Errors(Examples.TextOf("homestead"))
+        );
+    }
+
+    [Fact]
+    public void Errors_of_brief_cards_and_prices_are_listed_together()
+    {
+        using var scratch = new Scratch();
+        scratch.Shelf(s_few, ("a-tank", "card: tank\nname: a-tank\n"));
+        scratch.Write("prices.yaml", "name: none\ncurrency: X\nminorDigits: 0\nrates: []\n");
+        var errors = scratch.Errors(
+            Examples
+                .TextOf("hilltop-village")
+                .Replace("latitude: -2.10 deg", "latitude: 95 deg", StringComparison.Ordinal)
+        );
+        Assert.Equal(
+            [
+                "15:13: site.latitude: 95 deg is out of range; -65 deg to 65 deg is accepted",
+                "cards/a-tank.yaml:1:1: about: missing; 'about: ...' is needed",
+                "cards/a-tank.yaml:1:1: planning: missing; 'planning: ...' is needed",
+                "cards/a-tank.yaml:1:1: volume: missing; 'volume: ...' is needed",
+                "cards/a-tank.yaml:1:1: useful: missing; 'useful: ...' is needed",
+                "cards/a-tank.yaml:1:1: diameter: missing; 'diameter: ...' is needed",
+                "cards/a-tank.yaml:1:1: height: missing; 'height: ...' is needed",
+                "prices.yaml:4:1: rates: 0 entries; a list of 1 to 2000 entries is accepted",
+            ],
+            errors
+        );
+    }
+}

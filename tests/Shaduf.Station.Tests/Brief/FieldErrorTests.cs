@@ -1,0 +1,339 @@
+namespace Shaduf.Station.Tests;
+
+/// <summary>One wrong figure in a brief gives one line, at its place, that says what is accepted there.</summary>
+public sealed class FieldErrorTests
+{
+    [Theory]
+    [InlineData(
+        "latitude: -2.10 deg",
+        "latitude: 95 deg",
+        "15:13: site.latitude: 95 deg is out of range; -65 deg to 65 deg is accepted"
+    )]
+    [InlineData("  latitude: -2.10 deg\n", "", "15:3: site.latitude: missing; 'latitude: ...' is needed")]
+    [InlineData("latitude: -2.10 deg", "latitude:", "15:3: site.latitude: empty; 'latitude: ...' is needed")]
+    [InlineData(
+        "depth: 110 m",
+        "depth: -110 m",
+        "56:10: source.depth: -110 m is out of range; 1 m to 700 m, or 'unknown' is accepted"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: 110",
+        "56:10: source.depth: '110' has no unit; 1 m to 700 m, or 'unknown' is accepted, in m, mm, cm, km, ft, in"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: 110 L",
+        "56:10: source.depth: 'L' is not a unit of length here; 1 m to 700 m, or 'unknown' is accepted, in m, mm, cm, km, ft, in"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: 110,5 m",
+        "56:10: source.depth: '110,5 m' has a comma: write the decimal mark as a point, and no thousands mark; 1 m to 700 m, or 'unknown' is accepted, in m, mm, cm, km, ft, in"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: about 110 m",
+        "56:10: source.depth: 'about 110 m' is not a number with a unit; 1 m to 700 m, or 'unknown' is accepted, in m, mm, cm, km, ft, in"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: [110 m]",
+        "56:10: source.depth: a group or a list; a single value of at most 250 characters is accepted"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: 1e999 m",
+        "56:10: source.depth: '1e999' is not a number that can be meant; 1 m to 700 m, or 'unknown' is accepted, in m, mm, cm, km, ft, in"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: 1e308 km",
+        "56:10: source.depth: '1e308' is not a number that can be meant; 1 m to 700 m, or 'unknown' is accepted, in m, mm, cm, km, ft, in"
+    )]
+    [InlineData(
+        "waterTemperature: 24 degC",
+        "waterTemperature: 1e308 degF",
+        "67:21: source.waterTemperature: '1e308' is not a number that can be meant; 5 degC to 40 degC, or 'unknown' is accepted, in degC, °C, C, degF, °F"
+    )]
+    [InlineData(
+        "depth: 110 m",
+        "depth: .nan",
+        "56:10: source.depth: '.' is not a number that can be meant; 1 m to 700 m, or 'unknown' is accepted, in m, mm, cm, km, ft, in"
+    )]
+    [InlineData("depth: 110 m", "dept: 110 m", "56:3: source.dept: no such field; did you mean 'depth'?")]
+    [InlineData(
+        "depth: 110 m",
+        "xyzzy: 110 m",
+        "56:3: source.xyzzy: no such field; casing, depth, drillersFigure, pumpSetting, restLevel, seasonalFall, steps, testedYield, waterTemperature, yieldShare are accepted"
+    )]
+    [InlineData(
+        "growth: 1.5 %/year",
+        "growth: 90 %/year",
+        "45:11: uses.growth: 90 %/year is out of range; -5 %/year to 15 %/year, or 'unknown' is accepted"
+    )]
+    [InlineData(
+        "people: { count: 980, each: 20 L/d }",
+        "people: { count: 9.5, each: 20 L/d }",
+        "48:20: uses.people.count: '9.5' is not a whole number in range; 1 to 200000 is accepted"
+    )]
+    [InlineData(
+        "people: { count: 980, each: 20 L/d }",
+        "people: { count: unknown, each: 20 L/d }",
+        "48:20: uses.people.count: 'unknown' is not a whole number in range; 1 to 200000 is accepted"
+    )]
+    [InlineData(
+        "people: { count: 980, each: 20 L/d }",
+        "people: 980",
+        "48:11: uses.people: not a group of fields; indented 'name: value' lines are accepted"
+    )]
+    [InlineData(
+        "people: { count: 980, each: 20 L/d }",
+        "people: { count: 980, pattern: scholl }",
+        "48:34: uses.people.pattern: 'scholl' is not a draw pattern; did you mean 'school'?"
+    )]
+    [InlineData(
+        "soil: clay",
+        "soil: mud",
+        "19:9: site.soil: 'mud' is not one of the words; rock, gravel, sand, clay, expansive-clay, fill, unknown is accepted"
+    )]
+    [InlineData(
+        "issued: 2026-03-02",
+        "issued: 2.3.2026",
+        "12:11: station.issued: '2.3.2026' is not a date; a date as 2026-03-01 is accepted"
+    )]
+    [InlineData(
+        "animal: cattle, count: 70, each: 20 L/d",
+        "animal: yak, count: 70",
+        "52:17: uses.livestock[1].animal: no default use is known for 'yak'; cattle, camel, donkey, goat, sheep, or a field 'each', is accepted"
+    )]
+    [InlineData(
+        "kind: elbow 90, count: 6",
+        "kind: elbow 91, count: 6",
+        "83:15: lift.fittings[4].kind: 'elbow 91' is not in the table; did you mean 'elbow 90'?"
+    )]
+    [InlineData(
+        "kind: elbow 90, count: 6",
+        "kind: elbow 45, count: 6",
+        "84:15: lift.fittings[5].kind: 'elbow 45' stands twice; one line for each kind, with its count, is accepted"
+    )]
+    [InlineData(
+        "    dec: { sun: 5.5 kWh/m2/d, air: 22.1 degC }\n",
+        "",
+        "30:5: site.months.dec: missing; 'dec: ...' is needed"
+    )]
+    [InlineData(
+        "dec: { sun: 5.5 kWh/m2/d, air: 22.1 degC }",
+        "dec:",
+        "41:5: site.months.dec: empty; 'dec: ...' is needed"
+    )]
+    [InlineData(
+        "dec: { sun: 5.5 kWh/m2/d, air: 22.1 degC }",
+        "dec: { sun: 9.9 kWh/m2/d }",
+        "41:17: site.months.dec.sun: 9.9 kWh/m2/d cannot be (the sun above the air gives 10.12); 0.51 to 8 kWh/m2/d is accepted there"
+    )]
+    [InlineData(
+        "utcOffset: 3 h",
+        "utcOffset: -9 h",
+        "18:14: site.utcOffset: -9 h does not belong to longitude 34.8 deg; an offset within 4 h of 2.3 h is accepted"
+    )]
+    [InlineData(
+        "recordLow: 9 degC",
+        "recordLow: 38 degC",
+        "26:14: site.recordLow: above the record high; a figure below recordHigh is accepted"
+    )]
+    [InlineData(
+        "tankInlet: 1300.4 m",
+        "tankInlet: 1290 m",
+        "77:14: lift.tankInlet: 1290 m is below the ground at the tank (1297 m); 1297 to 1327 m is accepted"
+    )]
+    [InlineData(
+        "tankInlet: 1300.4 m",
+        "tankInlet: 1340 m",
+        "77:14: lift.tankInlet: 1340 m is far above the ground at the tank (1297 m); 1297 to 1327 m is accepted"
+    )]
+    [InlineData(
+        "chainage: 330 m",
+        "chainage: 130 m",
+        "73:19: lift.route[3].chainage: 130 m is not beyond the point before it; more than 150 m is accepted"
+    )]
+    [InlineData(
+        "pumpSetting: choose",
+        "pumpSetting: 120 m",
+        "66:16: source.pumpSetting: 120 m is below the bottom (110 m); less than 110 m is accepted"
+    )]
+    [InlineData(
+        "pumpSetting: choose",
+        "pumpSetting: 40 m",
+        "66:16: source.pumpSetting: 40 m is above the water at rest (41.5 m); a depth below the rest level is accepted"
+    )]
+    [InlineData(
+        "restLevel: 41.5 m",
+        "restLevel: 111 m",
+        "58:14: source.restLevel: 111 m is not above the bottom (110 m); less than 110 m is accepted"
+    )]
+    [InlineData(
+        "flow: 9.0 m3/h, drawdown: 9.9 m",
+        "flow: 9.0 m3/h, drawdown: 5.0 m",
+        "64:35: source.steps[3].drawdown: the drawdown does not grow: 5.9 m, then 5 m; a drawdown that grows with the flow is accepted"
+    )]
+    [InlineData(
+        "flow: 9.0 m3/h, drawdown: 9.9 m",
+        "flow: 5.0 m3/h, drawdown: 9.9 m",
+        "64:15: source.steps[3].flow: the flow does not grow; steps from the smallest flow to the largest are accepted"
+    )]
+    [InlineData(
+        "flow: 10.5 m3/h, drawdown: 12.2 m",
+        "flow: 10.5 m3/h, drawdown: 72.2 m",
+        "65:36: source.steps[4].drawdown: the deepest drawdown lies below the bottom; drawdowns that end above the bottom are accepted"
+    )]
+    [InlineData(
+        "module: module-410",
+        "module: module-411",
+        "103:11: array.module: there is no card of a module named 'module-411'; did you mean 'module-410'?"
+    )]
+    [InlineData(
+        "mainPipe: pe-63-pn10",
+        "mainPipe: gi-50",
+        "93:13: taps.mainPipe: there is no card of a tap pipe named 'gi-50'; pe-25-pn16, pe-32-pn16, pe-40-pn16, pe-50-pn10, pe-50-pn16, pe-63-pn10, pe-63-pn16, pe-75-pn10, pe-75-pn16 are accepted"
+    )]
+    [InlineData(
+        "branch: 310 m, pipe: pe-40-pn16",
+        "branch: 310 m, pipe: pe-40-pn61",
+        "100:70: taps.points[6].pipe: there is no card of a tap pipe named 'pe-40-pn61'; did you mean 'pe-40-pn16'?"
+    )]
+    [InlineData(
+        "light: light-20",
+        "light: lantern",
+        "114:10: guard.light: there is no card of a light named 'lantern'; light-20 are accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "fence: maybe",
+        "115:10: guard.fence: 'maybe' is not one of the words; yes, no, unknown is accepted"
+    )]
+    [InlineData(
+        "rows: choose",
+        "rows: 9",
+        "110:9: rack.rows: '9' is not a whole number in range; 1 to 4, or 'choose' is accepted"
+    )]
+    [InlineData(
+        "columns: choose",
+        "columns: choose\n  mix: 1:2:5",
+        "112:8: rack.mix: '1:2:5' is not in the table; did you mean '1:2:4'?"
+    )]
+    [InlineData(
+        "columns: choose",
+        "columns: choose\n  angle: L50x5",
+        "112:10: rack.angle: no angle makes a channel for module-410; an angle card with a leg of about the module's thickness is accepted"
+    )]
+    [InlineData(
+        "columns: choose",
+        "columns: choose\n  rows: 4",
+        "112:3: rack.rows: stands twice (first on line 110); each field once is accepted"
+    )]
+    [InlineData(
+        "people: { count: 980, each: 20 L/d }",
+        "people: { count: 200000, each: 500 L/d }",
+        "44:3: uses: 119566 m3 a day are asked for in the design year; more than 0 and at most 20000 m3 a day is accepted"
+    )]
+    [InlineData(
+        "cards: ../cards",
+        "cards: nowhere",
+        "3:8: cards: there is no folder 'nowhere' beside the brief; a folder of cards is accepted"
+    )]
+    [InlineData(
+        "prices: ../prices/planning.yaml",
+        "prices: nowhere.yaml",
+        "4:9: prices: there is no file 'nowhere.yaml' beside the brief; a price book is accepted"
+    )]
+    [InlineData(
+        "prices: ../prices/planning.yaml",
+        "prices: .",
+        "4:9: prices: there is no file '.' beside the brief; a price book is accepted"
+    )]
+    [InlineData(
+        "cards: ../cards",
+        "cards: [a, b]",
+        "3:8: cards: a group or a list; a single value of at most 250 characters is accepted"
+    )]
+    [InlineData(
+        "name: Hilltop village",
+        "name: >-\n    one\n\n    two",
+        "7:9: station.name: too long, or holds control characters; at most 50 characters are accepted"
+    )]
+    [InlineData(
+        "revision: A",
+        "revision: A very long name of a revision",
+        "11:13: station.revision: too long, or holds control characters; at most 8 characters are accepted"
+    )]
+    public void One_wrong_figure_gives_one_line_at_its_place(string right, string wrong, string expected)
+    {
+        using var scratch = new Scratch();
+        var text = Examples.TextOf("hilltop-village");
+        Assert.Contains(right, text, StringComparison.Ordinal);
+        var actual = string.Join('\n', scratch.Errors(text.Replace(right, wrong, StringComparison.Ordinal)));
+        Assert.True(actual == expected, actual);
+    }
+
+    [Fact]
+    public void A_rack_that_cannot_be_braced_is_refused_before_the_design()
+    {
+        using var scratch = new Scratch();
+        var text = Examples
+            .TextOf("hilltop-village")
+            .Replace("tilt: choose", "tilt: 0 deg", StringComparison.Ordinal)
+            .Replace("rows: choose", "rows: 4\n  lowEdge: 0.3 m", StringComparison.Ordinal);
+        Assert.Equal(
+            [
+                "111:12: rack.lowEdge: so near to the ground, with so many rows and so little tilt, the columns cannot be braced; a higher low edge, fewer rows or a steeper tilt is accepted",
+            ],
+            scratch.Errors(text)
+        );
+    }
+
+    [Fact]
+    public void Every_error_of_a_file_is_listed_in_one_go_in_file_order()
+    {
+        using var scratch = new Scratch();
+        var text = Examples
+            .TextOf("hilltop-village")
+            .Replace("latitude: -2.10 deg", "latitude: 95 deg", StringComparison.Ordinal)
+            .Replace("utcOffset: 3 h", "utcOffset: 3", StringComparison.Ordinal)
+            .Replace("soil: clay", "soil: clay\n  soil: sand", StringComparison.Ordinal)
+            .Replace("casing: 152 mm", "casng: 152 mm", StringComparison.Ordinal)
+            .Replace("flow: 9.0 m3/h, drawdown: 9.9 m", "flow: 9.0 m3/h, drawdown: 5.0 m", StringComparison.Ordinal)
+            .Replace("tankInlet: 1300.4 m", "tankInlet: 1.3 m", StringComparison.Ordinal)
+            .Replace("module: module-410", "module: module-420", StringComparison.Ordinal)
+            .Replace("tax: 16 %", "tax: 16 %\n  discount: 3 %", StringComparison.Ordinal);
+        Assert.Equal(
+            [
+                "15:13: site.latitude",
+                "18:14: site.utcOffset",
+                "20:3: site.soil",
+                "58:3: source.casng",
+                "65:35: source.steps[3].drawdown",
+                "78:14: lift.tankInlet",
+                "104:11: array.module",
+                "123:3: money.discount",
+            ],
+            scratch.Errors(text).Select(error => string.Join(':', error.Split(':')[..3]))
+        );
+    }
+
+    [Fact]
+    public void A_missing_group_is_one_error_and_no_shower_of_its_fields()
+    {
+        using var scratch = new Scratch();
+        Assert.Equal(
+            [
+                "1:1: station: missing; 'station: ...' is needed",
+                "1:1: site: missing; 'site: ...' is needed",
+                "1:1: uses: missing; 'uses: ...' is needed",
+                "1:1: source: missing; 'source: ...' is needed",
+                "1:1: lift: missing; 'lift: ...' is needed",
+            ],
+            scratch.Errors("cards: ../cards\nprices: ../prices/planning.yaml\n")
+        );
+    }
+}

@@ -231,7 +231,20 @@ internal static class CardReader
             );
         }
 
-        return new(head.Name, head.About, head.IsPlanningData, sheet);
+        var lowestV = fields.Quantity("motorVoltageLow", Measure.VoltageV, 12, 700, "Lowest rated voltage of a motor.");
+        var highestV = fields.Quantity(
+            "motorVoltageHigh",
+            Measure.VoltageV,
+            12,
+            700,
+            "Highest rated voltage of a motor."
+        );
+        if (lowestV > highestV)
+        {
+            fields.Complain("motorVoltageHigh", "below motorVoltageLow", "a voltage not below it is accepted");
+        }
+
+        return new(head.Name, head.About, head.IsPlanningData, sheet, lowestV, highestV);
     }
 
     private static PipeCard Pipe(FieldMap fields, CardHead head)

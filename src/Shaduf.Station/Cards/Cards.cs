@@ -50,8 +50,31 @@ public sealed record PumpCard(
 ) : Card(Name, About, IsPlanningData);
 
 /// <summary>A drive that runs a pump's motor from the array.</summary>
-public sealed record DriveCard(string Name, string About, bool IsPlanningData, DriveSheet Sheet)
-    : Card(Name, About, IsPlanningData);
+/// <param name="Name">The name that briefs and price books use.</param>
+/// <param name="About">What it is, for people.</param>
+/// <param name="IsPlanningData">A generic card for planning.</param>
+/// <param name="Sheet">Its data sheet.</param>
+/// <param name="LowestMotorV">Lowest rated voltage of a motor that it may drive [V].</param>
+/// <param name="HighestMotorV">Highest rated voltage of a motor that it may drive [V].</param>
+public sealed record DriveCard(
+    string Name,
+    string About,
+    bool IsPlanningData,
+    DriveSheet Sheet,
+    double LowestMotorV,
+    double HighestMotorV
+) : Card(Name, About, IsPlanningData)
+{
+    /// <summary>Whether it may drive a motor: kind, rated voltage, and current with what derating leaves.</summary>
+    /// <param name="motor">The motor.</param>
+    /// <param name="deratingShare">Share of its current left at the site's height and heat, 0 to 1.</param>
+    /// <returns>True when it may.</returns>
+    public bool Fits(MotorSheet motor, double deratingShare) =>
+        Sheet.Drives == motor.Kind
+        && motor.RatedV >= LowestMotorV
+        && motor.RatedV <= HighestMotorV
+        && Sheet.LargestMotorA * deratingShare >= motor.RatedA;
+}
 
 /// <summary>Where a pipe may be used.</summary>
 public enum PipeUse

@@ -214,11 +214,7 @@ internal sealed class ArrangementSearch(SizingGround ground)
     private IEnumerable<DriveCard> Drives(PumpCard pump)
     {
         var share = Electrics.DeratingShareOf(ground.Brief, ground.Survey);
-        return ground
-            .Shelf.All<DriveCard>()
-            .Where(drive =>
-                drive.Sheet.Drives == pump.Motor.Kind && drive.Sheet.LargestMotorA * share >= pump.Motor.RatedA
-            );
+        return ground.Shelf.All<DriveCard>().Where(drive => drive.Fits(pump.Motor, share));
     }
 
     private ImmutableArray<double> ModuleYear(ModuleCard module)
@@ -238,7 +234,9 @@ internal sealed class ArrangementSearch(SizingGround ground)
         {
             return (
                 "drive",
-                Invariant($"no drive card carries its {pump.Motor.RatedA:0.0} A after derating for height and heat")
+                Invariant(
+                    $"no drive card suits its motor of {pump.Motor.RatedV:0} V and {pump.Motor.RatedA:0.0} A after derating for height and heat"
+                )
             );
         }
 

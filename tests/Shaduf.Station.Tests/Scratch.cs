@@ -57,13 +57,13 @@ internal sealed class Scratch : IDisposable
     // A folder 'cards' written here goes before that of the examples.
     private string Here(string text) =>
         text.Replace(
-                "cards: ../cards",
-                Directory.Exists(PathOf("cards")) ? "cards: cards" : $"cards: {Examples.Cards}",
+                "../cards",
+                Directory.Exists(PathOf("cards")) ? "cards" : Examples.Cards,
                 StringComparison.Ordinal
             )
             .Replace(
-                "prices: ../prices/planning.yaml",
-                File.Exists(PathOf("prices.yaml")) ? "prices: prices.yaml" : $"prices: {Examples.Prices}",
+                "../prices/planning.yaml",
+                File.Exists(PathOf("prices.yaml")) ? "prices.yaml" : Examples.Prices,
                 StringComparison.Ordinal
             );
 }

@@ -140,13 +140,14 @@ internal static class BriefReader
     // No month is colder or hotter on average than the records, and none leaps from the one before.
     private static void CheckAir(FieldMap fields, SiteBrief site)
     {
-        for (var month = 0; month < site.Months.Count; month++)
+        for (var month = 0; month < site.Months.Count && fields.AreSound("recordLow", "recordHigh"); month++)
         {
             var air = site.Months[month].AirDegC;
             var before = site.Months[(month + 11) % 12].AirDegC;
             var problem =
                 air < site.RecordLowDegC || air > site.RecordHighDegC ? "is not between the records"
-                : Math.Abs((air - before) ?? 0) > LargestLeapK ? Invariant($"leaps from {before:0.#} degC the month before")
+                : Math.Abs((air - before) ?? 0) > LargestLeapK
+                    ? Invariant($"leaps from {before:0.#} degC the month before")
                 : null;
             if (problem is not null)
             {

@@ -81,7 +81,7 @@ public sealed class SchemaTests
     public void A_brief_that_is_refused_is_not_valid(string right, string wrong)
     {
         using var scratch = new Scratch();
-        var text = Examples.TextOf("hilltop-village").Replace(right, wrong, StringComparison.Ordinal);
+        var text = Specimen.Brief.Replace(right, wrong, StringComparison.Ordinal);
         Assert.NotEmpty(scratch.Errors(text));
         Assert.False(IsValid(StationFile.Schema(), text));
     }
@@ -101,7 +101,7 @@ public sealed class SchemaTests
     public void A_brief_that_is_taken_is_valid(string one, string other)
     {
         using var scratch = new Scratch();
-        var text = Examples.TextOf("hilltop-village").Replace(one, other, StringComparison.Ordinal);
+        var text = Specimen.Brief.Replace(one, other, StringComparison.Ordinal);
         Assert.Equal("Hilltop village", scratch.Read(text).Brief.Head.Name);
         AssertValid(StationFile.Schema(), text);
     }

@@ -13,11 +13,16 @@ public sealed class AcceptedBriefTests
         var results = new ConcurrentBag<string>();
         var watch = System.Diagnostics.Stopwatch.StartNew();
         using var scratch = new Scratch();
-        scratch.Shelf(SmallStation.Shelf);
+        scratch.WriteCards();
         DesignRun.Run(scratch.Read(SmallStation.Brief().ToJsonString()));
         var one = watch.Elapsed;
         output.WriteLine($"first {one}");
-        var random = new Random(Convert.ToInt32(Environment.GetEnvironmentVariable("SEED") ?? "1", System.Globalization.CultureInfo.InvariantCulture));
+        var random = new Random(
+            Convert.ToInt32(
+                Environment.GetEnvironmentVariable("SEED") ?? "1",
+                System.Globalization.CultureInfo.InvariantCulture
+            )
+        );
         var fields = BriefField.All.Where(f => f.Values.Count > 0).ToList();
         var (ok, refused) = (0, 0);
         while (watch.Elapsed < TimeSpan.FromSeconds(100))
@@ -48,7 +53,9 @@ public sealed class AcceptedBriefTests
                 }
                 catch (Exception e)
                 {
-                    output.WriteLine($"CRASH {e.GetType().Name} {e.Message.Split('\n')[0]} {e.StackTrace!.Split('\n').FirstOrDefault(l => l.Contains("Shaduf.Station."))} {string.Join("; ", changes)}");
+                    output.WriteLine(
+                        $"CRASH {e.GetType().Name} {e.Message.Split('\n')[0]} {e.StackTrace!.Split('\n').FirstOrDefault(l => l.Contains("Shaduf.Station."))} {string.Join("; ", changes)}"
+                    );
                 }
             }
             catch (BadInputException)

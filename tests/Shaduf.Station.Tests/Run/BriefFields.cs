@@ -11,7 +11,7 @@ internal sealed record BriefField(IReadOnlyList<object> Path, IReadOnlyList<Json
 {
     /// <summary>All fields that hold a value.</summary>
     public static IReadOnlyList<BriefField> All { get; } =
-        [.. Under([], JsonNode.Parse(StationFile.Schema())!.AsObject(), isRequired: true)];
+    [.. Under([], JsonNode.Parse(StationFile.Schema())!.AsObject(), isRequired: true)];
 
     public string Name => string.Join('.', Path);
 

@@ -5,38 +5,9 @@ namespace Shaduf.Station.Tests;
 /// <summary>A station with every field of a brief filled in, on a shelf of few cards, so that a run is short.</summary>
 internal static class SmallStation
 {
-    public static readonly string[] Shelf =
-    [
-        "module-410",
-        "module-200",
-        "lift-4x60",
-        "lift-6x130",
-        "sip-1x60",
-        "drive-230-10",
-        "drive-400-10",
-        "drive-dc-12",
-        "gi-50",
-        "gi-65",
-        "pe-63-pn16",
-        "pe-75-pn16",
-        "pe-32-pn16",
-        "pe-40-pn16",
-        "pv-4",
-        "pv-6",
-        "drop-4",
-        "drop-10",
-        "L35x4",
-        "L40x4",
-        "SHS60x3",
-        "SHS100x4",
-        "tank-5",
-        "tank-33",
-        "light-20",
-    ];
-
     private const string Text = """
-        cards: ../cards
-        prices: ../prices/planning.yaml
+        cards: cards
+        prices: prices.yaml
         station: { name: Small station, place: P, client: C, builder: B, revision: A, issued: 2026-03-02 }
         site:
           latitude: 8 deg

@@ -12,40 +12,55 @@ internal sealed class Scratch : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     /// <summary>Writes a file into the folder.</summary>
-    public string Write(string name, string text)
+    public void Write(string name, string text)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(PathOf(name))!);
         File.WriteAllText(PathOf(name), text);
-        return PathOf(name);
     }
 
-    /// <summary>A folder of cards: some of the examples' by name, and some written here.</summary>
-    public string Shelf(IEnumerable<string> names, params IReadOnlyList<(string Name, string Text)> own)
+    /// <summary>Writes the specimen's cards, some changed or, with no text, left out.</summary>
+    public void WriteCards(params IEnumerable<(string Name, string? Text)> changes)
     {
-        foreach (var name in names)
+        var cards = Specimen.Cards.ToDictionary(card => card.Key, card => (string?)card.Value);
+        foreach (var (name, text) in changes)
         {
-            Write($"cards/{name}.yaml", File.ReadAllText(Path.Combine(Examples.Cards, $"{name}.yaml")));
+            cards[name] = text;
         }
 
-        foreach (var (name, text) in own)
+        foreach (var (name, text) in cards)
         {
-            Write($"cards/{name}.yaml", text);
+            if (text is not null)
+            {
+                Write($"cards/{name}.yaml", text);
+            }
         }
-
-        return PathOf("cards");
     }
 
-    /// <summary>Reads a brief from text that names the cards and prices of the examples as they do.</summary>
+    /// <summary>Reads a brief; its cards and prices are those of the specimen unless others were written here.</summary>
     public StationFile Read(string text)
     {
-        Write("station.yaml", Here(text));
+        if (!Directory.Exists(PathOf("cards")))
+        {
+            text = text.Replace(
+                "cards: cards",
+                $"cards: {Path.Combine(Specimen.Folder, "cards")}",
+                StringComparison.Ordinal
+            );
+        }
+
+        if (!File.Exists(PathOf("prices.yaml")))
+        {
+            Write("prices.yaml", Specimen.Prices);
+        }
+
+        Write("station.yaml", text);
         return StationFile.Read(BriefPath);
     }
 
-    /// <summary>What is wrong with a brief, each error without the file's name.</summary>
+    /// <summary>What is wrong with a brief, each error without the brief's path.</summary>
     public IReadOnlyList<string> Errors(string text) => Errors(() => Read(text));
 
-    /// <summary>What is wrong, each error without the scratch folder.</summary>
+    /// <summary>What is wrong, each error without the brief's path.</summary>
     public IReadOnlyList<string> Errors(Action read)
     {
         var bad = Assert.Throws<BadInputException>(read);
@@ -53,17 +68,4 @@ internal sealed class Scratch : IDisposable
         Assert.All(bad.Errors, error => Assert.DoesNotContain('\n', error.ToString()));
         return [.. bad.Errors.Select(error => error.ToString().Replace(BriefPath + ":", "", StringComparison.Ordinal))];
     }
-
-    // A folder 'cards' written here goes before that of the examples.
-    private string Here(string text) =>
-        text.Replace(
-                "cards: ../cards",
-                Directory.Exists(PathOf("cards")) ? "cards: cards" : $"cards: {Examples.Cards}",
-                StringComparison.Ordinal
-            )
-            .Replace(
-                "prices: ../prices/planning.yaml",
-                File.Exists(PathOf("prices.yaml")) ? "prices: prices.yaml" : $"prices: {Examples.Prices}",
-                StringComparison.Ordinal
-            );
 }

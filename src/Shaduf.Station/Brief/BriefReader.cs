@@ -15,6 +15,9 @@ internal static class BriefReader
     private const double LongestMainM = 60_000;
     private const double TallestInletM = 30;
 
+    // Beyond the steepest autumns of the continents.
+    private const double LargestLeapK = 25;
+
     private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
 
     /// <summary>Reads the whole brief.</summary>
@@ -129,8 +132,32 @@ internal static class BriefReader
             MonthList(fields.Map("months", "Climate of the twelve months."))
         );
         CheckSky(fields, site);
+        CheckAir(fields, site);
         fields.Done();
         return site;
+    }
+
+    // No month is colder or hotter on average than the records, and none leaps from the one before.
+    private static void CheckAir(FieldMap fields, SiteBrief site)
+    {
+        for (var month = 0; month < site.Months.Count && fields.AreSound("recordLow", "recordHigh"); month++)
+        {
+            var air = site.Months[month].AirDegC;
+            var before = site.Months[(month + 11) % 12].AirDegC;
+            var problem =
+                air < site.RecordLowDegC || air > site.RecordHighDegC ? "is not between the records"
+                : Math.Abs((air - before) ?? 0) > LargestLeapK
+                    ? Invariant($"leaps from {before:0.#} degC the month before")
+                : null;
+            if (problem is not null)
+            {
+                fields.Complain(
+                    $"months.{Months[month]}.air",
+                    Invariant($"{air:0.#} degC {problem}"),
+                    Invariant($"a mean between the records, within {LargestLeapK} K of the month before, is accepted")
+                );
+            }
+        }
     }
 
     // What no sky on Earth gives: more than 80 % of the sun above the air over a whole month, or less than 5 %.
@@ -196,7 +223,7 @@ internal static class BriefReader
     {
         var month = new MonthBrief(
             fields.Known("sun", Measure.SunKWhPerM2Day, 0, 12, "Mean daily sun on the level."),
-            fields.Known("air", Measure.TemperatureDegC, -40, 50, "Mean air temperature, day and night.")
+            fields.Known("air", Measure.TemperatureDegC, -35, 40, "Mean air temperature, day and night.")
         );
         fields.Done();
         return month;

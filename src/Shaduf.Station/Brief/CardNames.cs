@@ -43,7 +43,12 @@ internal static class CardNames
         }
 
         check.Any(shelf.All<PumpCard>().Count, "pump");
-        check.Any(shelf.All<DriveCard>().Count, "drive");
+        check.Any(
+            shelf
+                .All<PumpCard>()
+                .Count(pump => shelf.All<DriveCard>().Any(drive => drive.Sheet.Drives == pump.Motor.Kind)),
+            "drive for any of the pumps"
+        );
         check.Any(shelf.All<ModuleCard>().Count, "module");
         check.Any(shelf.All<TankCard>().Count, "tank");
         check.Any(shelf.All<PipeCard>().Count(pipe => pipe.Uses.Contains(PipeUse.Main)), "main pipe");

@@ -32,10 +32,19 @@ internal sealed record PumpSearch(
 
 /// <summary>Searches the arrangements of one pump from the cheapest upwards.</summary>
 /// <param name="ground">All that is settled before the choice.</param>
-internal sealed class ArrangementSearch(SizingGround ground)
+/// <param name="isLoose">
+/// Whether drives too small, strings outside the window, uneven racks and missing rates are let pass, to find what comes
+/// nearest when nothing else can be arranged at all; what is found then never serves.
+/// </param>
+internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
 {
     // More array than this many times the pump's full power only spills.
     private const double MostArrayFactor = 4;
+
+    // What the kernels take: the pump's slowest speed, modules in a string, strings side by side.
+    private const double LeastSpeedRatio = 0.1;
+    private const int MostInSeries = 100;
+    private const int MostStrings = 200;
     private readonly Dictionary<string, ImmutableArray<double>> moduleYears = [];
 
     /// <summary>Year runs made so far.</summary>
@@ -51,6 +60,12 @@ internal sealed class ArrangementSearch(SizingGround ground)
         {
             var (kind, why) = NoArrangement(pump);
             return new(pump, null, null, false, kind, why);
+        }
+
+        if (isLoose)
+        {
+            var ((kind, why), (loose, met)) = (NoArrangement(pump), Nearest(all));
+            return new(pump, loose, met, false, kind, why);
         }
 
         var arrays = new Dictionary<(PumpTable Table, string Module, int Count), YearRun>();
@@ -118,7 +133,7 @@ internal sealed class ArrangementSearch(SizingGround ground)
     {
         var bestM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Well.YieldM3PerH);
         var riser = Pipes.Riser(ground, bestM3PerH, curve.ShutOffHeadM);
-        foreach (var drive in Drives(pump))
+        foreach (var drive in Drives(pump, isLoose))
         {
             foreach (var main in Pipes.Mains(ground, bestM3PerH))
             {
@@ -138,19 +153,19 @@ internal sealed class ArrangementSearch(SizingGround ground)
 
     private IEnumerable<Arrangement> Arrays(Hydraulics hydraulics, ModuleCard module)
     {
-        var range = StringSizing.InWindow(
-            module.Sheet,
-            hydraulics.Drive.Sheet,
-            ground.Survey["record-low"],
-            ground.HotCellDegC
-        );
+        var range = SeriesOf(module, hydraulics.Drive);
+        if (isLoose && !range.Exists)
+        {
+            range = range with { Fewest = Math.Max(1, range.Most), Most = Math.Max(1, range.Most) };
+        }
+
         var tables = new Dictionary<double, PumpTable>();
         for (var series = range.Fewest; series <= range.Most; series++)
         {
             // Down to the next hundredth, so that strings of nearly the same voltage share a table.
             var speed =
                 Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC) * 100) / 100;
-            if (!(speed > 0))
+            if (!(speed >= LeastSpeedRatio))
             {
                 continue;
             }
@@ -164,7 +179,8 @@ internal sealed class ArrangementSearch(SizingGround ground)
             var mostW =
                 MostArrayFactor
                 * Math.Max(table.FullPowerW, hydraulics.InputW(hydraulics.Pump.Motor.ShaftKW * 1000) / 2);
-            for (var strings = 1; strings <= StringSizing.MostStrings(module.Sheet, hydraulics.Drive.Sheet); strings++)
+            var mostStrings = Math.Max(StringsOf(module, hydraulics.Drive), isLoose ? 1 : 0);
+            for (var strings = 1; strings <= mostStrings; strings++)
             {
                 if (strings > 1 && series * strings * module.Sheet.RatedW > mostW)
                 {
@@ -186,12 +202,14 @@ internal sealed class ArrangementSearch(SizingGround ground)
         PumpTable table
     )
     {
-        if (RackGrid.For(array.Series * array.Strings, ground.Brief.Rack, module.Body) is not { } grid)
+        var count = array.Series * array.Strings;
+        var grid = RackGrid.For(count, ground.Brief.Rack, module.Body) ?? (isLoose ? new(1, count, 1) : null);
+        if (grid is null)
         {
             yield break;
         }
 
-        foreach (var (tank, count) in ground.Tanks)
+        foreach (var (tank, tankCount) in ground.Tanks)
         {
             var choice = new Choice(
                 hydraulics.Pump,
@@ -202,19 +220,21 @@ internal sealed class ArrangementSearch(SizingGround ground)
                 grid,
                 hydraulics.Lift,
                 tank,
-                count
+                tankCount
             );
-            if (ground.Prices.Of(choice) is { } cost)
+            if ((ground.Prices.Of(choice) ?? (isLoose ? 0 : null)) is { } cost)
             {
                 yield return new(choice, hydraulics, table, ModuleYear(module), cost);
             }
         }
     }
 
-    private IEnumerable<DriveCard> Drives(PumpCard pump)
+    private IEnumerable<DriveCard> Drives(PumpCard pump, bool isAnySize)
     {
         var share = Electrics.DeratingShareOf(ground.Brief, ground.Survey);
-        return ground.Shelf.All<DriveCard>().Where(drive => drive.Fits(pump.Motor, share));
+        return ground
+            .Shelf.All<DriveCard>()
+            .Where(drive => drive.Fits(pump.Motor, share) || (isAnySize && drive.Sheet.Drives == pump.Motor.Kind));
     }
 
     private ImmutableArray<double> ModuleYear(ModuleCard module)
@@ -230,7 +250,7 @@ internal sealed class ArrangementSearch(SizingGround ground)
 
     private (string Kind, string Says) NoArrangement(PumpCard pump)
     {
-        if (!Drives(pump).Any())
+        if (!Drives(pump, isAnySize: false).Any())
         {
             return (
                 "drive",
@@ -240,21 +260,36 @@ internal sealed class ArrangementSearch(SizingGround ground)
             );
         }
 
-        var strings = Drives(pump)
-            .Any(drive =>
-                ground.Modules.Any(module =>
-                    StringSizing
-                        .InWindow(module.Sheet, drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC)
-                        .Exists
+        var ranges = Drives(pump, isAnySize: false)
+            .SelectMany(drive => ground.Modules.Select(module => (module, drive, Range: SeriesOf(module, drive))))
+            .Where(each => each.Range.Exists)
+            .ToList();
+        if (ranges.Count == 0)
+        {
+            return ("drive", "no string of the modules fits the window of its drive");
+        }
+
+        var hasRack = ranges.Exists(each =>
+            Enumerable
+                .Range(each.Range.Fewest, each.Range.Most - each.Range.Fewest + 1)
+                .SelectMany(series =>
+                    Enumerable.Range(1, StringsOf(each.module, each.drive)).Select(strings => series * strings)
                 )
-            );
-        return strings
-            ? (
-                "price",
-                "the price book lacks a rate for it, its drive, pipes or tank, or no equal racks hold its strings"
-            )
-            : ("drive", "no string of the modules fits the window of its drive");
+                .Any(count => RackGrid.For(count, ground.Brief.Rack, each.module.Body) is not null)
+        );
+        return hasRack
+            ? ("price", "the price book lacks a rate for it, its drive, its modules, pipes or tank")
+            : ("rack", "no equal racks of these rows and columns hold its strings");
     }
+
+    private StringRange SeriesOf(ModuleCard module, DriveCard drive)
+    {
+        var range = StringSizing.InWindow(module.Sheet, drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC);
+        return range with { Most = Math.Min(range.Most, MostInSeries) };
+    }
+
+    private static int StringsOf(ModuleCard module, DriveCard drive) =>
+        Math.Min(StringSizing.MostStrings(module.Sheet, drive.Sheet), MostStrings);
 
     private (string Kind, string Says) WhyNot(Arrangement nearest, double share, bool fits)
     {

@@ -18,8 +18,7 @@ internal static class BindingLimits
         var needM3PerDay = ground.Demand.M3PerDay[month];
         switch (chosen.Why)
         {
-            case "yield":
-                var hours = PumpingHours(ground, chosen.Best!);
+            case "yield" when PumpingHours(ground, chosen.Best!) is > 0 and var hours:
                 return new(
                     "yield",
                     Invariant(
@@ -53,7 +52,7 @@ internal static class BindingLimits
                 return new(
                     chosen.Why,
                     Invariant(
-                        $"the best arrangement of the cards meets {chosen.WorstShare * 100:0} % of the demand in the worst month"
+                        $"the best arrangement of the cards meets {chosen.WorstShare * 100:0} % of the demand in the worst month; {chosen.WhyNot}"
                     ),
                     ground.Survey["target"],
                     chosen.WorstShare ?? 0,

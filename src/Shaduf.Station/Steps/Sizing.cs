@@ -14,7 +14,7 @@ namespace Shaduf.Station;
 public sealed record PumpVerdict(PumpCard Pump, string Outcome, double? Cost, double? WorstShare);
 
 /// <summary>The limit that keeps every arrangement from serving the brief, and by how much.</summary>
-/// <param name="Kind">yield, head, power, drive, casing, price.</param>
+/// <param name="Kind">yield, head, power, curve, drive, casing, rack, price.</param>
 /// <param name="Says">The limit in plain words.</param>
 /// <param name="Value">What is needed.</param>
 /// <param name="Allowed">What there is.</param>
@@ -74,8 +74,14 @@ public sealed record Sizing(
     /// <returns>The choice.</returns>
     public static Sizing Of(SizingGround ground)
     {
-        var search = new ArrangementSearch(ground);
+        var search = new ArrangementSearch(ground, isLoose: false);
         var results = ground.Shelf.All<PumpCard>().Select(search.Best).ToList();
+        if (!results.Exists(result => result.Serves))
+        {
+            var loose = new ArrangementSearch(ground, isLoose: true);
+            results = [.. results.Select(result => result.Best is null ? loose.Best(result.Pump) : result)];
+        }
+
         var chosen =
             results.Where(result => result.Serves).MinBy(result => result.Best!.Cost)
             ?? results

@@ -5,25 +5,6 @@ namespace Shaduf.Station.Tests;
 /// <summary>Cards and prices that contradict themselves, one another or the brief are refused before any design.</summary>
 public sealed class CardErrorTests
 {
-    private static readonly string[] s_few =
-    [
-        "module-410",
-        "lift-6x130",
-        "drive-400-10",
-        "gi-50",
-        "pe-63-pn16",
-        "pe-63-pn10",
-        "pe-32-pn16",
-        "pe-40-pn16",
-        "pv-4",
-        "drop-4",
-        "L35x4",
-        "SHS60x3",
-        "SHS100x4",
-        "tank-20",
-        "light-20",
-    ];
-
     [Theory]
     [InlineData(
         "lift-6x130",
@@ -161,10 +142,10 @@ public sealed class CardErrorTests
     public void A_card_that_contradicts_itself_gives_one_line(string card, string right, string wrong, string expected)
     {
         using var scratch = new Scratch();
-        var text = File.ReadAllText(Path.Combine(Examples.Cards, $"{card}.yaml"));
+        var text = Specimen.Cards[card];
         Assert.Contains(right, text, StringComparison.Ordinal);
-        scratch.Shelf(s_few.Where(name => name != card), (card, text.Replace(right, wrong, StringComparison.Ordinal)));
-        var actual = string.Join('\n', scratch.Errors(Examples.TextOf("hilltop-village")));
+        scratch.WriteCards((card, text.Replace(right, wrong, StringComparison.Ordinal)));
+        var actual = string.Join('\n', scratch.Errors(Specimen.Brief));
         Assert.True(actual == expected, actual);
     }
 
@@ -212,10 +193,10 @@ public sealed class CardErrorTests
     public void A_price_book_that_is_wrong_gives_one_line(string right, string wrong, string expected)
     {
         using var scratch = new Scratch();
-        var text = File.ReadAllText(Examples.Prices);
+        var text = Specimen.Prices;
         Assert.Contains(right, text, StringComparison.Ordinal);
         scratch.Write("prices.yaml", text.Replace(right, wrong, StringComparison.Ordinal));
-        var actual = string.Join('\n', scratch.Errors(Examples.TextOf("hilltop-village")));
+        var actual = string.Join('\n', scratch.Errors(Specimen.Brief));
         Assert.True(actual == expected, actual);
     }
 
@@ -224,9 +205,12 @@ public sealed class CardErrorTests
     {
         using var scratch = new Scratch();
         Directory.CreateDirectory(scratch.PathOf("cards"));
-        var errors = scratch.Errors(Examples.TextOf("homestead"));
+        var errors = scratch.Errors(Specimen.Brief);
         Assert.Contains("3:8: cards: there is no card of a pump; at least one card of each kind is needed", errors);
-        Assert.Contains("3:8: cards: there is no card of a drive; at least one card of each kind is needed", errors);
+        Assert.Contains(
+            "3:8: cards: there is no card of a drive for any of the pumps; at least one card of each kind is needed",
+            errors
+        );
         Assert.Equal(11, errors.Count);
     }
 
@@ -242,7 +226,7 @@ public sealed class CardErrorTests
         Directory.CreateDirectory(scratch.PathOf("cards"), UnixFileMode.None);
         Assert.Equal(
             ["cards:1:1: file: the folder cannot be read; a folder that this user may read is accepted"],
-            scratch.Errors(Examples.TextOf("homestead"))
+            scratch.Errors(Specimen.Brief)
         );
     }
 
@@ -250,12 +234,10 @@ public sealed class CardErrorTests
     public void Errors_of_brief_cards_and_prices_are_listed_together()
     {
         using var scratch = new Scratch();
-        scratch.Shelf(s_few, ("a-tank", "card: tank\nname: a-tank\n"));
+        scratch.WriteCards(("a-tank", "card: tank\nname: a-tank\n"));
         scratch.Write("prices.yaml", "name: none\ncurrency: X\nminorDigits: 0\nrates: []\n");
         var errors = scratch.Errors(
-            Examples
-                .TextOf("hilltop-village")
-                .Replace("latitude: -2.10 deg", "latitude: 95 deg", StringComparison.Ordinal)
+            Specimen.Brief.Replace("latitude: -2.10 deg", "latitude: 95 deg", StringComparison.Ordinal)
         );
         Assert.Equal(
             [

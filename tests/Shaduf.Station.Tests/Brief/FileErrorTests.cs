@@ -153,8 +153,8 @@ public sealed class FileErrorTests
     public void A_byte_order_mark_and_foreign_line_ends_are_taken()
     {
         using var scratch = new Scratch();
-        var text = Examples.TextOf("homestead");
-        Assert.Equal("Homestead", scratch.Read("\uFEFF" + text.ReplaceLineEndings("\r\n")).Brief.Head.Name);
+        var text = Specimen.Brief;
+        Assert.Equal("Hilltop village", scratch.Read("\uFEFF" + text.ReplaceLineEndings("\r\n")).Brief.Head.Name);
     }
 
     [Fact]
@@ -166,7 +166,7 @@ public sealed class FileErrorTests
             "this user may read everything"
         );
         using var scratch = new Scratch();
-        scratch.Write("station.yaml", Examples.TextOf("homestead"));
+        scratch.Write("station.yaml", Specimen.Brief);
         File.SetUnixFileMode(scratch.BriefPath, UnixFileMode.None);
         Assert.Equal(
             ["1:1: file: the file cannot be read; a file that this user may read is accepted"],

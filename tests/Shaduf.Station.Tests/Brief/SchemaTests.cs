@@ -1,10 +1,6 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using System.Text.Json;
-using System.Text.Json.Nodes;
 using Json.Schema;
-using YamlDotNet.Core;
-using Yaml = YamlDotNet.RepresentationModel;
 
 namespace Shaduf.Station.Tests;
 
@@ -64,7 +60,7 @@ public sealed class SchemaTests
     public void Every_card_is_valid(string name)
     {
         var text = File.ReadAllText(Path.Combine(Examples.Cards, $"{name}.yaml"));
-        var kind = (string)Json(text)["card"]!;
+        var kind = (string)YamlJson.Of(text)["card"]!;
         AssertValid(StationFile.CardSchemas().Single(card => card.Kind == kind).Schema, text);
     }
 
@@ -85,7 +81,7 @@ public sealed class SchemaTests
     public void A_brief_that_is_refused_is_not_valid(string right, string wrong)
     {
         using var scratch = new Scratch();
-        var text = Examples.TextOf("hilltop-village").Replace(right, wrong, StringComparison.Ordinal);
+        var text = Specimen.Brief.Replace(right, wrong, StringComparison.Ordinal);
         Assert.NotEmpty(scratch.Errors(text));
         Assert.False(IsValid(StationFile.Schema(), text));
     }
@@ -105,7 +101,7 @@ public sealed class SchemaTests
     public void A_brief_that_is_taken_is_valid(string one, string other)
     {
         using var scratch = new Scratch();
-        var text = Examples.TextOf("hilltop-village").Replace(one, other, StringComparison.Ordinal);
+        var text = Specimen.Brief.Replace(one, other, StringComparison.Ordinal);
         Assert.Equal("Hilltop village", scratch.Read(text).Brief.Head.Name);
         AssertValid(StationFile.Schema(), text);
     }
@@ -115,28 +111,6 @@ public sealed class SchemaTests
     private static bool IsValid(string schema, string yaml) =>
         s_read
             .GetOrAdd(schema, text => JsonSchema.FromText(text))
-            .Evaluate(JsonSerializer.SerializeToElement(Json(yaml)), new() { OutputFormat = OutputFormat.Flag })
+            .Evaluate(JsonSerializer.SerializeToElement(YamlJson.Of(yaml)), new() { OutputFormat = OutputFormat.Flag })
             .IsValid;
-
-    private static JsonNode Json(string yaml)
-    {
-        var stream = new Yaml.YamlStream();
-        stream.Load(new StringReader(yaml));
-        return Json(stream.Documents[0].RootNode)!;
-    }
-
-    private static JsonNode? Json(Yaml.YamlNode node) =>
-        node switch
-        {
-            Yaml.YamlMappingNode map => new JsonObject(
-                map.Children.Select(pair =>
-                    KeyValuePair.Create(((Yaml.YamlScalarNode)pair.Key).Value!, Json(pair.Value))
-                )
-            ),
-            Yaml.YamlSequenceNode list => new JsonArray([.. list.Children.Select(Json)]),
-            Yaml.YamlScalarNode { Style: ScalarStyle.Plain, Value: "" or "~" or "null" } => null,
-            Yaml.YamlScalarNode { Style: ScalarStyle.Plain, Value: { } text }
-                when decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) => number,
-            _ => ((Yaml.YamlScalarNode)node).Value,
-        };
 }

@@ -1,0 +1,105 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+
+namespace Shaduf.Station.Tests;
+
+/// <summary>Every field of a brief with the ends of what it accepts, as the published schema says.</summary>
+/// <param name="Path">Steps from the top: names, and 0 for the first entry of a list.</param>
+/// <param name="Values">Values at the ends, and every word; null for left out.</param>
+internal sealed record BriefField(IReadOnlyList<object> Path, IReadOnlyList<JsonNode?> Values)
+{
+    /// <summary>All fields that hold a value.</summary>
+    public static IReadOnlyList<BriefField> All { get; } =
+    [.. Under([], JsonNode.Parse(StationFile.Schema())!.AsObject(), isRequired: true)];
+
+    public string Name => string.Join('.', Path);
+
+    /// <summary>A brief with this field at one of its values.</summary>
+    public void Put(JsonNode brief, JsonNode? value)
+    {
+        var at = brief;
+        foreach (var step in Path.SkipLast(1))
+        {
+            at = step is int index ? at[index]! : at[(string)step];
+            if (at is null)
+            {
+                return;
+            }
+        }
+
+        at.AsObject().Remove((string)Path[^1]);
+        if (value is not null)
+        {
+            at[(string)Path[^1]] = value.DeepClone();
+        }
+    }
+
+    private static IEnumerable<BriefField> Under(IReadOnlyList<object> path, JsonObject schema, bool isRequired)
+    {
+        var field = schema;
+        if (!isRequired)
+        {
+            field = schema["anyOf"]![0]!.AsObject();
+        }
+
+        var about = (string)(schema["description"] ?? "")!;
+        if (field["properties"] is JsonObject properties)
+        {
+            if (!isRequired)
+            {
+                yield return new(path, [null]);
+            }
+
+            var required = field["required"]!.AsArray().Select(name => (string)name!).ToHashSet();
+            foreach (var (name, inner) in properties)
+            {
+                foreach (var each in Under([.. path, name], inner!.AsObject(), required.Contains(name)))
+                {
+                    yield return each;
+                }
+            }
+        }
+        else if (field["items"] is JsonObject items)
+        {
+            if (!isRequired)
+            {
+                yield return new(path, [null]);
+            }
+
+            foreach (var each in Under([.. path, 0], items, true))
+            {
+                yield return each;
+            }
+        }
+        else
+        {
+            JsonNode?[] leftOut = isRequired ? [] : [null];
+            JsonNode[] ends = [.. Ends(field, about)];
+            if (leftOut.Length + ends.Length > 0)
+            {
+                yield return new(path, [.. leftOut, .. ends]);
+            }
+        }
+    }
+
+    private static IEnumerable<JsonNode> Ends(JsonObject field, string about)
+    {
+        if (field["enum"] is JsonArray words)
+        {
+            return words.Select(word => word!);
+        }
+
+        if (field["minimum"] is { } lowest)
+        {
+            return [lowest, field["maximum"]!];
+        }
+
+        var ends = Regex.Match(about, @"\[.*\], (.*) to (.*)\.$");
+        return ends.Success ? [End(ends.Groups[1].Value), End(ends.Groups[2].Value)] : [];
+    }
+
+    // A number without a unit is written as such.
+    private static JsonNode End(string text) =>
+        decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : text;
+}

@@ -40,10 +40,7 @@ public static class PackWriter
                 return;
             }
 
-            foreach (var name in FileNames)
-            {
-                File.Move(Path.Combine(draft, name), Path.Combine(target, name), overwrite: true);
-            }
+            Exchange(draft, target);
         }
         finally
         {
@@ -51,6 +48,40 @@ public static class PackWriter
             {
                 Directory.Delete(draft, recursive: true);
             }
+        }
+    }
+
+    // The old files step aside and the new ones move in; when one of them cannot, all goes back as it was.
+    private static void Exchange(string draft, string target)
+    {
+        var aside = Directory.CreateDirectory(Path.Combine(draft, "old")).FullName;
+        var undo = new Stack<(string From, string To)>();
+        void Move(string from, string to)
+        {
+            File.Move(from, to);
+            undo.Push((to, from));
+        }
+
+        try
+        {
+            foreach (var name in FileNames.Where(name => File.Exists(Path.Combine(target, name))))
+            {
+                Move(Path.Combine(target, name), Path.Combine(aside, name));
+            }
+
+            foreach (var name in FileNames)
+            {
+                Move(Path.Combine(draft, name), Path.Combine(target, name));
+            }
+        }
+        catch
+        {
+            foreach (var (from, to) in undo)
+            {
+                File.Move(from, to);
+            }
+
+            throw;
         }
     }
 

@@ -1,0 +1,88 @@
+using System.Text.Json.Nodes;
+
+namespace Shaduf.Acceptance;
+
+public sealed class DesignTests
+{
+    private static readonly string[] Files = ["design.json", "quantities.xlsx", "station-book.pdf", "year.csv"];
+
+    [Theory]
+    [InlineData("hilltop-village")]
+    [InlineData("market-garden")]
+    [InlineData("homestead")]
+    public void An_example_gives_a_whole_pack(string name)
+    {
+        var folder = Command.NewFolder();
+        var ran = Command.Run(folder, "design", Command.Example(name), "--out", "the pack");
+        Assert.Equal(0, ran.ExitCode);
+        Assert.Equal(Files, Directory.GetFiles(Path.Combine(folder, "the pack")).Select(Path.GetFileName).Order()!);
+        Assert.Contains("UNCHECKED", ran.Output);
+        Assert.DoesNotContain("  at ", ran.Output + ran.Error);
+    }
+
+    [Fact]
+    public void A_stop_is_designed_written_and_told_by_exit_code_3()
+    {
+        var folder = Command.NewFolder();
+        var brief = File.ReadAllText(Command.Example("hilltop-village"))
+            .Replace("testedYield: 10.5 m3/h", "testedYield: 2 m3/h", StringComparison.Ordinal)
+            .Replace("../cards", Path.Combine(Command.Root, "examples/cards"), StringComparison.Ordinal)
+            .Replace("../prices", Path.Combine(Command.Root, "examples/prices"), StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(folder, "station.yaml"), brief);
+        var ran = Command.Run(folder, "design", "station.yaml", "--out", "pack");
+        Assert.Equal(3, ran.ExitCode);
+        Assert.Equal(Files.Length, Directory.GetFiles(Path.Combine(folder, "pack")).Length);
+        var findings = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "pack", "design.json")))![
+            "findings"
+        ]!.AsArray();
+        var limit = findings.Single(finding => (string)finding!["id"]! == "sizing/limit")!;
+        Assert.Equal("stop", (string)limit["status"]!);
+        Assert.Contains("yield", (string)limit["says"]!);
+        Assert.True((double)limit["value"]! > (double)limit["limit"]!);
+        Assert.Contains("STOP sizing/limit", ran.Output);
+    }
+
+    [Fact]
+    public void The_machine_s_language_and_time_zone_do_not_matter()
+    {
+        var folder = Command.NewFolder();
+        var plain = Command.Run(folder, "design", Command.Example("homestead"), "--out", "a");
+        var odd = Command.Run(
+            folder,
+            new Dictionary<string, string>
+            {
+                ["LC_ALL"] = "tr_TR.UTF-8",
+                ["LANG"] = "ar_SA.UTF-8",
+                ["TZ"] = "Asia/Kathmandu",
+            },
+            "design",
+            Command.Example("homestead"),
+            "--out",
+            "b"
+        );
+        Assert.Equal(
+            plain.Output.Replace(" a\n", "\n", StringComparison.Ordinal),
+            odd.Output.Replace(" b\n", "\n", StringComparison.Ordinal)
+        );
+        Assert.All(
+            Files,
+            name =>
+                Assert.True(
+                    File.ReadAllBytes(Path.Combine(folder, "a", name))
+                        .AsSpan()
+                        .SequenceEqual(File.ReadAllBytes(Path.Combine(folder, "b", name))),
+                    name
+                )
+        );
+    }
+
+    [Fact]
+    public void A_file_in_the_way_of_the_folder_is_refused()
+    {
+        var folder = Command.NewFolder();
+        File.WriteAllText(Path.Combine(folder, "pack"), "mine");
+        var ran = Command.Run(folder, "design", Command.Example("homestead"), "--out", "pack");
+        Assert.Equal(2, ran.ExitCode);
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(folder, "pack")));
+    }
+}

@@ -1,0 +1,80 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using Shaduf.Station;
+
+namespace Shaduf.Pack.Tests;
+
+/// <summary>The packs of the three examples, made once for all tests.</summary>
+public sealed class ExamplePacks
+{
+    public static readonly DateOnly Today = new(2026, 1, 31);
+
+    private readonly Dictionary<string, Made> made = [];
+
+    public static TheoryData<string> Names { get; } = ["hilltop-village", "market-garden", "homestead"];
+
+    public static string Root
+    {
+        get
+        {
+            var folder = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!File.Exists(Path.Combine(folder.FullName, "Shaduf.slnx")))
+            {
+                folder = folder.Parent!;
+            }
+
+            return folder.FullName;
+        }
+    }
+
+    public Made this[string name]
+    {
+        get
+        {
+            lock (made)
+            {
+                if (!made.TryGetValue(name, out var pack))
+                {
+                    pack = Make(BriefOf(name));
+                    made.Add(name, pack);
+                }
+
+                return pack;
+            }
+        }
+    }
+
+    public static string BriefOf(string name) => Path.Combine(Root, "examples", name, "station.yaml");
+
+    public static Made Make(string brief)
+    {
+        var design = DesignRun.Run(StationFile.Read(brief));
+        var stamp = Stamp.Of(design, "0.0.0-test", Today);
+        var files = PackWriter.FilesAsync(design, stamp).GetAwaiter().GetResult();
+        return new(design, stamp, files.ToDictionary(file => file.Name, file => file.Bytes));
+    }
+
+    /// <summary>A brief like an example's with some text replaced, written into a folder of its own.</summary>
+    public static string Changed(string name, params (string From, string To)[] changes)
+    {
+        var text = File.ReadAllText(BriefOf(name))
+            .Replace("../cards", Path.Combine(Root, "examples", "cards"), StringComparison.Ordinal)
+            .Replace("../prices", Path.Combine(Root, "examples", "prices"), StringComparison.Ordinal);
+        foreach (var (from, to) in changes)
+        {
+            Assert.Contains(from, text);
+            text = text.Replace(from, to, StringComparison.Ordinal);
+        }
+
+        var path = Path.Combine(Directory.CreateTempSubdirectory("brief-").FullName, "station.yaml");
+        File.WriteAllText(path, text);
+        return path;
+    }
+
+    public sealed record Made(Design Design, Stamp Stamp, IReadOnlyDictionary<string, byte[]> Files)
+    {
+        public JsonNode Json { get; } = JsonNode.Parse(Encoding.UTF8.GetString(Files["design.json"]))!;
+
+        public IReadOnlyList<Scene> Pages { get; } = StationBook.Pages(Design, Stamp);
+    }
+}

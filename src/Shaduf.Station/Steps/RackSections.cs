@@ -55,7 +55,9 @@ public sealed record RackSections(
                 new(
                     "angle of the frame",
                     choice.Angle!.Name,
-                    $"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}"
+                    Invariant(
+                        $"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}"
+                    )
                 )
             );
         }

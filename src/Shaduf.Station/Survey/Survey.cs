@@ -1,6 +1,7 @@
 using System.Globalization;
 using Shaduf.Sun;
 using Shaduf.Water;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -133,13 +134,16 @@ public sealed record Survey
         if (sunless > 0)
         {
             taken.Add(
-                Assumption.Of("month-clearness", $"{clearness * 100:0} % of the sun above the air in {sunless} months")
+                Assumption.Of(
+                    "month-clearness",
+                    Invariant($"{clearness * 100:0} % of the sun above the air in {sunless} months")
+                )
             );
         }
 
         if (airless > 0)
         {
-            taken.Add(Assumption.Of("month-air", $"{air:0} degC in {airless} months"));
+            taken.Add(Assumption.Of("month-air", Invariant($"{air:0} degC in {airless} months")));
         }
 
         return new(
@@ -169,7 +173,7 @@ public sealed record Survey
         }
 
         var drawdownM = 2.0 / 3 * columnM;
-        taken.Add(Assumption.Of("drawdown", Shown(drawdownM, $"m at {yieldM3PerH:0.##} m3/h")));
+        taken.Add(Assumption.Of("drawdown", Shown(drawdownM, Invariant($"m at {yieldM3PerH:0.##} m3/h"))));
         return StepDrawdown.FromSingle(yieldM3PerH / 3600, drawdownM);
     }
 

@@ -31,6 +31,7 @@ public sealed class SchemaTests
             StationFile
                 .CardSchemas()
                 .Select(card => $"card-{card.Kind}.schema.json")
+                .Append("design.schema.json")
                 .Append("prices.schema.json")
                 .Append("station.schema.json")
                 .Order(StringComparer.Ordinal),

@@ -62,7 +62,7 @@ public sealed record Design(
     /// <summary>The worst status of all findings.</summary>
     public FindingStatus Worst => Findings.Max(finding => finding.Status);
 
-    /// <summary>Flow at which heads and levels are shown: the largest of the year, or a tenth of the yield when nothing flows [m³/h].</summary>
+    /// <summary>Flow at which heads and levels are shown: the largest of the year, or a trickle within the yield when nothing flows [m³/h].</summary>
     public double ShownFlowM3PerH =>
-        Sizing.Table.FullFlowM3PerH > 0 ? Sizing.Table.FullFlowM3PerH : Well.YieldM3PerH / 10;
+        Sizing.Table.FullFlowM3PerH > 0 ? Sizing.Table.FullFlowM3PerH : Math.Min(Well.YieldM3PerH / 10, 0.1);
 }

@@ -41,11 +41,9 @@ internal sealed class Scratch : IDisposable
     {
         if (!Directory.Exists(PathOf("cards")))
         {
-            text = text.Replace(
-                "cards: cards",
-                $"cards: {Path.Combine(Specimen.Folder, "cards")}",
-                StringComparison.Ordinal
-            );
+            var shelf = Path.Combine(Specimen.Folder, "cards");
+            text = text.Replace("cards: cards", $"cards: {shelf}", StringComparison.Ordinal)
+                .Replace("\"cards\":\"cards\"", $"\"cards\":\"{shelf}\"", StringComparison.Ordinal);
         }
 
         if (!File.Exists(PathOf("prices.yaml")))

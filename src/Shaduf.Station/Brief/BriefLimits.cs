@@ -57,8 +57,8 @@ internal static class BriefLimits
         {
             fields.Complain(
                 "rack.lowEdge",
-                "so near to the ground, with so many rows and so little tilt, the columns cannot be braced",
-                "a higher low edge, fewer rows or a steeper tilt is accepted"
+                "so near to the ground, with so many rows, so little tilt or such thick tubes, the columns cannot be braced",
+                "a higher low edge, fewer rows, a steeper tilt or thinner tubes are accepted"
             );
         }
     }
@@ -69,12 +69,11 @@ internal static class BriefLimits
         int[] rows = brief.Rack.Rows is { } given ? [given] : [1, 2];
         try
         {
-            foreach (var (tiltDeg, count) in tiltsDeg.SelectMany(each => rows.Select(count => (each, count))))
-            {
-                Rack.Of(brief.Rack, module, new(count, 3, 1), tiltDeg, shelf);
-            }
-
-            return true;
+            return tiltsDeg
+                .SelectMany(tiltDeg =>
+                    rows.Select(count => Rack.Of(brief.Rack, module, new(count, 3, 1), tiltDeg, shelf)!)
+                )
+                .All(rack => rack.Steel.Parts.All(part => part.Shape.ShortPointMm > 0));
         }
         catch (ArgumentException)
         {

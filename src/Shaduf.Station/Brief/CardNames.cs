@@ -68,16 +68,17 @@ internal static class CardNames
         public void One<T>(string? name, string kind, Func<T, bool> fits, string field)
             where T : Card
         {
-            if (string.IsNullOrEmpty(name) || (shelf.Find<T>(name) is { } card && fits(card)))
+            if (string.IsNullOrEmpty(name) || (shelf.Find<T>(name) is { } found && fits(found)))
             {
                 return;
             }
 
+            var known = shelf.All<T>().Where(fits).Select(card => card.Name).ToList();
             log.Add(
                 top.At(field).Place,
                 field,
                 $"there is no card of a {kind} named '{name}'",
-                Nearest.Or(name, [.. shelf.All<T>().Where(fits).Select(known => known.Name)])
+                known.Count == 0 ? "the folder of cards has none" : Nearest.Or(name, known)
             );
         }
 

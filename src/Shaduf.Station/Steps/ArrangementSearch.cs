@@ -143,7 +143,9 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
                     drive,
                     Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main)
                 );
-                foreach (var arrangement in ground.Modules.SelectMany(module => Arrays(hydraulics, module)))
+                foreach (
+                    var arrangement in ground.Modules.Where(HasRack).SelectMany(module => Arrays(hydraulics, module))
+                )
                 {
                     yield return arrangement;
                 }
@@ -228,6 +230,8 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
             }
         }
     }
+
+    private bool HasRack(ModuleCard module) => RackSections.Of(ground.Brief.Rack, module, ground.Shelf) is not null;
 
     private IEnumerable<DriveCard> Drives(PumpCard pump, bool isAnySize)
     {

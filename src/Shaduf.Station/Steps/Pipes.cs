@@ -47,8 +47,10 @@ internal static class Pipes
             .Where(pipe => pipe.Uses.Contains(PipeUse.Main))
             .OrderBy(pipe => pipe.BoreMm)
             .ToList();
-        var strong = all.Where(pipe => Bar(pipe) <= Lift.AllowedBar(pipe, degC)).ToList();
-        var quick = strong.Where(pipe => Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS).ToList();
+        var quick = all.Where(pipe =>
+                Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS && Bar(pipe) <= Lift.AllowedBar(pipe, degC)
+            )
+            .ToList();
         var useful = quick.Where((pipe, i) => i == 0 || Lift.SpeedMPerS(pipe, flowM3PerH) >= SlowestMPerS).ToList();
         return useful.Count > 0
             ? useful

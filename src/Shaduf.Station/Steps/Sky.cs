@@ -72,23 +72,27 @@ public sealed record Sky(
         return [.. sums.Select((sum, month) => sum / YearCalendar.DaysInMonth[month])];
     }
 
-    /// <summary>Mean daily sun above the air on the average day of each month (Klein 1977).</summary>
+    /// <summary>Mean daily sun above the air over the days of each month.</summary>
     /// <param name="latitudeDeg">Latitude [deg], -65 to 65.</param>
     /// <returns>Twelve values, January first [kWh/m²/d].</returns>
-    internal static IReadOnlyList<double> AboveTheAirKWhPerM2Day(double latitudeDeg)
-    {
-        int[] days = [17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344];
-        return
+    internal static IReadOnlyList<double> AboveTheAirKWhPerM2Day(double latitudeDeg) =>
         [
-            .. days.Select(day =>
-                ExtraterrestrialIrradiance.DailyHorizontalMJPerM2(
-                    ExtraterrestrialIrradiance.NormalSpencerWPerM2(day, ExtraterrestrialIrradiance.SolarConstantWPerM2),
-                    latitudeDeg,
-                    SolarGeometry.DeclinationSpencerDeg(day)
-                ) / 3.6
+            .. YearCalendar.DaysInMonth.Select(
+                (days, month) =>
+                    Enumerable
+                        .Range(1 + YearCalendar.DaysInMonth.Take(month).Sum(), days)
+                        .Average(day =>
+                            ExtraterrestrialIrradiance.DailyHorizontalMJPerM2(
+                                ExtraterrestrialIrradiance.NormalSpencerWPerM2(
+                                    day,
+                                    ExtraterrestrialIrradiance.SolarConstantWPerM2
+                                ),
+                                latitudeDeg,
+                                SolarGeometry.DeclinationSpencerDeg(day)
+                            )
+                        ) / 3.6
             ),
         ];
-    }
 
     // Steps of 5 deg from the least tilt that rain still washes.
     private static List<double> Tilts() =>

@@ -130,7 +130,7 @@ public sealed class FieldErrorTests
     [InlineData(
         "dec: { sun: 5.5 kWh/m2/d, air: 22.1 degC }",
         "dec: { sun: 9.9 kWh/m2/d }",
-        "41:17: site.months.dec.sun: 9.9 kWh/m2/d cannot be (the sun above the air gives 10.12); 0.51 to 8 kWh/m2/d is accepted there"
+        "41:17: site.months.dec.sun: 9.9 kWh/m2/d cannot be (the sun above the air gives 10.12); 0.56 to 8 kWh/m2/d is accepted there"
     )]
     [InlineData(
         "utcOffset: 3 h",
@@ -285,7 +285,7 @@ public sealed class FieldErrorTests
             .Replace("rows: choose", "rows: 4\n  lowEdge: 0.3 m", StringComparison.Ordinal);
         Assert.Equal(
             [
-                "111:12: rack.lowEdge: so near to the ground, with so many rows and so little tilt, the columns cannot be braced; a higher low edge, fewer rows or a steeper tilt is accepted",
+                "111:12: rack.lowEdge: so near to the ground, with so many rows, so little tilt or such thick tubes, the columns cannot be braced; a higher low edge, fewer rows, a steeper tilt or thinner tubes are accepted",
             ],
             scratch.Errors(text)
         );

@@ -1,69 +1,159 @@
-using System.Collections.Concurrent;
 using System.Text.Json.Nodes;
+using CsCheck;
+using static System.FormattableString;
 
 namespace Shaduf.Station.Tests;
 
 /// <summary>Every brief that is accepted gives a design: findings may stop it, but nothing breaks.</summary>
 public sealed class AcceptedBriefTests
 {
+    private static readonly IReadOnlyList<SchemaField> s_brief = SchemaField.Of(StationFile.Schema());
+
+    private static readonly Dictionary<string, IReadOnlyList<SchemaField>> s_cards = StationFile
+        .CardSchemas()
+        .ToDictionary(card => card.Kind, card => SchemaField.Of(card.Schema));
+
+    private static readonly string[] s_cardNames = [.. Specimen.Cards.Keys.Order(StringComparer.Ordinal)];
+
+    // Which field, and which of its values: both taken modulo what there is.
+    private static readonly Gen<(int Field, int Value)> s_change = Gen.Select(Gen.Int[0, 9999], Gen.Int[0, 99]);
+
     [Fact]
-    public void Explore()
+    public void Any_fields_at_the_ends_of_their_ranges_give_a_design() =>
+        s_change
+            .Array[30]
+            .Sample(
+                changes =>
+                {
+                    using var scratch = new Scratch();
+                    var brief = SmallStation.Brief();
+                    StationFile? accepted = null;
+                    foreach (var (fieldIndex, valueIndex) in changes)
+                    {
+                        var field = s_brief[fieldIndex % s_brief.Count];
+                        var changed = brief.DeepClone();
+                        field.Put(changed, field.Values[valueIndex % field.Values.Count]);
+                        if (Tried(scratch, changed) is { } file)
+                        {
+                            (accepted, brief) = (file, changed);
+                        }
+                    }
+
+                    Sound.Assert(DesignOf(accepted, brief.ToJsonString()));
+                },
+                iter: 30
+            );
+
+    [Fact]
+    public void Any_cards_at_the_ends_of_their_ranges_give_a_design() =>
+        Gen.Select(Gen.Int[0, s_cardNames.Length - 1], s_change)
+            .Array[12]
+            .Sample(
+                changes =>
+                {
+                    using var scratch = new Scratch();
+                    scratch.WriteCards();
+                    var brief = SmallStation.OfFreeChoice();
+                    StationFile? accepted = null;
+                    var log = new List<string>();
+                    foreach (var (cardIndex, (fieldIndex, valueIndex)) in changes)
+                    {
+                        var path = scratch.PathOf($"cards/{s_cardNames[cardIndex]}.yaml");
+                        var before = File.ReadAllText(path);
+                        var card = YamlJson.Of(before);
+                        var fields = s_cards[(string)card["card"]!];
+                        var field = fields[fieldIndex % fields.Count];
+                        field.Put(card, field.Values[valueIndex % field.Values.Count]);
+                        File.WriteAllText(path, card.ToJsonString());
+                        if (Tried(scratch, brief) is { } file)
+                        {
+                            accepted = file;
+                            log.Add(card.ToJsonString());
+                        }
+                        else
+                        {
+                            File.WriteAllText(path, before);
+                        }
+                    }
+
+                    Sound.Assert(DesignOf(accepted, string.Join('\n', log)));
+                },
+                iter: 20
+            );
+
+    [Theory]
+    [InlineData(-65)]
+    [InlineData(-30)]
+    [InlineData(0)]
+    [InlineData(23.44)]
+    [InlineData(50)]
+    [InlineData(65)]
+    public void The_dullest_and_the_brightest_sky_that_are_accepted_give_a_design(double latitudeDeg)
     {
-        var output = TestContext.Current.TestOutputHelper!;
-        var results = new ConcurrentBag<string>();
-        var watch = System.Diagnostics.Stopwatch.StartNew();
-        using var scratch = new Scratch();
-        scratch.WriteCards();
-        DesignRun.Run(scratch.Read(SmallStation.Brief().ToJsonString()));
-        var one = watch.Elapsed;
-        output.WriteLine($"first {one}");
-        var random = new Random(
-            Convert.ToInt32(
-                Environment.GetEnvironmentVariable("SEED") ?? "1",
-                System.Globalization.CultureInfo.InvariantCulture
-            )
-        );
-        var fields = BriefField.All.Where(f => f.Values.Count > 0).ToList();
-        var (ok, refused) = (0, 0);
-        while (watch.Elapsed < TimeSpan.FromSeconds(100))
+        var brightest = Math.Abs(latitudeDeg) <= 50 ? 0.7899 : 0.7599;
+        foreach (var (share, tilt) in new[] { (0.0551, "60 deg"), (brightest, "0 deg"), (brightest, "60 deg") })
         {
+            using var scratch = new Scratch();
             var brief = SmallStation.Brief();
-            var changes = new List<string>();
-            var most = random.Next(1, 12);
-            for (var i = 0; i < most; i++)
+            brief["site"]!["latitude"] = latitudeDeg;
+            brief["array"]!["tilt"] = tilt;
+            brief["array"]!["albedo"] = "90 %";
+            foreach (var (month, above) in Sky.AboveTheAirKWhPerM2Day(latitudeDeg).Index())
             {
-                var field = fields[random.Next(fields.Count)];
-                var value = field.Values[random.Next(field.Values.Count)];
-                field.Put(brief, value);
-                changes.Add($"{field.Name}={value}");
+                brief["site"]!["months"]![BriefReader.Months[month]]!["sun"] = Invariant(
+                    $"{share * above:0.000000} kWh/m2/d"
+                );
             }
 
-            try
-            {
-                var file = scratch.Read(brief.ToJsonString());
-                try
-                {
-                    var d = DesignRun.Run(file);
-                    ok++;
-                    foreach (var f in d.Findings)
-                    {
-                        if (!double.IsFinite(f.Value ?? 0) || !double.IsFinite(f.Limit ?? 0))
-                            output.WriteLine($"INFINITE {f} {string.Join("; ", changes)}");
-                    }
-                }
-                catch (Exception e)
-                {
-                    output.WriteLine(
-                        $"CRASH {e.GetType().Name} {e.Message.Split('\n')[0]} {e.StackTrace!.Split('\n').FirstOrDefault(l => l.Contains("Shaduf.Station."))} {string.Join("; ", changes)}"
-                    );
-                }
-            }
-            catch (BadInputException)
-            {
-                refused++;
-            }
+            Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
         }
-        output.WriteLine($"ok {ok} refused {refused}");
-        output.WriteLine($"all {watch.Elapsed} {BriefField.All.Sum(f => f.Values.Count)}");
+    }
+
+    [Fact]
+    public void An_island_beyond_the_date_line_gives_a_design()
+    {
+        using var scratch = new Scratch();
+        var brief = SmallStation.Brief();
+        brief["site"]!["longitude"] = "-175.2 deg";
+        brief["site"]!["utcOffset"] = "13 h";
+        Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
+    }
+
+    [Fact]
+    public void A_tank_far_above_every_pump_and_a_source_far_larger_than_the_pipe_give_a_design()
+    {
+        using var scratch = new Scratch();
+        var brief = SmallStation.Brief();
+        brief["source"]!["testedYield"] = "500 m3/h";
+        brief["source"]!["yieldShare"] = "80 %";
+        brief["lift"]!["main"] = "pe-32-pn16";
+        brief["lift"]!["route"]![1]!["elevation"] = "900 m";
+        brief["lift"]!["tankInlet"] = "905 m";
+        Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
+    }
+
+    private static StationFile? Tried(Scratch scratch, JsonNode brief)
+    {
+        try
+        {
+            return scratch.Read(brief.ToJsonString());
+        }
+        catch (BadInputException)
+        {
+            return null;
+        }
+    }
+
+    private static Design DesignOf(StationFile? file, string says)
+    {
+        Assert.NotNull(file);
+        try
+        {
+            return DesignRun.Run(file);
+        }
+        catch (Exception trouble)
+        {
+            throw new InvalidOperationException($"no design of an accepted file: {says}", trouble);
+        }
     }
 }

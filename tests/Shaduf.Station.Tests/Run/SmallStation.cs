@@ -107,4 +107,16 @@ internal static class SmallStation
 
     /// <summary>The brief as a tree, to change and to write out again: JSON is YAML.</summary>
     public static JsonNode Brief() => YamlJson.Of(Text);
+
+    /// <summary>The same with every choice of a card left to the design.</summary>
+    public static JsonNode OfFreeChoice()
+    {
+        var brief = Brief();
+        brief["lift"]!.AsObject().Remove("main");
+        brief["lift"]!.AsObject().Remove("riser");
+        brief["array"]!.AsObject().Remove("module");
+        brief.AsObject().Remove("rack");
+        brief.AsObject().Remove("tank");
+        return brief;
+    }
 }

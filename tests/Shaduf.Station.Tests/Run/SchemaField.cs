@@ -4,21 +4,21 @@ using System.Text.RegularExpressions;
 
 namespace Shaduf.Station.Tests;
 
-/// <summary>Every field of a brief with the ends of what it accepts, as the published schema says.</summary>
+/// <summary>A field of a file with the ends of what it accepts, as the published schema says.</summary>
 /// <param name="Path">Steps from the top: names, and 0 for the first entry of a list.</param>
 /// <param name="Values">Values at the ends, and every word; null for left out.</param>
-internal sealed record BriefField(IReadOnlyList<object> Path, IReadOnlyList<JsonNode?> Values)
+internal sealed record SchemaField(IReadOnlyList<object> Path, IReadOnlyList<JsonNode?> Values)
 {
-    /// <summary>All fields that hold a value.</summary>
-    public static IReadOnlyList<BriefField> All { get; } =
-    [.. Under([], JsonNode.Parse(StationFile.Schema())!.AsObject(), isRequired: true)];
+    /// <summary>All fields that a schema describes.</summary>
+    public static IReadOnlyList<SchemaField> Of(string schema) =>
+        [.. Under([], JsonNode.Parse(schema)!.AsObject(), isRequired: true).Where(field => field.Values.Count > 0)];
 
     public string Name => string.Join('.', Path);
 
-    /// <summary>A brief with this field at one of its values.</summary>
-    public void Put(JsonNode brief, JsonNode? value)
+    /// <summary>Sets this field to one of its values, if what encloses it is there.</summary>
+    public void Put(JsonNode file, JsonNode? value)
     {
-        var at = brief;
+        var at = file;
         foreach (var step in Path.SkipLast(1))
         {
             at = step is int index ? at[index]! : at[(string)step];
@@ -35,7 +35,7 @@ internal sealed record BriefField(IReadOnlyList<object> Path, IReadOnlyList<Json
         }
     }
 
-    private static IEnumerable<BriefField> Under(IReadOnlyList<object> path, JsonObject schema, bool isRequired)
+    private static IEnumerable<SchemaField> Under(IReadOnlyList<object> path, JsonObject schema, bool isRequired)
     {
         var field = schema;
         if (!isRequired)

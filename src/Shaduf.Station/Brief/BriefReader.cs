@@ -13,10 +13,6 @@ internal static class BriefReader
     // What the kernels take: head of a lift, length of a pipe.
     private const double HighestLiftM = 1000;
     private const double LongestMainM = 60_000;
-    private const double TallestInletM = 30;
-
-    // Beyond the steepest autumns of the continents.
-    private const double LargestLeapK = 25;
 
     private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
 
@@ -37,10 +33,10 @@ internal static class BriefReader
         );
         var brief = new Brief(
             Head(top.Map("station", "Who and where.")),
-            Site(top.Map("site", "Place, climate, ground.")),
+            SiteReader.Read(top.Map("site", "Place, climate, ground.")),
             UsesReader.Read(top.Map("uses", "Who drinks, and how much.")),
             SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
-            Lift(top.Map("lift", "The way of the pipe from the wellhead up to the tank.")),
+            LiftReader.Read(top.Map("lift", "The way of the pipe from the wellhead up to the tank.")),
             Tank(top.OptionalMap("tank", "The tank.")),
             top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.")
                 is { } taps
@@ -96,239 +92,6 @@ internal static class BriefReader
         );
         fields.Done();
         return head;
-    }
-
-    private static SiteBrief Site(FieldMap fields)
-    {
-        var low = fields.Known("recordLow", Measure.TemperatureDegC, -50, 40, "Lowest air temperature on record.");
-        var high = fields.Known("recordHigh", Measure.TemperatureDegC, 0, 50, "Highest air temperature on record.");
-        if (low > high)
-        {
-            fields.Complain("recordLow", "above the record high", "a figure below recordHigh is accepted");
-        }
-
-        var site = new SiteBrief(
-            fields.Quantity("latitude", Measure.PositionDeg, -65, 65, "Latitude, north positive."),
-            fields.Quantity("longitude", Measure.PositionDeg, -180, 180, "Longitude, east positive."),
-            fields.Quantity("elevation", Measure.LengthM, -430, 4000, "Height of the wellhead above sea level."),
-            fields.Quantity("utcOffset", Measure.TimeH, -12, 14, "Local standard time less UTC."),
-            fields.OptionalOneOf(
-                "soil",
-                [
-                    ("rock", SoilKind.Rock),
-                    ("gravel", SoilKind.Gravel),
-                    ("sand", SoilKind.Sand),
-                    ("clay", SoilKind.Clay),
-                    ("expansive-clay", SoilKind.ExpansiveClay),
-                    ("fill", SoilKind.Fill),
-                ],
-                "Kind of soil at the footings."
-            ),
-            fields.Known("soilResistivity", Measure.ResistivityOhmM, 1, 20_000, "Soil resistivity in the dry season."),
-            fields.OptionalMap("wind", "Basic wind speed of the place.") is { } wind ? Wind(wind) : null,
-            low,
-            high,
-            fields.OptionalText("sunFrom", "Where the monthly figures come from.", 120),
-            MonthList(fields.Map("months", "Climate of the twelve months."))
-        );
-        CheckSky(fields, site);
-        CheckAir(fields, site);
-        fields.Done();
-        return site;
-    }
-
-    // No month is colder or hotter on average than the records, and none leaps from the one before.
-    private static void CheckAir(FieldMap fields, SiteBrief site)
-    {
-        for (var month = 0; month < site.Months.Count && fields.AreSound("recordLow", "recordHigh"); month++)
-        {
-            var air = site.Months[month].AirDegC;
-            var before = site.Months[(month + 11) % 12].AirDegC;
-            var problem =
-                air < site.RecordLowDegC || air > site.RecordHighDegC ? "is not between the records"
-                : Math.Abs((air - before) ?? 0) > LargestLeapK
-                    ? Invariant($"leaps from {before:0.#} degC the month before")
-                : null;
-            if (problem is not null)
-            {
-                fields.Complain(
-                    $"months.{Months[month]}.air",
-                    Invariant($"{air:0.#} degC {problem}"),
-                    Invariant($"a mean between the records, within {LargestLeapK} K of the month before, is accepted")
-                );
-            }
-        }
-    }
-
-    // What no sky on Earth gives: more than 79 % of the sun above the air over a whole month, or less than 5.5 %. Far
-    // from the equator no air is as clear, and the sun above it changes so fast that its mean is known to 4 % only.
-    private static void CheckSky(FieldMap fields, SiteBrief site)
-    {
-        if (
-            fields.AreSound("utcOffset", "longitude")
-            && Math.Abs(Math.IEEERemainder(site.UtcOffsetH - (site.LongitudeDeg / 15), 24)) > 4
-        )
-        {
-            fields.Complain(
-                "utcOffset",
-                Invariant($"{site.UtcOffsetH:0.##} h does not belong to longitude {site.LongitudeDeg:0.##} deg"),
-                Invariant($"an offset within 4 h of {site.LongitudeDeg / 15:0.#} h is accepted")
-            );
-        }
-
-        if (!fields.AreSound("latitude"))
-        {
-            return;
-        }
-
-        var above = Sky.AboveTheAirKWhPerM2Day(site.LatitudeDeg);
-        var (dullest, brightest) = (0.055, Math.Abs(site.LatitudeDeg) <= 50 ? 0.79 : 0.76);
-        for (var month = 0; month < site.Months.Count; month++)
-        {
-            if (
-                site.Months[month].SunKWhPerM2Day is { } sun
-                && !(sun >= dullest * above[month] && sun <= brightest * above[month])
-            )
-            {
-                fields.Complain(
-                    $"months.{Months[month]}.sun",
-                    Invariant($"{sun:0.##} kWh/m2/d cannot be (the sun above the air gives {above[month]:0.##})"),
-                    Invariant(
-                        $"{dullest * above[month]:0.##} to {brightest * above[month]:0.##} kWh/m2/d is accepted there"
-                    )
-                );
-            }
-        }
-    }
-
-    private static WindBrief Wind(FieldMap fields)
-    {
-        var wind = new WindBrief(
-            fields.Quantity("speed", Measure.SpeedMPerS, 0, 90, "Wind speed 10 m above open flat country."),
-            fields.Quantity(
-                "averaging",
-                Measure.TimeS,
-                1,
-                3600,
-                "Averaging time: 3 s for a gust, 10 min for the mean of the Eurocodes."
-            ),
-            fields.Quantity("returnPeriod", Measure.TimeYears, 1, 2000, "Return period."),
-            fields.OptionalText("from", "Where the figure comes from.", 120) ?? "not said"
-        );
-        fields.Done();
-        return wind;
-    }
-
-    private static IReadOnlyList<MonthBrief> MonthList(FieldMap fields)
-    {
-        var months = Months.Select(name => Month(fields.Map(name, "Climate of this month."))).ToList();
-        fields.Done();
-        return months;
-    }
-
-    private static MonthBrief Month(FieldMap fields)
-    {
-        var month = new MonthBrief(
-            fields.Known("sun", Measure.SunKWhPerM2Day, 0, 12, "Mean daily sun on the level."),
-            fields.Known("air", Measure.TemperatureDegC, -35, 40, "Mean air temperature, day and night.")
-        );
-        fields.Done();
-        return month;
-    }
-
-    private static LiftBrief Lift(FieldMap fields)
-    {
-        var route = fields.Items(
-            "route",
-            2,
-            200,
-            "Ground points along the pipe, the wellhead first, the tank last.",
-            point => RoutePoint(point)
-        );
-        var inletM = fields.Quantity(
-            "tankInlet",
-            Measure.LengthM,
-            -430,
-            5500,
-            "Level of the tank's inlet above sea level."
-        );
-        for (var i = 1; i < route.Count && fields.AreSound("route"); i++)
-        {
-            if (route[i].ChainageM <= route[i - 1].ChainageM)
-            {
-                fields.Complain(
-                    $"route[{i + 1}].chainage",
-                    Invariant($"{route[i].ChainageM:0.##} m is not beyond the point before it"),
-                    Invariant($"more than {route[i - 1].ChainageM:0.##} m is accepted")
-                );
-            }
-        }
-
-        if (
-            fields.AreSound("route", "tankInlet")
-            && route.Count > 1
-            && !(inletM >= route[^1].ElevationM && inletM <= route[^1].ElevationM + TallestInletM)
-        )
-        {
-            var (groundM, side) = (route[^1].ElevationM, inletM < route[^1].ElevationM ? "below" : "far above");
-            fields.Complain(
-                "tankInlet",
-                Invariant($"{inletM:0.##} m is {side} the ground at the tank ({groundM:0.##} m)"),
-                Invariant($"{groundM:0.##} to {groundM + TallestInletM:0.##} m is accepted")
-            );
-        }
-
-        var fittings = fields.Items("fittings", 0, 20, "Fittings of the pumped main and wellhead.", Fitting);
-        for (var i = 1; i < fittings.Count && fields.AreSound("fittings"); i++)
-        {
-            if (fittings.Take(i).Any(before => before.Kind == fittings[i].Kind))
-            {
-                fields.Complain(
-                    $"fittings[{i + 1}].kind",
-                    $"'{fittings[i].Kind}' stands twice",
-                    "one line for each kind, with its count, is accepted"
-                );
-            }
-        }
-
-        var lift = new LiftBrief(
-            route,
-            inletM,
-            Name(fields, "main", "Card of the pumped main."),
-            Name(fields, "riser", "Card of the pipe in the borehole."),
-            fittings
-        );
-        fields.Done();
-        return lift;
-    }
-
-    private static RoutePoint RoutePoint(FieldMap fields)
-    {
-        var point = new RoutePoint(
-            fields.Quantity("chainage", Measure.LengthM, 0, 50_000, "Distance along the pipe from the wellhead."),
-            fields.Quantity("elevation", Measure.LengthM, -430, 5000, "Ground level above sea level.")
-        );
-        fields.Done();
-        return point;
-    }
-
-    private static FittingBrief Fitting(FieldMap fields)
-    {
-        var fitting = new FittingBrief(
-            fields.Text("kind", $"Kind of fitting: {string.Join(", ", FittingLoss.Names)}.", 40),
-            fields.Count("count", 1, 100, "How many.")
-        );
-        if (fields.AreSound("kind") && !FittingLoss.Names.Contains(fitting.Kind))
-        {
-            fields.Complain(
-                "kind",
-                $"'{fitting.Kind}' is not in the table",
-                Nearest.Or(fitting.Kind, FittingLoss.Names)
-            );
-        }
-
-        fields.Done();
-        return fitting;
     }
 
     private static TankBrief Tank(FieldMap? fields)
@@ -473,7 +236,7 @@ internal static class BriefReader
         return money;
     }
 
-    private static string? Name(FieldMap? fields, string name, string about) =>
+    internal static string? Name(FieldMap? fields, string name, string about) =>
         fields?.OptionalText(name, $"{about} Left out or 'choose': the design chooses.", 40) is { } text
         && text != FieldMap.ChooseWord
             ? text

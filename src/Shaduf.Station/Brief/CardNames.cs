@@ -42,6 +42,11 @@ internal static class CardNames
             );
         }
 
+        CheckKinds(check, shelf);
+    }
+
+    private static void CheckKinds(Checker check, CardShelf shelf)
+    {
         check.Any(shelf.All<PumpCard>().Count, "pump");
         check.Any(
             shelf

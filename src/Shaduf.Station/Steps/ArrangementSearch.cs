@@ -82,7 +82,7 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
         }
 
         var (nearest, best) = Nearest(all);
-        var (limit, says) = WhyNot(nearest, best, fits);
+        var (limit, says) = PumpReasons.Of(ground, nearest, Run(nearest), fits);
         return new(pump, nearest, best, false, limit, says);
     }
 
@@ -294,37 +294,4 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
 
     private static int StringsOf(ModuleCard module, DriveCard drive) =>
         Math.Min(StringSizing.MostStrings(module.Sheet, drive.Sheet), MostStrings);
-
-    private (string Kind, string Says) WhyNot(Arrangement nearest, double share, bool fits)
-    {
-        var (pump, table, staticM) = (nearest.Hydraulics, nearest.Table, nearest.Hydraulics.Lift.System.StaticHeadM);
-        if (!fits)
-        {
-            return (
-                "casing",
-                Invariant(
-                    $"{pump.Pump.DiameterMm:0} mm do not pass the {ground.Survey["casing"]:0} mm casing with 10 mm to spare"
-                )
-            );
-        }
-
-        if (table.FullFlowM3PerH <= 0)
-        {
-            return pump.Curve.ShutOffHeadM <= staticM
-                ? (
-                    "head",
-                    Invariant($"lifts {pump.Curve.ShutOffHeadM:0} m at most, and water flows from {staticM:0} m on")
-                )
-                : (
-                    "curve",
-                    "even at its lowest speed it runs beyond the last point of its curve: the head is too small for it"
-                );
-        }
-
-        var month = YearCalendarNames.Months[Run(nearest).WorstMonth];
-        var met = Invariant($"meets at most {share * 100:0} % in {month} with {nearest.Choice.ModuleCount} modules");
-        return table.CappedByFlow
-            ? ("yield", Invariant($"{met}: the source allows {ground.Well.YieldM3PerH:0.##} m3/h"))
-            : ("power", $"{met}: the pump gives too little");
-    }
 }

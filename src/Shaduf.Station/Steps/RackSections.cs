@@ -47,50 +47,50 @@ public sealed record RackSections(
 
         var tube = TubeOf(shelf, rack.Tube, 60, 3);
         var column = TubeOf(shelf, rack.Column, 100, 4);
-        var notes = new List<ChoiceNote>();
-        if (rack.Angle is null)
-        {
-            var others = string.Join("; ", choice.Others.Select(other => $"{other.Name}: {other.Why}"));
-            notes.Add(
-                new(
-                    "angle of the frame",
-                    choice.Angle!.Name,
-                    Invariant(
-                        $"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}"
-                    )
-                )
-            );
-        }
-
-        if (rack.Tube is null)
-        {
-            notes.Add(
-                new(
-                    "cross tubes and struts",
-                    tube.Name,
-                    $"smallest square tube of 60 mm and 3 mm wall, common practice, no source; {NotForStrength}"
-                )
-            );
-        }
-
-        if (rack.Column is null)
-        {
-            notes.Add(
-                new(
-                    "columns",
-                    column.Name,
-                    $"smallest square tube of 100 mm and 4 mm wall, common practice, no source; {NotForStrength}"
-                )
-            );
-        }
-
         return new(
             SectionOf(angles.Single(card => card.Name == choice.Angle!.Name)),
             choice.Channel,
             SectionOf(tube),
             SectionOf(column),
-            notes
+            [.. NotesOf(rack, module, choice, tube, column)]
         );
+    }
+
+    private static IEnumerable<ChoiceNote> NotesOf(
+        RackBrief rack,
+        ModuleCard module,
+        SlideInChoice choice,
+        SectionCard tube,
+        SectionCard column
+    )
+    {
+        if (rack.Angle is null)
+        {
+            var others = string.Join("; ", choice.Others.Select(other => $"{other.Name}: {other.Why}"));
+            yield return new(
+                "angle of the frame",
+                choice.Angle!.Name,
+                Invariant($"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}")
+            );
+        }
+
+        if (rack.Tube is null)
+        {
+            yield return new(
+                "cross tubes and struts",
+                tube.Name,
+                $"smallest square tube of 60 mm and 3 mm wall, common practice, no source; {NotForStrength}"
+            );
+        }
+
+        if (rack.Column is null)
+        {
+            yield return new(
+                "columns",
+                column.Name,
+                $"smallest square tube of 100 mm and 4 mm wall, common practice, no source; {NotForStrength}"
+            );
+        }
     }
 
     /// <summary>The section of a card, with mass and perimeter computed from its sizes.</summary>

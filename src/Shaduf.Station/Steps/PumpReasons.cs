@@ -1,0 +1,48 @@
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>The one reason why a pump cannot serve.</summary>
+internal static class PumpReasons
+{
+    /// <summary>The reason, from the arrangement that comes nearest.</summary>
+    /// <param name="ground">All that is settled before the choice.</param>
+    /// <param name="nearest">The arrangement.</param>
+    /// <param name="run">Its year.</param>
+    /// <param name="fits">Whether the pump passes the casing.</param>
+    /// <returns>Kind of the limit, and the reason in words.</returns>
+    public static (string Kind, string Says) Of(SizingGround ground, Arrangement nearest, YearRun run, bool fits)
+    {
+        var (pump, table, staticM) = (nearest.Hydraulics, nearest.Table, nearest.Hydraulics.Lift.System.StaticHeadM);
+        if (!fits)
+        {
+            return (
+                "casing",
+                Invariant(
+                    $"{pump.Pump.DiameterMm:0} mm do not pass the {ground.Survey["casing"]:0} mm casing with 10 mm to spare"
+                )
+            );
+        }
+
+        if (table.FullFlowM3PerH <= 0)
+        {
+            return pump.Curve.ShutOffHeadM <= staticM
+                ? (
+                    "head",
+                    Invariant($"lifts {pump.Curve.ShutOffHeadM:0} m at most, and water flows from {staticM:0} m on")
+                )
+                : (
+                    "curve",
+                    "even at its lowest speed it runs beyond the last point of its curve: the head is too small for it"
+                );
+        }
+
+        var month = YearCalendarNames.Months[run.WorstMonth];
+        var met = Invariant(
+            $"meets at most {run.WorstShare * 100:0} % in {month} with {nearest.Choice.ModuleCount} modules"
+        );
+        return table.CappedByFlow
+            ? ("yield", Invariant($"{met}: the source allows {ground.Well.YieldM3PerH:0.##} m3/h"))
+            : ("power", $"{met}: the pump gives too little");
+    }
+}

@@ -58,6 +58,7 @@ internal static class BriefReader
 
     private static void CheckLift(FieldMap top, Brief brief)
     {
+        CheckLevels(top, brief);
         var highestM = Math.Max(brief.Lift.InletM, brief.Lift.Route.Max(point => point.ElevationM));
         var restM = brief.Source.RestLevelM ?? brief.Source.DepthM ?? 0;
         var liftM = highestM - brief.Lift.Route[0].ElevationM + restM + (brief.Source.SeasonalFallM ?? 0);
@@ -76,6 +77,34 @@ internal static class BriefReader
                 "lift.route",
                 Invariant($"the route is {Station.Lift.LengthM(brief.Lift) / 1000:0.#} km long, slopes counted"),
                 Invariant($"a route of at most {LongestMainM / 1000:0} km is accepted")
+            );
+        }
+    }
+
+    // The site, the wellhead and the tank are one place in one system of levels.
+    private static void CheckLevels(FieldMap top, Brief brief)
+    {
+        var (start, end) = (brief.Lift.Route[0], brief.Lift.Route[^1]);
+        if (start.ChainageM != 0)
+        {
+            top.Complain("lift.route[1].chainage", "the wellhead is not at 0 m", "0 m is accepted for the first point");
+        }
+
+        if (Math.Abs(start.ElevationM - brief.Site.ElevationM) > 20)
+        {
+            top.Complain(
+                "site.elevation",
+                Invariant($"{brief.Site.ElevationM:0.#} m, and the route starts at {start.ElevationM:0.#} m"),
+                "the wellhead's own level, within 20 m, is accepted"
+            );
+        }
+
+        if (brief.Tank.StandM > brief.Lift.InletM - end.ElevationM)
+        {
+            top.Complain(
+                "tank.stand",
+                Invariant($"the floor at {brief.Tank.StandM:0.##} m above ground is higher than the tank's inlet"),
+                Invariant($"at most {brief.Lift.InletM - end.ElevationM:0.##} m, below lift.tankInlet, is accepted")
             );
         }
     }

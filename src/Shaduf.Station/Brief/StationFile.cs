@@ -27,8 +27,9 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         var fields = FieldMap.Reading(top, log);
         var brief = BriefReader.Read(fields);
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        var shelf = Tried(log, () => ShelfOf(fields, folder));
-        var prices = Tried(log, () => PricesOf(fields, folder, shelf));
+        var shown = Path.GetDirectoryName(path) ?? "";
+        var shelf = Tried(log, () => ShelfOf(fields, folder, shown));
+        var prices = Tried(log, () => PricesOf(fields, folder, shown, shelf));
         if (shelf is not null)
         {
             CardNames.Check(top, brief, shelf, log);
@@ -54,7 +55,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     public static string PriceBookSchema() => PriceBookReader.Schema();
 
     // Null, with the reason noted, when there are no cards to hold anything against.
-    private static CardShelf? ShelfOf(FieldMap fields, string folder)
+    private static CardShelf? ShelfOf(FieldMap fields, string folder, string shownFolder)
     {
         var named = fields.OptionalText("cards", "");
         if (!fields.AreSound("cards"))
@@ -73,10 +74,10 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
             return null;
         }
 
-        return CardShelf.Read(Path.Combine(folder, named), named);
+        return CardShelf.Read(Path.Combine(folder, named), Shown(shownFolder, named));
     }
 
-    private static PriceBook? PricesOf(FieldMap fields, string folder, CardShelf? shelf)
+    private static PriceBook? PricesOf(FieldMap fields, string folder, string shownFolder, CardShelf? shelf)
     {
         var named = fields.OptionalText("prices", "");
         if (!fields.AreSound("prices"))
@@ -95,8 +96,11 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
             return null;
         }
 
-        return PriceBookReader.ReadFile(Path.Combine(folder, named), named, shelf);
+        return PriceBookReader.ReadFile(Path.Combine(folder, named), Shown(shownFolder, named), shelf);
     }
+
+    // A path that opens from where the user stands.
+    private static string Shown(string shownFolder, string named) => Path.Combine(shownFolder, named);
 
     private static T? Tried<T>(FieldLog log, Func<T?> read)
         where T : class

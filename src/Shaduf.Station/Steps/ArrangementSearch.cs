@@ -292,6 +292,13 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
         return range with { Most = Math.Min(range.Most, MostInSeries) };
     }
 
-    private static int StringsOf(ModuleCard module, DriveCard drive) =>
-        Math.Min(StringSizing.MostStrings(module.Sheet, drive.Sheet), MostStrings);
+    // By the drive's input: short-circuit current with its margin, and working current.
+    private int StringsOf(ModuleCard module, DriveCard drive)
+    {
+        var most = Math.Min(
+            Math.Min(StringSizing.MostStrings(module.Sheet, drive.Sheet), MostStrings),
+            (int)(drive.Sheet.LargestInputA / module.Sheet.MaximumPowerA)
+        );
+        return isLoose ? Math.Max(1, most) : most;
+    }
 }

@@ -139,7 +139,9 @@ public sealed record DemandYear(
     private static UseYear Plot(PlotBrief plot, double efficiencyShare) =>
         new(
             plot.Crop,
-            Invariant($"{plot.AreaM2 / 10_000:0.##} ha, need by month over {efficiencyShare * 100:0} % efficiency"),
+            Invariant(
+                $"{plot.AreaM2 / 10_000:0.##} ha; need from January on {string.Join(" ", plot.NeedMmPerDay.Select(mm => Invariant($"{mm:0.#}")))} mm/d over {efficiencyShare * 100:0} %"
+            ),
             [.. plot.NeedMmPerDay.Select(mm => mm / 1000 * plot.AreaM2 / efficiencyShare)],
             DrawPattern.Named(plot.Pattern),
             false
@@ -157,7 +159,7 @@ public sealed record DemandYear(
             [
                 .. uses.Select(use => new Line(
                     "Q",
-                    "number x litres / 1000",
+                    use.IsDrinking ? "number x litres / 1000" : "need / 1000 x area / efficiency",
                     use.Says,
                     use.M3PerDay[month],
                     "m3/d",

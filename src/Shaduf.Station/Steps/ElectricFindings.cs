@@ -18,6 +18,7 @@ internal static class ElectricFindings
             .. Voltages(electrics, choice, coldDegC),
             .. Currents(electrics, choice),
             .. choice.Pump.Motor.Kind == MotorKind.ThreePhase ? ThreePhase(electrics, speedRatio) : [],
+            TopSpeed(choice, speedRatio),
             Fuses(electrics, choice),
             .. electrics.Cables.Select(Cable),
             new(
@@ -75,16 +76,12 @@ internal static class ElectricFindings
             "1.25 times the short-circuit current of all strings against the drive's input",
             "IEC 62548"
         );
-        var workingA = choice.StringCount * module.MaximumPowerA;
-        yield return new(
+        yield return Finding.AtMost(
             "electrics/input-current",
-            workingA <= drive.LargestInputA ? FindingStatus.Holds : FindingStatus.Look,
-            workingA <= drive.LargestInputA
-                ? "working current of the strings against the drive's input"
-                : "the strings could give more current than the drive takes: ask its maker whether so large an array may be connected",
-            workingA,
+            choice.StringCount * module.MaximumPowerA,
             drive.LargestInputA,
             "A",
+            "working current of the strings against the drive's input",
             "drive card"
         );
         yield return Finding.AtMost(
@@ -130,6 +127,21 @@ internal static class ElectricFindings
             null,
             "m",
             "motor makers: in practice almost always for submersible motors beyond 15 m"
+        );
+    }
+
+    // The year, the yield, the levels and the pipes are worked out with this speed as the highest.
+    private static Finding TopSpeed(Choice choice, double speedRatio)
+    {
+        var topHz = Math.Floor(speedRatio * choice.Pump.Motor.RatedHz * 10) / 10;
+        return new(
+            "electrics/top-speed",
+            FindingStatus.Look,
+            Invariant($"set the drive's highest frequency to {topHz:0.0} Hz: yield, levels and pipes hold for it"),
+            topHz,
+            choice.Pump.Motor.RatedHz,
+            "Hz",
+            "voltage of the hot string and yield of the source"
         );
     }
 

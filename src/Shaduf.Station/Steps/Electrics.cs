@@ -52,7 +52,7 @@ public sealed record Electrics(
     private const double MotorConductorDegC = 70;
 
     // Bought beyond the measured way: slack, loops and ends; common practice, no source.
-    private const double CableWasteShare = 0.05;
+    internal const double CableWasteShare = 0.05;
 
     /// <summary>Sizes strings and cables for the choice.</summary>
     /// <param name="choice">The choice.</param>

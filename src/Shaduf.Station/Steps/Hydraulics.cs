@@ -29,14 +29,17 @@ public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive,
     public double InputW(double shaftW) =>
         DriveInput.DcW(Drive.Sheet, MotorInput.ElectricalW(Pump.Motor, shaftW) / MotorCableKeptShare);
 
-    /// <summary>Highest speed that a string's voltage on the hottest day allows, as a share of rated speed.</summary>
+    /// <summary>
+    /// Highest speed that a string's voltage on the hottest day allows, as a share of rated speed. No boost is counted:
+    /// a brushless motor turns as fast as its direct voltage, a three-phase motor as <see cref="BusVoltage"/> says.
+    /// </summary>
     /// <param name="module">The module.</param>
     /// <param name="seriesCount">Modules in the string, at least 1.</param>
     /// <param name="hotCellDegC">Hottest cell [°C].</param>
     /// <returns>The share, at most 1.</returns>
     public double SpeedByVoltageRatio(ModuleSheet module, int seriesCount, double hotCellDegC) =>
         Pump.Motor.Kind == MotorKind.BrushlessDc
-            ? 1
+            ? Math.Min(1, StringVoltage.HotMaximumPowerV(module, seriesCount, hotCellDegC) / Pump.Motor.RatedV)
             : BusVoltage.SpeedRatio(
                 StringVoltage.HotMaximumPowerV(module, seriesCount, hotCellDegC),
                 Pump.Motor.RatedV,

@@ -29,6 +29,16 @@ public sealed record Lift(
     // Head left at the tank's inlet, so that a float valve closes well.
     private const double InletHeadM = 1;
 
+    /// <summary>Fittings of a main when the brief lists none; common practice, no source.</summary>
+    internal static IReadOnlyList<FittingBrief> UsualFittings { get; } =
+    [
+        new("swing check valve angled", 1),
+        new("gate valve open", 3),
+        new("water meter or screen", 1),
+        new("elbow 90", 8),
+        new("exit", 1),
+    ];
+
     /// <summary>Joins a riser and a main to the well.</summary>
     /// <param name="brief">The brief.</param>
     /// <param name="survey">Its settled figures.</param>
@@ -41,16 +51,10 @@ public sealed record Lift(
         var water = WaterState.At(survey["water-temperature"]);
         var wellheadM = brief.Lift.Route[0].ElevationM;
         var mainM = LengthM(brief.Lift);
-        var fittings = brief.Lift.Fittings.Sum(fitting =>
-            fitting.Count * FittingLoss.Coefficient(fitting.Kind, main.BoreMm / 1000)
-        );
         var system = new LiftSystem(
-            Math.Max(brief.Lift.InletM, brief.Lift.Route.Max(point => point.ElevationM)) - wellheadM + well.RestDryM,
+            TopM(brief.Lift) - wellheadM + well.RestDryM,
             survey.Drawdown,
-            [
-                new(riser.BoreMm / 1000, riser.RoughnessMm / 1000, well.PumpSettingM, 0),
-                new(main.BoreMm / 1000, main.RoughnessMm / 1000, mainM, fittings),
-            ],
+            [new(riser.BoreMm / 1000, riser.RoughnessMm / 1000, well.PumpSettingM, 0), MainRun(brief.Lift, main)],
             InletHeadM,
             water.KinematicViscosityM2PerS
         )
@@ -58,6 +62,22 @@ public sealed record Lift(
             DensityKgPerM3 = water.DensityKgPerM3,
         };
         return new(riser, main, well.PumpSettingM, mainM, system, water);
+    }
+
+    /// <summary>The pumped main as a run of pipe, with the brief's fittings or the usual ones.</summary>
+    /// <param name="lift">The lift as the brief has it.</param>
+    /// <param name="main">The pipe.</param>
+    /// <returns>The run.</returns>
+    public static PipeRun MainRun(LiftBrief lift, PipeCard main)
+    {
+        var boreM = main.BoreMm / 1000;
+        var fittings = lift.Fittings.Count > 0 ? lift.Fittings : UsualFittings;
+        return new(
+            boreM,
+            main.RoughnessMm / 1000,
+            LengthM(lift),
+            fittings.Sum(fitting => fitting.Count * FittingLoss.Coefficient(fitting.Kind, boreM))
+        );
     }
 
     /// <summary>Length of the main along the ground and up to the inlet [m].</summary>
@@ -88,25 +108,35 @@ public sealed record Lift(
             ? pipe.PressureBar * PressureClass.PolyethyleneFactor(Math.Max(20, Math.Min(40, waterDegC)))
             : pipe.PressureBar;
 
-    /// <summary>Pressure at the lowest point of the main with the pump at rest, and the rise when it stops hard [bar].</summary>
+    /// <summary>Level that the water must be lifted to [m]: the tank's inlet, or the summit of the route.</summary>
+    /// <param name="lift">The lift as the brief has it.</param>
+    /// <returns>Level above sea [m].</returns>
+    public static double TopM(LiftBrief lift) => Math.Max(lift.InletM, lift.Route.Max(point => point.ElevationM));
+
+    /// <summary>Largest pressure along the main while the pump runs, and the rise when it stops hard [bar].</summary>
     /// <param name="lift">The lift as the brief has it.</param>
     /// <param name="main">The main.</param>
+    /// <param name="lossM">Head lost along the whole main at the flow [m].</param>
     /// <param name="water">State of the water.</param>
     /// <param name="flowM3PerH">Flow before the stop [m³/h].</param>
-    /// <returns>Static pressure and rise [bar].</returns>
-    public static (double StaticBar, double RiseBar) Pressure(
+    /// <returns>Running pressure and rise [bar].</returns>
+    public static (double RunningBar, double RiseBar) Pressure(
         LiftBrief lift,
         PipeCard main,
+        double lossM,
         WaterState water,
         double flowM3PerH
     )
     {
-        var lowestM = lift.Route.Min(point => point.ElevationM);
+        var lengthM = Math.Max(1e-9, lift.Route[^1].ChainageM);
+        var headM = lift.Route.Max(point =>
+            TopM(lift) + InletHeadM + (lossM * (1 - (point.ChainageM / lengthM))) - point.ElevationM
+        );
         var wallM = (main.OuterMm - main.BoreMm) / 2000;
         var waveMPerS = WaveSpeed.MPerS(main.BoreMm / 1000, wallM, main.ModulusGPa * 1e9, 1, water);
         var riseM = WaterHammer.JoukowskyM(waveMPerS, SpeedMPerS(main, flowM3PerH));
         return (
-            PressureClass.PressureBar(lift.InletM - lowestM + InletHeadM, water.DensityKgPerM3),
+            PressureClass.PressureBar(headM, water.DensityKgPerM3),
             PressureClass.PressureBar(riseM, water.DensityKgPerM3)
         );
     }
@@ -136,17 +166,19 @@ public sealed record Lift(
             "water in the riser at the largest flow",
             "common practice, no source"
         );
-        var (staticBar, riseBar) = Pressure(brief.Lift, Main, Water, flowM3PerH);
+        var mainLossM = DarcyWeisbach.Loss(System.Runs[1], flowM3PerH / 3600, System.KinematicViscosityM2PerS).TotalM;
+        var (runningBar, riseBar) = Pressure(brief.Lift, Main, mainLossM, Water, flowM3PerH);
         yield return Finding.AtMost(
             "lift/main-pressure",
-            staticBar + riseBar,
+            runningBar + riseBar,
             AllowedBar(Main, degC),
             "bar",
             Invariant(
-                $"the main at its lowest point: {staticBar:0.0} bar at rest and {riseBar:0.0} bar more when the pump stops hard"
+                $"the main where its pressure is largest: {runningBar:0.0} bar while the pump runs and {riseBar:0.0} bar more when it stops hard"
             ),
             "Joukowsky; pressure class by temperature, EN 12201-1 (from memory)"
         );
+        yield return ClosedValve(brief.Lift, survey, degC, shutOffM);
         yield return Finding.AtMost(
             "lift/riser-pressure",
             PressureClass.PressureBar(shutOffM, Water.DensityKgPerM3),
@@ -166,6 +198,25 @@ public sealed record Lift(
             brief.Lift.InletM,
             "m",
             "hydraulic grade line"
+        );
+    }
+
+    // A float valve that shuts while the pump runs puts the pump's closed-valve head on the main, from the highest water.
+    private Finding ClosedValve(LiftBrief lift, Survey survey, double degC, double shutOffM)
+    {
+        var headM = shutOffM - survey.RestLevelM + lift.Route[0].ElevationM - lift.Route.Min(point => point.ElevationM);
+        var bar = PressureClass.PressureBar(Math.Max(0, headM), Water.DensityKgPerM3);
+        var allowedBar = AllowedBar(Main, degC);
+        return new(
+            "lift/closed-valve",
+            bar <= allowedBar ? FindingStatus.Holds : FindingStatus.Look,
+            bar <= allowedBar
+                ? "the main against the pump's head at a closed valve"
+                : "no valve may close this main while the pump runs: stop the pump by a float switch with a signal cable, never by a float valve, and fit a relief valve or pressure switch at the wellhead",
+            bar,
+            allowedBar,
+            "bar",
+            "pump card and pipe card"
         );
     }
 

@@ -24,13 +24,34 @@ internal static class MoneyFindings
         );
         if (design.Brief.Money.Budget is { } budget)
         {
-            yield return Finding.AtMost(
+            var held = Finding.AtMost(
                 "money/budget",
                 (double)design.Offer.Total,
                 budget,
                 design.Offer.Currency,
                 "the offer against what the client can pay",
                 "brief"
+            );
+            yield return held.Status == FindingStatus.Holds && !design.Offer.Complete
+                ? held with
+                {
+                    Status = FindingStatus.Unchecked,
+                    Says = "the offer against what the client can pay: the total is incomplete",
+                }
+                : held;
+        }
+
+        var passedOver = Unpriced(design).ToList();
+        if (passedOver.Count > 0)
+        {
+            yield return new(
+                "money/passed-over",
+                FindingStatus.Look,
+                $"no rate, so never chosen: {string.Join(", ", passedOver)}",
+                passedOver.Count,
+                0,
+                "cards",
+                design.File.Prices.Name
             );
         }
 
@@ -47,6 +68,12 @@ internal static class MoneyFindings
             ""
         );
     }
+
+    private static IEnumerable<string> Unpriced(Design design) =>
+        design
+            .File.Shelf.Cards.Where(card => card is PumpCard or DriveCard or ModuleCard or TankCard)
+            .Select(card => card.Name)
+            .Where(name => !design.File.Prices.Rates.ContainsKey(name));
 
     private static IEnumerable<string> PlanningCards(Choice choice) =>
         new Card[] { choice.Pump, choice.Drive, choice.Module, choice.Lift.Riser, choice.Lift.Main, choice.Tank }

@@ -58,8 +58,10 @@ internal static class Pipes
 
         double Bar(PipeCard pipe)
         {
-            var (staticBar, riseBar) = Lift.Pressure(ground.Brief.Lift, pipe, water, flowM3PerH);
-            return staticBar + riseBar;
+            var run = Lift.MainRun(ground.Brief.Lift, pipe);
+            var lossM = DarcyWeisbach.Loss(run, flowM3PerH / 3600, water.KinematicViscosityM2PerS).TotalM;
+            var (runningBar, riseBar) = Lift.Pressure(ground.Brief.Lift, pipe, lossM, water, flowM3PerH);
+            return runningBar + riseBar;
         }
     }
 }

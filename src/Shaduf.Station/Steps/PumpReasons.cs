@@ -43,6 +43,6 @@ internal static class PumpReasons
         );
         return table.CappedByFlow
             ? ("yield", Invariant($"{met}: the source allows {ground.Well.YieldM3PerH:0.##} m3/h"))
-            : ("power", $"{met}: the pump gives too little");
+            : ("power", $"{met}: more array does not help, the pump gives too little");
     }
 }

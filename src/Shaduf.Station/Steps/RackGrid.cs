@@ -45,7 +45,7 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
             var racks = Enumerable.Range(1, columns).FirstOrDefault(n => columns % n == 0 && columns / n <= most);
 
             // A row of single modules side by side in many racks is not a rack; two or three racks of a few are.
-            if (racks > 0 && (racks == 1 || columns / racks >= 3))
+            if (racks > 0 && (racks == 1 || columns / racks >= Math.Min(3, brief.Columns ?? 3)))
             {
                 return new(rows, columns / racks, racks);
             }

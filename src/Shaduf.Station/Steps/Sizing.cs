@@ -86,7 +86,8 @@ public sealed record Sizing(
             results.Where(result => result.Serves).MinBy(result => result.Best!.Cost)
             ?? results
                 .Where(result => result.Best is not null)
-                .OrderByDescending(result => result.WorstShare)
+                .OrderBy(result => result.Why == "casing")
+                .ThenByDescending(result => result.WorstShare)
                 .ThenBy(result => result.Best!.Cost)
                 .FirstOrDefault()
             ?? throw new InvalidOperationException("no pump card could be arranged at all");

@@ -46,6 +46,18 @@ internal static class WaterFindings
             "WHO Guidelines for Drinking-water Quality"
         );
         yield return Reserve(design);
+        yield return Inlet(design);
+        yield return new(
+            "tank/base",
+            FindingStatus.Unchecked,
+            design.Brief.Tank.StandM > 0.5
+                ? "stand under the tank: not designed, not checked and not in the bill; a cubic metre of water weighs a tonne"
+                : "base under the tank: not designed and not in the bill",
+            null,
+            null,
+            "",
+            ""
+        );
         yield return new(
             "demand/peak",
             FindingStatus.Holds,
@@ -86,6 +98,24 @@ internal static class WaterFindings
             reserveM3,
             "m3",
             "brief or table of defaults"
+        );
+    }
+
+    // Water enters at the inlet with a metre of head: it reaches the rim where the rim is not higher than that.
+    private static Finding Inlet(Design design)
+    {
+        var rimM = design.Brief.Lift.Route[^1].ElevationM + design.Brief.Tank.StandM + design.Choice.Tank.HeightM;
+        var reachM = design.Brief.Lift.InletM + design.Choice.Lift.System.OutletHeadM;
+        return new(
+            "tank/inlet",
+            rimM <= reachM ? FindingStatus.Holds : FindingStatus.Look,
+            rimM <= reachM
+                ? "the rim of the chosen tank against the level that water at the inlet reaches"
+                : "the chosen tank is taller than the inlet of the brief allows: raise the inlet or take a lower tank, or it never fills",
+            rimM,
+            reachM,
+            "m",
+            "levels of the brief and tank card"
         );
     }
 }

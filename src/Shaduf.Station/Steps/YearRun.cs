@@ -78,9 +78,6 @@ public sealed record YearRun(
     double EndM3
 )
 {
-    // The last days of December run first, from an empty tank, so that the year begins as such a year would.
-    private const int RunInHours = 10 * 24;
-
     /// <summary>Share of the demand met in a month.</summary>
     /// <param name="month">Month, 0 to 11.</param>
     /// <returns>Share; 1 in a month without demand.</returns>
@@ -108,8 +105,10 @@ public sealed record YearRun(
         Span<double> delivered = stackalloc double[12];
         Span<double> pumped = stackalloc double[12];
         Span<double> pumpable = stackalloc double[12];
+
+        // The year runs once before, from an empty tank, so that it begins with the water that such a year leaves.
         var level = 0.0;
-        for (var hour = module.Length - RunInHours; hour < module.Length; hour++)
+        for (var hour = 0; hour < module.Length; hour++)
         {
             level = Math.Clamp(
                 level + inputs.Table.FlowM3PerH(module[hour] * inputs.ModulesKept) - draw[hour],

@@ -109,6 +109,11 @@ public sealed record Survey
         Settle("overhead", brief.Money.OverheadShare);
         Settle("markup", brief.Money.MarkupShare);
         Settle("tax", brief.Money.TaxShare);
+        if (brief.Lift.Fittings.Count == 0)
+        {
+            taken.Add(Assumption.Of("fittings", "the usual fittings"));
+        }
+
         if (brief.Site.Soil is null)
         {
             taken.Add(Assumption.Of("soil", "untested soil"));

@@ -27,17 +27,15 @@ internal static class ArrayTakeoff
         );
         foreach (var cable in electrics.Cables)
         {
-            if (cable.Card is { } card)
-            {
-                yield return new(
-                    card.Name,
-                    BillSection.ArrayAndElectrics,
-                    $"{cable.Name}: {card.About}",
-                    "m",
-                    cable.BoughtM,
-                    Invariant($"{cable.BoughtM / 1.05:0.#} m + 5 %")
-                );
-            }
+            // A cable that no card serves stands in the bill under a name that has no rate, so that the total says so.
+            yield return new(
+                cable.Card?.Name ?? $"{cable.Id}-not-found",
+                BillSection.ArrayAndElectrics,
+                $"{cable.Name}: {cable.Card?.About ?? "no card carries the duty"}",
+                "m",
+                cable.BoughtM,
+                Invariant($"{cable.BoughtM / (1 + Electrics.CableWasteShare):0.#} m + 5 %")
+            );
         }
 
         yield return new(

@@ -125,6 +125,9 @@ internal static class WaterTakeoff
             taps.Taps.Count,
             "taps of the brief"
         );
+        var metres = taps.MainM + taps.Taps.Sum(tap => tap.BranchM);
+        yield return Labour.Days("tap-trench", metres, "pipes to the taps");
+        yield return Labour.Days("tap-pipe", metres, "pipes to the taps");
         yield return Labour.Days("tap", taps.Taps.Count, "taps of the brief");
     }
 }

@@ -37,10 +37,10 @@ public static class RackPlane
             [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]
         );
         view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
-        var foot = view.At(new(0, 0));
+        var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
-            foot.Moved(0, 22),
-            Invariant($"1:{scale:0}, millimetres; seen square on the plane, low edge below"),
+            new(view.At(new(0, 0)).XMm, drawn.BottomMm + 5),
+            Invariant($"1:{scale:0.##}, millimetres; seen square on the plane, low edge below"),
             TextStyle.Small
         );
         return view.Builder.Build("rack, seen square on its plane");

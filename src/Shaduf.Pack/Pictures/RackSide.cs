@@ -32,10 +32,10 @@ public static class RackSide
 
         Frame(view, rack);
         Heights(view, rack, block, columnMm, planMm);
-        var foot = view.At(new(0, -block.DepthMm));
+        var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
-            new(foot.XMm, foot.YMm + 22),
-            Invariant($"1:{scale:0}, millimetres; seen along the row"),
+            new(view.At(new(0, 0)).XMm, drawn.BottomMm + 5),
+            Invariant($"1:{scale:0.##}, millimetres; seen along the row"),
             TextStyle.Small
         );
         return view.Builder.Build("rack, seen from its end");

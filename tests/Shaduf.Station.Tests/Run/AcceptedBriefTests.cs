@@ -41,7 +41,7 @@ public sealed class AcceptedBriefTests
 
                     Sound.Assert(DesignOf(accepted, brief.ToJsonString()));
                 },
-                iter: 30
+                iter: 12
             );
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class AcceptedBriefTests
 
                     Sound.Assert(DesignOf(accepted, string.Join('\n', log)));
                 },
-                iter: 20
+                iter: 8
             );
 
     [Theory]

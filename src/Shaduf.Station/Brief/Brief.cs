@@ -189,9 +189,13 @@ public sealed record LiftBrief(
 /// <param name="Card">Card by name; null to choose.</param>
 /// <param name="Count">How many alike; null to choose.</param>
 /// <param name="IsExisting">Whether it stands already and is not bought.</param>
-/// <param name="StandM">Height of its floor above ground [m].</param>
+/// <param name="GivenStandM">Height of its floor above ground [m]; null when unknown.</param>
 /// <param name="ReserveDays">Water for people, animals and fixed uses that the tank must hold at least [days].</param>
-public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double StandM, double? ReserveDays);
+public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double? GivenStandM, double? ReserveDays)
+{
+    /// <summary>Height of its floor above ground [m]; on the ground when unknown.</summary>
+    public double StandM => GivenStandM ?? Assumption.DefaultOf("stand");
+}
 
 /// <summary>One tap.</summary>
 /// <param name="Name">Its name.</param>
@@ -246,5 +250,9 @@ public sealed record MoneyBrief(
     double? MarkupShare,
     double? TaxShare,
     double? Budget,
-    double TransportKm
-);
+    double? GivenTransportKm
+)
+{
+    /// <summary>Road from the yard to the site, one way [km]; not priced when unknown.</summary>
+    public double TransportKm => GivenTransportKm ?? Assumption.DefaultOf("transport");
+}

@@ -129,7 +129,7 @@ internal static class BriefReader
             Name(fields, "card", "Card of the tank."),
             fields?.OptionalCount("count", 1, 4, "How many tanks alike.", FieldMap.ChooseWord),
             fields?.OptionalOneOf("existing", YesNo, "Whether the tank stands already and is not bought.") ?? false,
-            fields?.Known("stand", Measure.LengthM, 0, 12, "Height of the tank's floor above ground.") ?? 0,
+            fields?.Known("stand", Measure.LengthM, 0, 12, "Height of the tank's floor above ground."),
             fields?.Known(
                 "reserve",
                 Measure.TimeDays,
@@ -141,6 +141,11 @@ internal static class BriefReader
         if (tank is { IsExisting: true, Card: null } && fields!.AreSound("card"))
         {
             fields.Complain("card", "missing for an existing tank", "the card of the tank that stands there is needed");
+        }
+
+        if (tank is { IsExisting: true, Count: null } && fields!.AreSound("count"))
+        {
+            fields.Complain("count", "missing for an existing tank", "how many tanks stand there is needed");
         }
 
         fields?.Done();
@@ -259,7 +264,6 @@ internal static class BriefReader
             fields?.Known("tax", Measure.Share, 0, 0.4, "Tax on the offer."),
             fields?.OptionalNumber("budget", 0, 1e12, "What the client can pay, in the price book's currency."),
             fields?.Known("transport", Measure.LengthM, 0, 3_000_000, "Road from the yard to the site, one way.") / 1000
-                ?? 0
         );
         fields?.Done();
         return money;

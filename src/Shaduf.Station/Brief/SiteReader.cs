@@ -12,7 +12,7 @@ internal static class SiteReader
     public static SiteBrief Read(FieldMap fields)
     {
         var low = fields.Known("recordLow", Measure.TemperatureDegC, -50, 40, "Lowest air temperature on record.");
-        var high = fields.Known("recordHigh", Measure.TemperatureDegC, 0, 50, "Highest air temperature on record.");
+        var high = fields.Known("recordHigh", Measure.TemperatureDegC, 0, 60, "Highest air temperature on record.");
         if (low > high)
         {
             fields.Complain("recordLow", "above the record high", "a figure below recordHigh is accepted");

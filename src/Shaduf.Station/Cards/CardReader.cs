@@ -239,7 +239,7 @@ internal static class CardReader
             fields.Quantity("size", Measure.LengthMm, 15, 400, "Leg, side or diameter."),
             fields.Quantity("wall", Measure.LengthMm, 1.5, 20, "Thickness."),
             fields.Quantity("rootRadius", Measure.LengthMm, 0, 30, "Root radius of an angle; 0 mm for tubes."),
-            fields.Quantity("bar", Measure.LengthM, 1, 18, "Length of the bar as sold.")
+            fields.Quantity("bar", Measure.LengthM, 2, 18, "Length of the bar as sold.")
         );
         fields.RefusedBy("wall", () => RackSections.SectionOf(card));
         return card;

@@ -134,7 +134,11 @@ internal static class YamlFile
             throw Bad(file, place, "an alias (*name)", "values written out in full are accepted");
         }
 
-        var opening = (NodeEvent)parser.Current;
+        if (parser.Current is not NodeEvent opening)
+        {
+            throw Bad(file, place, "not YAML: a value is missing", "indented 'name: value' lines are accepted");
+        }
+
         if (!opening.Anchor.IsEmpty)
         {
             throw Bad(file, place, "an anchor (&name)", "values written out in full are accepted");

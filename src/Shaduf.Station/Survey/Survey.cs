@@ -90,8 +90,10 @@ public sealed record Survey
         }
 
         Settle("plot-efficiency", null, uses.Plots.Any(plot => plot.EfficiencyShare is null));
-        Settle("record-low", brief.Site.RecordLowDegC);
-        Settle("record-high", brief.Site.RecordHighDegC);
+        Settle("stand", brief.Tank.GivenStandM, brief.Taps is not null);
+        Settle("transport", brief.Money.GivenTransportKm);
+        figures["record-low"] = brief.Site.RecordLowDegC ?? Take(taken, "record-low", ColdDegC(brief.Site), "degC");
+        figures["record-high"] = brief.Site.RecordHighDegC ?? Take(taken, "record-high", HotDegC(brief.Site), "degC");
         Settle("soil-resistivity", brief.Site.SoilResistivityOhmM);
         Settle("casing", brief.Source.CasingMm);
         Settle("seasonal-fall", brief.Source.SeasonalFallM);
@@ -126,6 +128,19 @@ public sealed record Survey
 
         return figures;
     }
+
+    // Never inside what the months themselves say: a night is colder than its month, a noon hotter.
+    private static double ColdDegC(SiteBrief site) =>
+        Math.Min(
+            Assumption.DefaultOf("record-low"),
+            (site.Months.Min(month => month.AirDegC) - 15) ?? double.PositiveInfinity
+        );
+
+    private static double HotDegC(SiteBrief site) =>
+        Math.Max(
+            Assumption.DefaultOf("record-high"),
+            (site.Months.Max(month => month.AirDegC) + 10) ?? double.NegativeInfinity
+        );
 
     private static MonthlyClimate ClimateOf(SiteBrief site, Dictionary<string, double> figures, List<Assumption> taken)
     {

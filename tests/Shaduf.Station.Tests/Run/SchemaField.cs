@@ -18,20 +18,24 @@ internal sealed record SchemaField(IReadOnlyList<object> Path, IReadOnlyList<Jso
     /// <summary>Sets this field to one of its values, if what encloses it is there.</summary>
     public void Put(JsonNode file, JsonNode? value)
     {
-        var at = file;
+        JsonNode? at = file;
         foreach (var step in Path.SkipLast(1))
         {
-            at = step is int index ? at[index]! : at[(string)step];
-            if (at is null)
+            at = (at, step) switch
             {
-                return;
-            }
+                (JsonArray { Count: > 0 } list, int index) => list[index],
+                (JsonObject map, string name) => map[name],
+                _ => null,
+            };
         }
 
-        at.AsObject().Remove((string)Path[^1]);
-        if (value is not null)
+        if (at is JsonObject holder)
         {
-            at[(string)Path[^1]] = value.DeepClone();
+            holder.Remove((string)Path[^1]);
+            if (value is not null)
+            {
+                holder[(string)Path[^1]] = value.DeepClone();
+            }
         }
     }
 

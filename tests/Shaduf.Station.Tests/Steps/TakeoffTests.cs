@@ -1,0 +1,82 @@
+namespace Shaduf.Station.Tests;
+
+public sealed class TakeoffTests
+{
+    private static readonly Design s_design = SmallDesign.Of();
+
+    [Fact]
+    public void Every_piece_of_every_part_is_cut_exactly_once()
+    {
+        var rack = s_design.Works.Rack;
+        var wanted = rack
+            .Steel.Parts.SelectMany(part => part.PiecesMm.Select(mm => (part.Section.Name, Math.Ceiling(mm - 1e-6))))
+            .SelectMany(piece => Enumerable.Repeat(piece, rack.Grid.RackCount));
+        var cut = s_design.Takeoff.BarPlans.SelectMany(plan =>
+            plan.Plan.Bars.SelectMany(bar => bar.Pieces).Select(piece => (plan.Section.Name, piece.LengthMm))
+        );
+        Assert.Equal(wanted.Order(), cut.Order());
+    }
+
+    [Fact]
+    public void No_bar_is_cut_beyond_its_length() =>
+        Assert.All(
+            s_design.Takeoff.BarPlans,
+            plan =>
+                Assert.All(
+                    plan.Plan.Bars,
+                    bar =>
+                        Assert.True(
+                            bar.Pieces.Sum(piece => piece.LengthMm)
+                                + ((bar.Pieces.Count - 1) * Takeoff.KerfMm)
+                                + Takeoff.EndTrimMm
+                                <= plan.Section.BarMm + 1e-6
+                        )
+                )
+        );
+
+    [Fact]
+    public void The_bill_is_the_sum_of_its_lines_and_the_offer_builds_on_it()
+    {
+        Assert.Equal(s_design.Bill.Lines.Sum(line => line.Amount), s_design.Bill.Direct);
+        Assert.All(
+            s_design.Bill.Lines,
+            line =>
+                Assert.Equal(
+                    Math.Round(
+                        (decimal)line.Quantity.Quantity * line.UnitRate!.Value,
+                        2,
+                        MidpointRounding.AwayFromZero
+                    ),
+                    line.Amount
+                )
+        );
+        var offer = s_design.Offer;
+        Assert.Equal(offer.Direct + offer.Contingency + offer.Overhead + offer.Profit + offer.Tax, offer.Total);
+    }
+
+    public static TheoryData<string> Examples => [.. Tests.Examples.Names, ""];
+
+    /// <summary>What a takeoff names is a card or stands in the table of items, in the same unit: else a rate could not be checked.</summary>
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Every_item_is_known_with_its_unit(string name)
+    {
+        var design = name.Length == 0 ? s_design : Tests.Examples.DesignOf(name);
+        Assert.All(
+            design.Takeoff.Lines,
+            line => Assert.Equal(line.Unit, PriceItems.UnitOf(line.Item, design.File.Shelf))
+        );
+    }
+
+    [Fact]
+    public void Every_item_of_the_table_is_taken_off_somewhere()
+    {
+        var taken = Tests
+            .Examples.Names.Select(Tests.Examples.DesignOf)
+            .Append(s_design)
+            .SelectMany(design => design.Takeoff.Lines)
+            .Select(line => line.Item)
+            .ToHashSet();
+        Assert.All(PriceItems.General.Keys, item => Assert.Contains(item, taken));
+    }
+}

@@ -41,16 +41,7 @@ public static class PublishedChecks
             ("second sum", "sum", 1, row["sum2Amount"]),
         ];
         return Bill.Price(
-            [
-                .. lines.Select(line => new QuantityLine(
-                    line.Item,
-                    BillSection.Ground,
-                    line.Item,
-                    line.Unit,
-                    line.Quantity,
-                    "published row"
-                )),
-            ],
+            [.. lines.Select(line => GroundLine(line.Item, line.Unit, line.Quantity))],
             new(
                 "",
                 "",
@@ -60,4 +51,7 @@ public static class PublishedChecks
             )
         );
     }
+
+    private static QuantityLine GroundLine(string item, string unit, double quantity) =>
+        new(item, BillSection.Ground, item, unit, quantity, "published row");
 }

@@ -29,11 +29,7 @@ public static class PackWriter
         Directory.CreateDirectory(draft);
         try
         {
-            foreach (var (name, bytes) in await FilesAsync(design, stamp))
-            {
-                await File.WriteAllBytesAsync(Path.Combine(draft, name), bytes);
-            }
-
+            await WriteFilesAsync(design, stamp, draft);
             if (!Directory.Exists(target))
             {
                 Directory.Move(draft, target);
@@ -51,28 +47,23 @@ public static class PackWriter
         }
     }
 
+    private static async Task WriteFilesAsync(Design design, Stamp stamp, string draft)
+    {
+        foreach (var (name, bytes) in await FilesAsync(design, stamp))
+        {
+            await File.WriteAllBytesAsync(Path.Combine(draft, name), bytes);
+        }
+    }
+
     // The old files step aside and the new ones move in; when one of them cannot, all goes back as it was.
     private static void Exchange(string draft, string target)
     {
         var aside = Directory.CreateDirectory(Path.Combine(draft, "old")).FullName;
         var undo = new Stack<(string From, string To)>();
-        void Move(string from, string to)
-        {
-            File.Move(from, to);
-            undo.Push((to, from));
-        }
-
         try
         {
-            foreach (var name in FileNames.Where(name => File.Exists(Path.Combine(target, name))))
-            {
-                Move(Path.Combine(target, name), Path.Combine(aside, name));
-            }
-
-            foreach (var name in FileNames)
-            {
-                Move(Path.Combine(draft, name), Path.Combine(target, name));
-            }
+            Move(FileNames.Where(name => File.Exists(Path.Combine(target, name))), target, aside, undo);
+            Move(FileNames, draft, target, undo);
         }
         catch
         {
@@ -82,6 +73,21 @@ public static class PackWriter
             }
 
             throw;
+        }
+    }
+
+    private static void Move(
+        IEnumerable<string> names,
+        string fromFolder,
+        string toFolder,
+        Stack<(string From, string To)> undo
+    )
+    {
+        foreach (var name in names)
+        {
+            var (from, to) = (Path.Combine(fromFolder, name), Path.Combine(toFolder, name));
+            File.Move(from, to);
+            undo.Push((to, from));
         }
     }
 

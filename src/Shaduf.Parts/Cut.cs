@@ -41,16 +41,7 @@ public sealed record Cut(
         }
 
         var axis = along * (1 / along.LengthMm);
-        var (side, up) = Across(axis);
-        var half = sideMm / 2;
-        Point[] corners =
-        [
-            (side * half) + (up * half),
-            (side * half) + (up * -half),
-            (side * -half) + (up * half),
-            (side * -half) + (up * -half),
-        ];
-        var edges = corners
+        var edges = Corners(axis, sideMm / 2)
             .Select(corner => Reach(from + corner, axis, end) - Reach(from + corner, axis, start))
             .ToList();
         return new(
@@ -61,6 +52,18 @@ public sealed record Cut(
             from + (axis * Reach(from, axis, start)),
             from + (axis * Reach(from, axis, end))
         );
+    }
+
+    private static Point[] Corners(Point axis, double halfMm)
+    {
+        var (side, up) = Across(axis);
+        return
+        [
+            (side * halfMm) + (up * halfMm),
+            (side * halfMm) + (up * -halfMm),
+            (side * -halfMm) + (up * halfMm),
+            (side * -halfMm) + (up * -halfMm),
+        ];
     }
 
     // Two directions across the axis: one level, one in the vertical plane of the axis (x and y for an upright part).

@@ -72,17 +72,6 @@ public sealed record SlideInChannel(
         Within.Require(clearanceMm, 0, 20, "mm");
         var insideMm = moduleThicknessMm + clearanceMm;
         var lapMm = 2 * legMm - 2 * thicknessMm - insideMm;
-        var longestLegMm = insideMm + thicknessMm;
-        var whyNot =
-            lapMm < LeastLapMm
-                ? Says(
-                    $"the upright legs lap {lapMm:0.#} mm (2 x {legMm:0.#} - 2 x {thicknessMm:0.#} - {insideMm:0.#}), and the weld needs {LeastLapMm:0.#} mm"
-                )
-            : legMm > longestLegMm
-                ? Says(
-                    $"the leg of {legMm:0.#} mm is longer than the {longestLegMm:0.#} mm between the back of one flat leg and the face of the other (inside depth {insideMm:0.#} + thickness {thicknessMm:0.#})"
-                )
-            : "";
         return new(
             legMm,
             thicknessMm,
@@ -91,7 +80,7 @@ public sealed record SlideInChannel(
             2 * thicknessMm,
             insideMm + 2 * thicknessMm,
             legMm - 2 * thicknessMm,
-            whyNot
+            Obstacle(legMm, thicknessMm, insideMm, lapMm)
         );
     }
 
@@ -122,15 +111,34 @@ public sealed record SlideInChannel(
             .Where(one => !ReferenceEquals(one.Size, chosen))
             .Select(one => new AngleRefusal(
                 one.Size.Name,
-                one.Channel.Fits
-                    ? Says(
-                        $"fits, but at {one.Size.MassKgPerM:0.##} kg/m is not lighter than {chosen!.Name} at {chosen.MassKgPerM:0.##} kg/m"
-                    )
-                    : one.Channel.WhyNot
+                one.Channel.Fits ? NotLighter(one.Size, chosen!) : one.Channel.WhyNot
             ))
             .ToList();
         return new(chosen, channel, others);
     }
+
+    // Why the channel cannot be made; empty when it can.
+    private static string Obstacle(double legMm, double thicknessMm, double insideMm, double lapMm)
+    {
+        if (lapMm < LeastLapMm)
+        {
+            return Says(
+                $"the upright legs lap {lapMm:0.#} mm (2 x {legMm:0.#} - 2 x {thicknessMm:0.#} - {insideMm:0.#}), and the weld needs {LeastLapMm:0.#} mm"
+            );
+        }
+
+        var longestLegMm = insideMm + thicknessMm;
+        return legMm > longestLegMm
+            ? Says(
+                $"the leg of {legMm:0.#} mm is longer than the {longestLegMm:0.#} mm between the back of one flat leg and the face of the other (inside depth {insideMm:0.#} + thickness {thicknessMm:0.#})"
+            )
+            : "";
+    }
+
+    private static string NotLighter(AngleSize size, AngleSize chosen) =>
+        Says(
+            $"fits, but at {size.MassKgPerM:0.##} kg/m is not lighter than {chosen.Name} at {chosen.MassKgPerM:0.##} kg/m"
+        );
 
     private static string Says(FormattableString sentence) => sentence.ToString(CultureInfo.InvariantCulture);
 }

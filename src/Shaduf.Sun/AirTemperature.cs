@@ -59,22 +59,28 @@ public static class AirTemperature
         for (var round = 0; round < mostRounds; round++)
         {
             double[] daysDegC = [.. Enumerable.Range(0, 12).SelectMany(month => MonthOnCurve(knotsDegC, month))];
-            var largestGapK = 0.0;
-            for (var month = 0; month < 12; month++)
-            {
-                var days = daysDegC.AsSpan(YearCalendar.FirstDays[month], YearCalendar.DaysInMonth[month]);
-                var gapK = monthlyDegC[month] - Mean(days);
-                knotsDegC[month] += gapK;
-                largestGapK = Math.Max(largestGapK, Math.Abs(gapK));
-            }
-
-            if (largestGapK < MeanToleranceK)
+            if (MoveKnots(knotsDegC, daysDegC, monthlyDegC) < MeanToleranceK)
             {
                 return [.. daysDegC];
             }
         }
 
         throw new ArithmeticException("The curve of daily temperature does not settle on the monthly means.");
+    }
+
+    // Moves each month's knot by what its mean lacks; gives the largest gap that was found [K].
+    private static double MoveKnots(double[] knotsDegC, double[] daysDegC, IReadOnlyList<double> monthlyDegC)
+    {
+        var largestGapK = 0.0;
+        for (var month = 0; month < 12; month++)
+        {
+            var days = daysDegC.AsSpan(YearCalendar.FirstDays[month], YearCalendar.DaysInMonth[month]);
+            var gapK = monthlyDegC[month] - Mean(days);
+            knotsDegC[month] += gapK;
+            largestGapK = Math.Max(largestGapK, Math.Abs(gapK));
+        }
+
+        return largestGapK;
     }
 
     // Days of a month on the curve: the months' middles lie 1 apart, whatever their lengths.

@@ -188,18 +188,7 @@ public static class PublishedChecks
                 "energy",
                 row => HydraulicPower.EnergyKWh(row["volumeM3"], row["headM"], row["densityKgPerM3"])
             ),
-            new(
-                "water/hydraulic-power",
-                "shaft-power",
-                row =>
-                    HydraulicPower.W(
-                        row["flowGpm"] * M3PerSPerGpm,
-                        row["headFt"] * MPerFt,
-                        row["densityLbPerFt3"] * KgPerM3PerLbPerFt3
-                    )
-                    / row["efficiencyShare"]
-                    / WPerHp
-            ),
+            new("water/hydraulic-power", "shaft-power", ShaftPowerHp),
             new(
                 "water/affinity",
                 "flow",
@@ -273,6 +262,15 @@ public static class PublishedChecks
         var lift = new LiftSystem(row["liftFt"] * MPerFt, null, [run], 0, viscosity);
         return lift.HeadM(row["flowGpm"] * M3PerSPerGpm) / MPerFt;
     }
+
+    private static double ShaftPowerHp(PublishedCase row) =>
+        HydraulicPower.W(
+            row["flowGpm"] * M3PerSPerGpm,
+            row["headFt"] * MPerFt,
+            row["densityLbPerFt3"] * KgPerM3PerLbPerFt3
+        )
+        / row["efficiencyShare"]
+        / WPerHp;
 
     private static double Speed(PublishedCase row) => row["speedRpm"] / row["curveSpeedRpm"];
 

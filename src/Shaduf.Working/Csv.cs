@@ -89,32 +89,46 @@ public static class Csv
     private static List<string> Cells(string line)
     {
         var cells = new List<string>();
-        var cell = new StringBuilder();
+        var start = 0;
         var quoted = false;
         for (var i = 0; i < line.Length; i++)
         {
-            var c = line[i];
-            if (quoted && c == '"' && i + 1 < line.Length && line[i + 1] == '"')
+            if (line[i] == '"')
+            {
+                quoted = !quoted;
+            }
+            else if (line[i] == ',' && !quoted)
+            {
+                cells.Add(Unquoted(line[start..i]));
+                start = i + 1;
+            }
+        }
+
+        cells.Add(Unquoted(line[start..]));
+        return cells;
+    }
+
+    private static string Unquoted(string text)
+    {
+        var cell = new StringBuilder();
+        var quoted = false;
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (text[i] != '"')
+            {
+                cell.Append(text[i]);
+            }
+            else if (quoted && i + 1 < text.Length && text[i + 1] == '"')
             {
                 cell.Append('"');
                 i++;
             }
-            else if (c == '"')
+            else
             {
                 quoted = !quoted;
             }
-            else if (c == ',' && !quoted)
-            {
-                cells.Add(cell.ToString().Trim());
-                cell.Clear();
-            }
-            else
-            {
-                cell.Append(c);
-            }
         }
 
-        cells.Add(cell.ToString().Trim());
-        return cells;
+        return cell.ToString().Trim();
     }
 }

@@ -58,12 +58,20 @@ internal sealed class Scratch : IDisposable
     /// <summary>What is wrong with a brief, each error without the brief's path.</summary>
     public IReadOnlyList<string> Errors(string text) => Errors(() => Read(text));
 
-    /// <summary>What is wrong, each error without the brief's path.</summary>
+    /// <summary>What is wrong, each error without the brief's path and folder.</summary>
     public IReadOnlyList<string> Errors(Action read)
     {
         var bad = Assert.Throws<BadInputException>(read);
         Assert.NotEmpty(bad.Errors);
         Assert.All(bad.Errors, error => Assert.DoesNotContain('\n', error.ToString()));
-        return [.. bad.Errors.Select(error => error.ToString().Replace(BriefPath + ":", "", StringComparison.Ordinal))];
+        return
+        [
+            .. bad.Errors.Select(error =>
+                error
+                    .ToString()
+                    .Replace(BriefPath + ":", "", StringComparison.Ordinal)
+                    .Replace(folder + "/", "", StringComparison.Ordinal)
+            ),
+        ];
     }
 }

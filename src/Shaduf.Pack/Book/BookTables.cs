@@ -17,24 +17,22 @@ internal static class BookTables
                 new("could be pumped, m3/d", 1, HorizontalAnchor.Right),
                 new("met, %", 0.8, HorizontalAnchor.Right),
             ],
-            [
-                .. design.Months.Select(
-                    (month, i) =>
-                        TableRow.Of(
-                            YearCalendarNames.Months[i],
-                            Invariant($"{month.SunKWhPerM2Day:0.00}"),
-                            Invariant($"{month.DemandM3PerDay:0.0}"),
-                            Invariant($"{month.SupplyM3PerDay:0.0}"),
-                            Invariant($"{month.PumpableM3PerDay:0.0}"),
-                            Invariant($"{month.MetShare * 100:0.0}")
-                        )
-                ),
-            ]
+            [.. design.Months.Select(MonthRow)]
         )
         {
             SizeMm = Lettering.SmallMm,
             Caption = "The promise by month",
         };
+
+    private static TableRow MonthRow(MonthPromise month, int index) =>
+        TableRow.Of(
+            YearCalendarNames.Months[index],
+            Invariant($"{month.SunKWhPerM2Day:0.00}"),
+            Invariant($"{month.DemandM3PerDay:0.0}"),
+            Invariant($"{month.SupplyM3PerDay:0.0}"),
+            Invariant($"{month.PumpableM3PerDay:0.0}"),
+            Invariant($"{month.MetShare * 100:0.0}")
+        );
 
     public static Table Verdicts(Design design) =>
         new(
@@ -215,18 +213,7 @@ internal static class BookTables
                     new("unit", 0.6),
                     new("method") { WidthMm = 31 },
                 ],
-                [
-                    .. sheet.Lines.Select(line =>
-                        TableRow.Of(
-                            line.Symbol,
-                            line.Formula,
-                            line.Numbers,
-                            Invariant($"{line.Value:0.###}"),
-                            line.Unit,
-                            line.Method
-                        )
-                    ),
-                ]
+                [.. sheet.Lines.Select(WorkingRow)]
             )
             {
                 SizeMm = 2.6,
@@ -234,6 +221,9 @@ internal static class BookTables
             };
         }
     }
+
+    private static TableRow WorkingRow(Line line) =>
+        TableRow.Of(line.Symbol, line.Formula, line.Numbers, Invariant($"{line.Value:0.###}"), line.Unit, line.Method);
 
     public static IEnumerable<Block> Assumptions(Design design)
     {

@@ -11,17 +11,7 @@ internal static class FrontPage
     {
         var head = design.Brief.Head;
         yield return new Heading(1, head.Name);
-        yield return new Paragraph(
-            string.Join(
-                "; ",
-                new[]
-                {
-                    head.Place,
-                    head.Client.Length > 0 ? $"for {head.Client}" : "",
-                    head.Builder.Length > 0 ? $"by {head.Builder}" : "",
-                }.Where(text => text.Length > 0)
-            )
-        );
+        yield return new Paragraph(string.Join("; ", PlaceAndPeople(head).Where(text => text.Length > 0)));
         foreach (var notice in Notices(design))
         {
             yield return notice;
@@ -38,6 +28,13 @@ internal static class FrontPage
             yield return block;
         }
     }
+
+    private static string[] PlaceAndPeople(BriefHead head) =>
+        [
+            head.Place,
+            head.Client.Length > 0 ? $"for {head.Client}" : "",
+            head.Builder.Length > 0 ? $"by {head.Builder}" : "",
+        ];
 
     // Stops in full; what is unchecked in one short line each, in two columns, so that all of it stands on this page.
     private static IEnumerable<Block> Open(Design design)
@@ -102,12 +99,7 @@ internal static class FrontPage
             [
                 TableRow.Of("pump", choice.Pump.Name),
                 TableRow.Of("drive", choice.Drive.Name),
-                TableRow.Of(
-                    "array",
-                    Invariant(
-                        $"{choice.ModuleCount} x {choice.Module.Name} ({choice.SeriesCount} in series, {choice.StringCount} {(choice.StringCount == 1 ? "string" : "strings")}), {choice.ArrayW / 1000:0.00} kWp"
-                    )
-                ),
+                TableRow.Of("array", ArrayText(choice)),
                 TableRow.Of(
                     "facing",
                     Invariant($"tilt {design.Sky.Facing.TiltDeg:0} deg, azimuth {design.Sky.Facing.AzimuthDeg:0} deg")
@@ -123,6 +115,11 @@ internal static class FrontPage
             ]
         );
     }
+
+    private static string ArrayText(Choice choice) =>
+        Invariant(
+            $"{choice.ModuleCount} x {choice.Module.Name} ({choice.SeriesCount} in series, {choice.StringCount} {(choice.StringCount == 1 ? "string" : "strings")}), {choice.ArrayW / 1000:0.00} kWp"
+        );
 
     private static Table Promise(Design design)
     {
@@ -147,15 +144,15 @@ internal static class FrontPage
                 ),
                 TableRow.Of("direct cost", Invariant($"{offer.Direct:#,0.00} {offer.Currency}")),
                 TableRow.Total("offer, tax included", Invariant($"{offer.Total:#,0.00} {offer.Currency}")),
-                TableRow.Of(
-                    "prices",
-                    offer.Complete
-                        ? design.File.Prices.Name
-                        : Invariant($"INCOMPLETE: {offer.Unpriced.Count} items without a rate")
-                ),
+                TableRow.Of("prices", PricesText(design)),
             ]
         );
     }
+
+    private static string PricesText(Design design) =>
+        design.Offer.Complete
+            ? design.File.Prices.Name
+            : Invariant($"INCOMPLETE: {design.Offer.Unpriced.Count} items without a rate");
 
     internal static string Says(Finding finding)
     {

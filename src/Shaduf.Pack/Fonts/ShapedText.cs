@@ -91,10 +91,7 @@ internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm,
     {
         using var buffer = new Buffer();
         var utf8 = Encoding.UTF8.GetBytes(text);
-        buffer.AddUtf8(utf8);
-        buffer.Direction = isRight ? Direction.RightToLeft : Direction.LeftToRight;
-        buffer.Language = English;
-        buffer.GuessSegmentProperties();
+        Fill(buffer, utf8, isRight);
         face.Font.Shape(buffer, isRight ? [] : NoJoinedLetters);
         var infos = buffer.GetGlyphInfoSpan();
         var places = buffer.GetGlyphPositionSpan();
@@ -115,5 +112,13 @@ internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm,
 
         run = new(face, utf8, clusters, glyphs, xs, ys);
         return penEm;
+    }
+
+    private static void Fill(Buffer buffer, byte[] utf8, bool isRight)
+    {
+        buffer.AddUtf8(utf8);
+        buffer.Direction = isRight ? Direction.RightToLeft : Direction.LeftToRight;
+        buffer.Language = English;
+        buffer.GuessSegmentProperties();
     }
 }

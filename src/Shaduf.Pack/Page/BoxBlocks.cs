@@ -71,22 +71,24 @@ public sealed record Notice(FindingStatus Status, RichText Text) : Block
         var box = new PaperBox(0, 0, room.WidthMm, heightMm);
         var tag = box with { RightMm = tagMm };
         var isGrave = Status == FindingStatus.Stop;
-        Colour? tagFill = Status switch
-        {
-            FindingStatus.Stop => Palette.Clay,
-            FindingStatus.Look => Palette.Sun.Tint(0.25),
-            FindingStatus.Unchecked => Palette.Steel.Tint(0.2),
-            _ => null,
-        };
         IReadOnlyList<SceneItem> items =
         [
-            new PolyItem(Layer.Thin, tag.Corners, true) { Fill = tagFill },
+            new PolyItem(Layer.Thin, tag.Corners, true) { Fill = TagFillOf(Status) },
             new PolyItem(FrameOf(Status), box.Grown(isGrave ? -0.35 : -0.1).Corners, true),
             new TextItem(Layer.Text, tag.Centre, word, style with { Colour = isGrave ? Palette.White : Palette.Ink }),
             .. wrapped.DrawAll(new(tagMm + PadMm, (heightMm - wrapped.HeightMm) / 2), widthMm, HorizontalAnchor.Left),
         ];
         return [new(heightMm, items) { SpaceBeforeMm = 3 }];
     }
+
+    private static Colour? TagFillOf(FindingStatus status) =>
+        status switch
+        {
+            FindingStatus.Stop => Palette.Clay,
+            FindingStatus.Look => Palette.Sun.Tint(0.25),
+            FindingStatus.Unchecked => Palette.Steel.Tint(0.2),
+            _ => null,
+        };
 
     private static Layer FrameOf(FindingStatus status) =>
         status switch

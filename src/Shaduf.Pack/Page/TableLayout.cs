@@ -17,14 +17,7 @@ internal static class TableLayout
         var pieces = new List<Piece>();
         if (table.Caption.Length > 0)
         {
-            var caption = WrappedText.Of(RichText.Bold(table.Caption), room.WidthMm, table.SizeMm);
-            pieces.Add(
-                new(caption.HeightMm + 1, [.. caption.DrawAll(new(0, 0), room.WidthMm, HorizontalAnchor.Left)])
-                {
-                    SpaceBeforeMm = 3.5,
-                    KeepsWithNext = true,
-                }
-            );
+            pieces.Add(Caption(table, room.WidthMm));
         }
 
         pieces.Add(
@@ -40,6 +33,16 @@ internal static class TableLayout
         }
 
         return pieces;
+    }
+
+    private static Piece Caption(Table table, double widthMm)
+    {
+        var caption = WrappedText.Of(RichText.Bold(table.Caption), widthMm, table.SizeMm);
+        return new(caption.HeightMm + 1, [.. caption.DrawAll(new(0, 0), widthMm, HorizontalAnchor.Left)])
+        {
+            SpaceBeforeMm = 3.5,
+            KeepsWithNext = true,
+        };
     }
 
     private static double[] Widths(IReadOnlyList<TableColumn> columns, double roomMm)

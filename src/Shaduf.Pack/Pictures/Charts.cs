@@ -58,31 +58,35 @@ public static class Charts
         var (curve, table) = (design.Sizing.Hydraulics.Curve, design.Sizing.Table);
         var lift = design.Choice.Lift.System;
         var mostM3PerH = curve.LargestFlowM3PerS * 3600;
-        IReadOnlyList<ChartPoint> Points(Func<double, double> headM) =>
-            [
-                .. Enumerable
-                    .Range(0, 41)
-                    .Select(i => mostM3PerH * i / 40)
-                    .Select(flow => new ChartPoint(flow, headM(flow / 3600)))
-                    .Where(point => point.Y >= 0),
-            ];
-        var series = new List<LineSeries> { new("pump at rated speed", Points(flow => curve.HeadM(flow, 1))) };
+        var series = new List<LineSeries>
+        {
+            new("pump at rated speed", HeadPoints(mostM3PerH, flow => curve.HeadM(flow, 1))),
+        };
         if (table.HighestRatio is > 0 and < 0.995)
         {
             series.Add(
                 new(
                     Invariant($"pump at {table.HighestRatio * 100:0} % speed"),
-                    Points(flow => curve.HeadM(flow, table.HighestRatio))
+                    HeadPoints(mostM3PerH, flow => curve.HeadM(flow, table.HighestRatio))
                 )
             );
         }
 
-        series.Add(new("head asked for", Points(lift.HeadM)));
+        series.Add(new("head asked for", HeadPoints(mostM3PerH, lift.HeadM)));
         return new LineChart(new("flow, m3/h") { From = 0 }, new("head, m") { From = 0 }, series).ToScene(
             size,
             "pump curve and head"
         );
     }
+
+    private static List<ChartPoint> HeadPoints(double mostM3PerH, Func<double, double> headM) =>
+        [
+            .. Enumerable
+                .Range(0, 41)
+                .Select(i => mostM3PerH * i / 40)
+                .Select(flow => new ChartPoint(flow, headM(flow / 3600)))
+                .Where(point => point.Y >= 0),
+        ];
 
     /// <summary>Water in the tank through the fortnight in which it stands lowest.</summary>
     /// <param name="design">The design.</param>

@@ -117,16 +117,7 @@ public static class LongSection
 
         builder.Line(Layer.Outline, bottom.Moved(-BoreholeMm / 2, 0), bottom.Moved(BoreholeMm / 2, 0));
         var pumping = Down(design.Well.LevelM(design.Survey, design.ShownFlowM3PerH));
-        builder.Area(
-            Layer.Water,
-            [
-                pumping.Moved(-BoreholeMm / 2, 0),
-                pumping.Moved(BoreholeMm / 2, 0),
-                bottom.Moved(BoreholeMm / 2, 0),
-                bottom.Moved(-BoreholeMm / 2, 0),
-            ],
-            Palette.Water.Tint(0.25)
-        );
+        builder.Area(Layer.Water, WaterColumn(pumping, bottom), Palette.Water.Tint(0.25));
         var intake = Down(design.Well.PumpSettingM);
         builder.Line(Layer.Pipe, top.Moved(0, -1.5), intake);
         builder.Rectangle(
@@ -136,6 +127,14 @@ public static class LongSection
         );
         Levels(view, design, Down);
     }
+
+    private static PaperPoint[] WaterColumn(PaperPoint top, PaperPoint bottom) =>
+        [
+            top.Moved(-BoreholeMm / 2, 0),
+            top.Moved(BoreholeMm / 2, 0),
+            bottom.Moved(BoreholeMm / 2, 0),
+            bottom.Moved(-BoreholeMm / 2, 0),
+        ];
 
     // Labels right of the borehole, pushed apart so that none overlaps its neighbour.
     private static void Levels(SiteView view, Design design, Func<double, PaperPoint> down)
@@ -167,18 +166,28 @@ public static class LongSection
     {
         var lift = design.Choice.Lift;
         var route = design.Brief.Lift.Route;
-        var inletM = design.Brief.Lift.InletM;
-        var end = view.At(SitePoint.Metres(route[^1].ChainageM, inletM));
+        var end = view.At(SitePoint.Metres(route[^1].ChainageM, design.Brief.Lift.InletM));
         view.Builder.Polyline(
             Layer.Pipe,
             [.. route.Select(point => view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)).Moved(0, 1.1)), end]
         );
+        GradeLine(view, design);
+        var middle = route[route.Count / 2];
+        view.Builder.Leader(
+            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(0, 1.1),
+            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(6, 12),
+            Invariant($"{lift.Main.Name}, {lift.MainM:0} m")
+        );
+    }
+
+    private static void GradeLine(SiteView view, Design design)
+    {
+        var system = design.Choice.Lift.System;
+        var inletM = design.Brief.Lift.InletM;
         var flow = design.ShownFlowM3PerH / 3600;
-        var mainLossM = Shaduf
-            .Water.DarcyWeisbach.Loss(lift.System.Runs[1], flow, lift.System.KinematicViscosityM2PerS)
-            .TotalM;
-        var from = SitePoint.Metres(0, inletM + lift.System.OutletHeadM + mainLossM);
-        var to = SitePoint.Metres(route[^1].ChainageM, inletM + lift.System.OutletHeadM);
+        var mainLossM = Shaduf.Water.DarcyWeisbach.Loss(system.Runs[1], flow, system.KinematicViscosityM2PerS).TotalM;
+        var from = SitePoint.Metres(0, inletM + system.OutletHeadM + mainLossM);
+        var to = SitePoint.Metres(design.Brief.Lift.Route[^1].ChainageM, inletM + system.OutletHeadM);
         view.Line(Layer.Water, from, to);
         var at = view.At(from);
         view.Builder.Text(
@@ -188,12 +197,6 @@ public static class LongSection
             {
                 IsOpaque = true,
             }
-        );
-        var middle = route[route.Count / 2];
-        view.Builder.Leader(
-            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(0, 1.1),
-            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(6, 12),
-            Invariant($"{lift.Main.Name}, {lift.MainM:0} m")
         );
     }
 
@@ -208,16 +211,7 @@ public static class LongSection
             new(floor.XMm, floor.YMm - heightMm, floor.XMm + TankMm, floor.YMm),
             Palette.White
         );
-        view.Builder.Area(
-            Layer.Water,
-            new PaperBox(
-                floor.XMm + 0.4,
-                floor.YMm - (heightMm * 0.75),
-                floor.XMm + TankMm - 0.4,
-                floor.YMm - 0.4
-            ).Corners,
-            Palette.Water.Tint(0.25)
-        );
+        view.Builder.Area(Layer.Water, WaterInTank(floor, heightMm).Corners, Palette.Water.Tint(0.25));
         view.Builder.Text(
             new(floor.XMm + TankMm, floor.YMm - heightMm - 1.5),
             Invariant($"tank {design.Choice.TankM3:0.#} m3, inlet {design.Brief.Lift.InletM:0.0}"),
@@ -228,4 +222,7 @@ public static class LongSection
             }
         );
     }
+
+    private static PaperBox WaterInTank(PaperPoint floor, double heightMm) =>
+        new(floor.XMm + 0.4, floor.YMm - (heightMm * 0.75), floor.XMm + TankMm - 0.4, floor.YMm - 0.4);
 }

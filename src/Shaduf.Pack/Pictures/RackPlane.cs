@@ -31,12 +31,7 @@ public static class RackPlane
         }
 
         Marks(view, plane, rack);
-        var places = rack.TubePlacesMm;
-        view.DimensionChain(
-            DimensionSide.Below,
-            [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]
-        );
-        view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
+        Dimensions(view, rack);
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
             new(view.At(new(0, 0)).XMm, drawn.BottomMm + 5),
@@ -44,6 +39,16 @@ public static class RackPlane
             TextStyle.Small
         );
         return view.Builder.Build("rack, seen square on its plane");
+    }
+
+    private static void Dimensions(SiteView view, Rack rack)
+    {
+        var places = rack.TubePlacesMm;
+        view.DimensionChain(
+            DimensionSide.Below,
+            [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]
+        );
+        view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
     }
 
     private static void Modules(SiteView view, Rack rack, ModuleCard module)

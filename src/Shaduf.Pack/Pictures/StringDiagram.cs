@@ -31,20 +31,7 @@ public static class StringDiagram
         builder.Line(Layer.Electric, new(busMm, topMm), new(busMm, bottomMm + 0.01));
         var driveMm = (topMm + bottomMm) / 2;
         Machines(builder, design, busMm, driveMm);
-        var works = design.Works.Electrics;
-        builder.Text(
-            new(2, size.HeightMm - 14),
-            Invariant(
-                $"each string: {choice.SeriesCount} x {choice.Module.Name}; cold open circuit {works.ColdV:0} V, hottest day {works.HotV:0} V, short circuit {choice.Module.Sheet.ShortCircuitA:0.0} A"
-            ),
-            TextStyle.Small
-        );
-        builder.Text(new(2, size.HeightMm - 9), string.Join("; ", works.Cables.Select(Label)), TextStyle.Small);
-        builder.Text(
-            new(2, size.HeightMm - 4),
-            "not to scale; both conductors of a string drawn as one line",
-            TextStyle.Small
-        );
+        Legend(builder, design);
         return builder.Build("string diagram");
     }
 
@@ -112,6 +99,26 @@ public static class StringDiagram
         builder.Text(
             new(motor.XMm - 6, middleMm + 15.5),
             Invariant($"{choice.Pump.Motor.RatedV:0} V, {choice.Pump.Motor.RatedA:0.0} A"),
+            TextStyle.Small
+        );
+    }
+
+    private static void Legend(SceneBuilder builder, Design design)
+    {
+        var size = builder.Size;
+        var choice = design.Choice;
+        var works = design.Works.Electrics;
+        builder.Text(
+            new(2, size.HeightMm - 14),
+            Invariant(
+                $"each string: {choice.SeriesCount} x {choice.Module.Name}; cold open circuit {works.ColdV:0} V, hottest day {works.HotV:0} V, short circuit {choice.Module.Sheet.ShortCircuitA:0.0} A"
+            ),
+            TextStyle.Small
+        );
+        builder.Text(new(2, size.HeightMm - 9), string.Join("; ", works.Cables.Select(Label)), TextStyle.Small);
+        builder.Text(
+            new(2, size.HeightMm - 4),
+            "not to scale; both conductors of a string drawn as one line",
             TextStyle.Small
         );
     }

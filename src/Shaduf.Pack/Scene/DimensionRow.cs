@@ -83,16 +83,7 @@ internal static class DimensionRow
             waiting.RemoveAt(0);
             for (var lane = 0; ; lane++)
             {
-                // Extension lines that reach this lane or may yet do so; the text must stand clear of them.
-                var stops = done.Where(other => other.Lane >= lane)
-                    .Select(other => other.Span)
-                    .Concat(waiting)
-                    .Append(span)
-                    .SelectMany(other => new[] { other.A.AlongMm, other.B.AlongMm })
-                    .Distinct()
-                    .Order()
-                    .ToList();
-                var free = TextPlaces(span, stops)
+                var free = TextPlaces(span, ExtensionsMm(span, lane, done, waiting))
                     .Select(mid => ToPlaced(span, lane, mid))
                     .FirstOrDefault(placed => done.TrueForAll(other => AreClear(placed, other)));
                 if (free is not null)
@@ -105,6 +96,17 @@ internal static class DimensionRow
 
         return done;
     }
+
+    // Extension lines that reach this lane or may yet do so; the text must stand clear of them.
+    private static List<double> ExtensionsMm(Span span, int lane, List<Placed> done, List<Span> waiting) =>
+        done.Where(other => other.Lane >= lane)
+            .Select(other => other.Span)
+            .Concat(waiting)
+            .Append(span)
+            .SelectMany(other => new[] { other.A.AlongMm, other.B.AlongMm })
+            .Distinct()
+            .Order()
+            .ToList();
 
     // Middles of the text in order of liking: inside the span near its middle, then outside, nearest first.
     private static IEnumerable<double> TextPlaces(Span span, List<double> stops)
@@ -145,12 +147,7 @@ internal static class DimensionRow
         foreach (var end in new[] { placed.Span.A, placed.Span.B })
         {
             yield return new LineItem(layer, At(end.AlongMm, end.OutMm + GapMm), At(end.AlongMm, outMm + BeyondMm));
-            var mid = At(end.AlongMm, outMm);
-            yield return new PolyItem(
-                Layer.Text,
-                [frame.OnText(mid, -TickMm, -TickMm), frame.OnText(mid, TickMm, TickMm)],
-                false
-            );
+            yield return Tick(frame, At(end.AlongMm, outMm));
         }
 
         // Beside a text that stands outside, the line runs on under it; else it ends at the terminators.
@@ -169,4 +166,7 @@ internal static class DimensionRow
             new TextStyle(layout.TextSizeMm) { Horizontal = HorizontalAnchor.Centre, RotationDeg = frame.TextDeg }
         );
     }
+
+    private static PolyItem Tick(DimensionFrame frame, PaperPoint mid) =>
+        new(Layer.Text, [frame.OnText(mid, -TickMm, -TickMm), frame.OnText(mid, TickMm, TickMm)], false);
 }

@@ -142,17 +142,7 @@ public static class HatchLines
         var cuts = new List<double> { 0, 1 };
         for (var i = 0; i < boundary.Count; i++)
         {
-            var (a, b) = (boundary[i], boundary[(i + 1) % boundary.Count]);
-            var (ex, ey) = (b.XMm - a.XMm, b.YMm - a.YMm);
-            var cross = (dx * ey) - (dy * ex);
-            if (cross == 0)
-            {
-                continue;
-            }
-
-            var along = (((a.XMm - from.XMm) * ey) - ((a.YMm - from.YMm) * ex)) / cross;
-            var onEdge = (((a.XMm - from.XMm) * dy) - ((a.YMm - from.YMm) * dx)) / cross;
-            if (along is > 0 and < 1 && onEdge is >= 0 and <= 1)
+            if (Crossing(stroke, boundary[i], boundary[(i + 1) % boundary.Count]) is { } along)
             {
                 cuts.Add(along);
             }
@@ -165,6 +155,23 @@ public static class HatchLines
                 piece.Second - piece.First > 1e-9 && IsInside(At((piece.First + piece.Second) / 2), boundary)
             )
             .Select(piece => (At(piece.First), At(piece.Second)));
+    }
+
+    // Share of the stroke at which it crosses the edge from a to b; null when it does not.
+    private static double? Crossing((PaperPoint From, PaperPoint To) stroke, PaperPoint a, PaperPoint b)
+    {
+        var (from, to) = stroke;
+        var (dx, dy) = (to.XMm - from.XMm, to.YMm - from.YMm);
+        var (ex, ey) = (b.XMm - a.XMm, b.YMm - a.YMm);
+        var cross = (dx * ey) - (dy * ex);
+        if (cross == 0)
+        {
+            return null;
+        }
+
+        var along = (((a.XMm - from.XMm) * ey) - ((a.YMm - from.YMm) * ex)) / cross;
+        var onEdge = (((a.XMm - from.XMm) * dy) - ((a.YMm - from.YMm) * dx)) / cross;
+        return along is > 0 and < 1 && onEdge is >= 0 and <= 1 ? along : null;
     }
 
     private static bool IsInside(PaperPoint point, IReadOnlyList<PaperPoint> boundary)

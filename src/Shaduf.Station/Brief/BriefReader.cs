@@ -218,20 +218,8 @@ internal static class BriefReader
             fields?.OptionalCount("rows", 1, 4, "Rows of modules up the slope.", FieldMap.ChooseWord),
             fields?.OptionalCount("columns", 1, 20, "Most modules side by side in one rack.", FieldMap.ChooseWord),
             fields?.Chosen("lowEdge", Measure.LengthM, 0.3, 3, "Height of the low edge above ground."),
-            fields?.Chosen(
-                "depthClearance",
-                Measure.LengthMm,
-                0,
-                15,
-                "Free depth in the channel beyond the module's thickness."
-            ),
-            fields?.Chosen(
-                "rowClearance",
-                Measure.LengthMm,
-                0,
-                200,
-                "Free length in each row beyond the bare sum of widths."
-            ),
+            Clearance(fields, "depthClearance", 15, "Free depth in the channel beyond the module's thickness."),
+            Clearance(fields, "rowClearance", 200, "Free length in each row beyond the bare sum of widths."),
             Name(fields, "angle", "Section card of the frame's angles."),
             Name(fields, "tube", "Section card of the cross tubes and struts."),
             Name(fields, "column", "Section card of the columns."),
@@ -242,6 +230,9 @@ internal static class BriefReader
         fields?.Done();
         return rack;
     }
+
+    private static double? Clearance(FieldMap? fields, string name, double mostMm, string about) =>
+        fields?.Chosen(name, Measure.LengthMm, 0, mostMm, about);
 
     private static GuardBrief Guard(FieldMap? fields)
     {

@@ -24,6 +24,13 @@ internal static class UsesReader
             fields.Items("plots", 0, 30, "Watered plots.", Plot),
             fields.Items("fixed", 0, 20, "Uses that are the same every day.", Fixed)
         );
+        RefuseNoUse(fields, uses);
+        fields.Done();
+        return uses;
+    }
+
+    private static void RefuseNoUse(FieldMap fields, UsesBrief uses)
+    {
         if (
             fields.AreSound("people", "school", "clinic", "livestock", "plots", "fixed")
             && uses is { People: null, School: null, Clinic: null }
@@ -36,9 +43,6 @@ internal static class UsesReader
                 "at least one of people, school, clinic, livestock, plots, fixed is needed"
             );
         }
-
-        fields.Done();
-        return uses;
     }
 
     private static HeadsBrief? Heads(FieldMap? fields, string pattern)

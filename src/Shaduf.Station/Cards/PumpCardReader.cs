@@ -7,6 +7,9 @@ namespace Shaduf.Station;
 /// <summary>Reads the card of a pump.</summary>
 internal static class PumpCardReader
 {
+    private static IReadOnlyList<(string Word, MotorKind Kind)> MotorKinds { get; } =
+    [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)];
+
     public static PumpCard Read(FieldMap fields, CardReader.CardHead head)
     {
         var points = fields.Items(
@@ -63,11 +66,7 @@ internal static class PumpCardReader
                 "Rated voltage, line to line for three-phase motors."
             ),
             fields.Quantity("motorCurrent", Measure.CurrentA, 0.5, 400, "Rated current."),
-            fields.OneOf(
-                "motor",
-                [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)],
-                "Kind of motor."
-            ),
+            fields.OneOf("motor", MotorKinds, "Kind of motor."),
             fields.Quantity("motorEfficiency", Measure.Share, 0.3, 0.98, "Motor efficiency at rated power."),
             fields.Quantity(
                 "powerFactor",

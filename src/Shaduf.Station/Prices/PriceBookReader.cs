@@ -39,19 +39,7 @@ internal static class PriceBookReader
         var digits = top.Count("minorDigits", 0, 4, "Decimals of the currency.");
         var date = top.OptionalDate("date", "Date of the rates, as 2026-03-01.");
         var rates = top.Items("rates", 1, 2000, "The rates.", ReadRate);
-        var items = new HashSet<string>();
-        foreach (var (i, rate) in rates.Index())
-        {
-            if (top.AreSound("rates") && !items.Add(rate.Item))
-            {
-                top.Complain(
-                    $"rates[{i + 1}].item",
-                    $"'{rate.Item}' has a rate already",
-                    "one rate an item is accepted"
-                );
-            }
-        }
-
+        RefuseDoubles(top, rates);
         top.Done();
         return new(
             name,
@@ -65,6 +53,22 @@ internal static class PriceBookReader
     /// <summary>The published schema of a price book.</summary>
     /// <returns>JSON Schema, draft 2020-12, indented.</returns>
     public static string Schema() => SchemaText.Of("price book", "A Shaduf price book.", fields => Read(fields));
+
+    private static void RefuseDoubles(FieldMap top, IReadOnlyList<Rate> rates)
+    {
+        var items = new HashSet<string>();
+        foreach (var (i, rate) in rates.Index())
+        {
+            if (top.AreSound("rates") && !items.Add(rate.Item))
+            {
+                top.Complain(
+                    $"rates[{i + 1}].item",
+                    $"'{rate.Item}' has a rate already",
+                    "one rate an item is accepted"
+                );
+            }
+        }
+    }
 
     private static Rate ReadRate(FieldMap fields)
     {

@@ -208,8 +208,7 @@ internal sealed class FieldMap
             return null;
         }
 
-        var accepted =
-            $"{measure.Format(range.Lowest)} to {measure.Format(range.Highest)}{(word is null ? "" : $", or '{word}'")} is accepted";
+        var accepted = AcceptedRange(measure, range, word);
         if (!measure.TryRead(scalar.Text, out var value, out var problem))
         {
             log.Add(
@@ -228,6 +227,12 @@ internal sealed class FieldMap
 
         log.Add(scalar.Place, Path(name), $"{scalar.Text} is out of range", accepted);
         return null;
+    }
+
+    private static string AcceptedRange(Measure measure, (double Lowest, double Highest) range, string? word)
+    {
+        var orWord = word is null ? "" : $", or '{word}'";
+        return $"{measure.Format(range.Lowest)} to {measure.Format(range.Highest)}{orWord} is accepted";
     }
 
     private int? Count(string name, (int Lowest, int Highest) range, string about, string? word)

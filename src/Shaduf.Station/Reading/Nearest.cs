@@ -34,17 +34,7 @@ internal static class Nearest
             return int.MaxValue;
         }
 
-        var cost = new int[a.Length + 1, b.Length + 1];
-        for (var i = 0; i <= a.Length; i++)
-        {
-            cost[i, 0] = i;
-        }
-
-        for (var j = 0; j <= b.Length; j++)
-        {
-            cost[0, j] = j;
-        }
-
+        var cost = CostsFromNothing(a.Length, b.Length);
         for (var i = 1; i <= a.Length; i++)
         {
             for (var j = 1; j <= b.Length; j++)
@@ -59,5 +49,22 @@ internal static class Nearest
         }
 
         return cost[a.Length, b.Length];
+    }
+
+    // The table's edges: a word's first letters against none, each added or dropped.
+    private static int[,] CostsFromNothing(int aLength, int bLength)
+    {
+        var cost = new int[aLength + 1, bLength + 1];
+        for (var i = 0; i <= aLength; i++)
+        {
+            cost[i, 0] = i;
+        }
+
+        for (var j = 0; j <= bLength; j++)
+        {
+            cost[0, j] = j;
+        }
+
+        return cost;
     }
 }

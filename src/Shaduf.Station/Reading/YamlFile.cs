@@ -108,6 +108,12 @@ internal static class YamlFile
             throw Bad(file, new(1, 1), "this is not UTF-8 text", "a YAML text file in UTF-8 is accepted");
         }
 
+        RefuseTabs(file, text);
+        return text;
+    }
+
+    private static void RefuseTabs(string file, string text)
+    {
         foreach (var (i, line) in text.Split('\n').Index())
         {
             var tab = line.AsSpan().IndexOfAnyExcept(' ');
@@ -116,8 +122,6 @@ internal static class YamlFile
                 throw Bad(file, new(i + 1, tab + 1), "a tab", "spaces before a field's name are accepted");
             }
         }
-
-        return text;
     }
 
     private static YamlNode Node(Parser parser, FieldLog log, string path, int depth)

@@ -5,31 +5,6 @@ using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>One arrangement of pump, drive, pipes, array and tank.</summary>
-internal sealed record Arrangement(
-    Choice Choice,
-    Hydraulics Hydraulics,
-    PumpTable Table,
-    ImmutableArray<double> ModuleW,
-    double Cost
-);
-
-/// <summary>What the search found for one pump.</summary>
-/// <param name="Pump">The pump.</param>
-/// <param name="Best">Its cheapest arrangement that serves, else the one that comes nearest; null when there is none.</param>
-/// <param name="WorstShare">Share of the demand met in the worst month by <paramref name="Best"/>.</param>
-/// <param name="Serves">Whether the target is met.</param>
-/// <param name="Why">Kind of the limit when it is not.</param>
-/// <param name="WhyNot">The limit in words.</param>
-internal sealed record PumpSearch(
-    PumpCard Pump,
-    Arrangement? Best,
-    double? WorstShare,
-    bool Serves,
-    string Why,
-    string WhyNot
-);
-
 /// <summary>Searches the arrangements of one pump from the cheapest upwards.</summary>
 /// <param name="ground">All that is settled before the choice.</param>
 /// <param name="isLoose">
@@ -273,18 +248,17 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
             return ("drive", "no string of the modules fits the window of its drive");
         }
 
-        var hasRack = ranges.Exists(each =>
-            Enumerable
-                .Range(each.Range.Fewest, each.Range.Most - each.Range.Fewest + 1)
-                .SelectMany(series =>
-                    Enumerable.Range(1, StringsOf(each.module, each.drive)).Select(strings => series * strings)
-                )
-                .Any(count => RackGrid.For(count, ground.Brief.Rack, each.module.Body) is not null)
-        );
+        var hasRack = ranges.Exists(each => HasEqualRacks(each.module, each.drive, each.Range));
         return hasRack
             ? ("price", "the price book lacks a rate for it, its drive, its modules, pipes or tank")
             : ("rack", "no equal racks of these rows and columns hold its strings");
     }
+
+    private bool HasEqualRacks(ModuleCard module, DriveCard drive, StringRange range) =>
+        Enumerable
+            .Range(range.Fewest, range.Most - range.Fewest + 1)
+            .SelectMany(series => Enumerable.Range(1, StringsOf(module, drive)).Select(strings => series * strings))
+            .Any(count => RackGrid.For(count, ground.Brief.Rack, module.Body) is not null);
 
     private StringRange SeriesOf(ModuleCard module, DriveCard drive)
     {

@@ -16,6 +16,11 @@ internal static class BindingLimits
     {
         var month = ground.Demand.PeakMonth;
         var needM3PerDay = ground.Demand.M3PerDay[month];
+        if (TooWide(ground, all) is { } pump)
+        {
+            chosen = pump;
+        }
+
         switch (chosen.Why)
         {
             case "yield" when PumpingHours(ground, chosen.Best!) is > 0 and var hours:
@@ -60,6 +65,11 @@ internal static class BindingLimits
                 );
         }
     }
+
+    // The slimmest pump that would serve if it passed the casing.
+    private static PumpSearch? TooWide(SizingGround ground, IReadOnlyList<PumpSearch> all) =>
+        all.Where(each => each.Why == "casing" && each.WorstShare >= ground.Survey["target"])
+            .MinBy(each => each.Pump.DiameterMm);
 
     // Hours in which water flows on the mean day of the month that is met worst, as hours at the source's full flow.
     private static double PumpingHours(SizingGround ground, Arrangement arrangement)

@@ -150,6 +150,17 @@ public sealed record DemandYear(
     private static UseYear Steady(string name, double m3PerDay, string says, string pattern) =>
         new(name, says, [.. Enumerable.Repeat(m3PerDay, 12)], DrawPattern.Named(pattern), true);
 
+    private static Line UseLine(UseYear use, int month) =>
+        new(
+            "Q",
+            use.IsDrinking ? "number x litres / 1000" : "need / 1000 x area / efficiency",
+            use.Says,
+            use.M3PerDay[month],
+            "m3/d",
+            "station/demand-year",
+            use.Name
+        );
+
     private static WorkingSheet Show(List<UseYear> uses, List<double> production, double lossShare)
     {
         var month = Enumerable.Range(0, 12).MaxBy(each => production[each]);
@@ -157,15 +168,7 @@ public sealed record DemandYear(
         return new(
             $"Demand in {YearCalendarNames.Months[month]}, the largest month",
             [
-                .. uses.Select(use => new Line(
-                    "Q",
-                    use.IsDrinking ? "number x litres / 1000" : "need / 1000 x area / efficiency",
-                    use.Says,
-                    use.M3PerDay[month],
-                    "m3/d",
-                    "station/demand-year",
-                    use.Name
-                )),
+                .. uses.Select(use => UseLine(use, month)),
                 new("Q_net", "sum of the uses", "", net, "m3/d", "station/demand-year", ""),
                 new(
                     "Q_prod",

@@ -52,18 +52,21 @@ internal static class ElectricFindings
             "drive card"
         );
         var coldWorkingV = StringVoltage.ColdMaximumPowerV(module, choice.SeriesCount, coldDegC);
-        yield return new(
+        yield return ColdWindow(coldWorkingV, drive.WindowHighV);
+    }
+
+    private static Finding ColdWindow(double workingV, double windowHighV) =>
+        new(
             "electrics/cold-window",
-            coldWorkingV <= drive.WindowHighV ? FindingStatus.Holds : FindingStatus.Look,
-            coldWorkingV <= drive.WindowHighV
+            workingV <= windowHighV ? FindingStatus.Holds : FindingStatus.Look,
+            workingV <= windowHighV
                 ? "voltage at maximum power at the record low inside the drive's window"
                 : "on the coldest mornings the drive cannot follow the strings to maximum power: it gives up power, not safety",
-            coldWorkingV,
-            drive.WindowHighV,
+            workingV,
+            windowHighV,
             "V",
             "drive card"
         );
-    }
 
     private static IEnumerable<Finding> Currents(Electrics electrics, Choice choice)
     {

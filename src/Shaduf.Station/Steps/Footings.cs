@@ -48,30 +48,30 @@ public sealed record Footings(
         var sideMm = brief.FootingSideMm ?? UsualSideMm;
         var plinthMm = Math.Min(sideMm, rack.Sections.Column.SideMm + 150);
         var mix = NominalMix.Named(brief.Mix ?? UsualMix);
-        var notes = new List<ChoiceNote>();
-        if (brief.FootingSideMm is null || brief.FootingDepthMm is null)
-        {
-            notes.Add(
-                new(
-                    "footing block",
-                    Invariant($"{sideMm:0} x {sideMm:0} x {DepthMm(brief):0} mm"),
-                    "a customary block, no source; whether it holds against the wind is not checked yet"
-                )
-            );
-        }
-
-        if (brief.Mix is null)
-        {
-            notes.Add(new("concrete", UsualMix, "nominal mix by volume, common practice"));
-        }
-
         return new(
             new(sideMm, sideMm, DepthMm(brief), plinthMm, Rack.PlinthHeightMm),
             rack.ColumnCount,
             mix,
             mix.PerM3(NominalMix.UsualDryVolumeFactor, NominalMix.UsualCementKgPerM3),
-            notes
+            [.. NotesOf(brief, sideMm)]
         );
+    }
+
+    private static IEnumerable<ChoiceNote> NotesOf(RackBrief brief, double sideMm)
+    {
+        if (brief.FootingSideMm is null || brief.FootingDepthMm is null)
+        {
+            yield return new(
+                "footing block",
+                Invariant($"{sideMm:0} x {sideMm:0} x {DepthMm(brief):0} mm"),
+                "a customary block, no source; whether it holds against the wind is not checked yet"
+            );
+        }
+
+        if (brief.Mix is null)
+        {
+            yield return new("concrete", UsualMix, "nominal mix by volume, common practice");
+        }
     }
 
     /// <summary>Findings of the footings.</summary>

@@ -18,11 +18,7 @@ internal static class Pipes
 
         var pressureBar = PressureClass.PressureBar(shutOffM, 1000);
         var degC = ground.Survey["water-temperature"];
-        var all = ground
-            .Shelf.All<PipeCard>()
-            .Where(pipe => pipe.Uses.Contains(PipeUse.Riser))
-            .OrderBy(pipe => pipe.BoreMm)
-            .ToList();
+        var all = NarrowestFirst(ground, PipeUse.Riser);
         return all.FirstOrDefault(pipe =>
                 Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS
                 && Lift.AllowedBar(pipe, degC) >= pressureBar
@@ -42,11 +38,7 @@ internal static class Pipes
 
         var degC = ground.Survey["water-temperature"];
         var water = WaterState.At(degC);
-        var all = ground
-            .Shelf.All<PipeCard>()
-            .Where(pipe => pipe.Uses.Contains(PipeUse.Main))
-            .OrderBy(pipe => pipe.BoreMm)
-            .ToList();
+        var all = NarrowestFirst(ground, PipeUse.Main);
         var quick = all.Where(pipe =>
                 Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS && Bar(pipe) <= Lift.AllowedBar(pipe, degC)
             )
@@ -64,4 +56,7 @@ internal static class Pipes
             return runningBar + riseBar;
         }
     }
+
+    private static List<PipeCard> NarrowestFirst(SizingGround ground, PipeUse use) =>
+        ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(use)).OrderBy(pipe => pipe.BoreMm).ToList();
 }

@@ -167,15 +167,7 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
             OnSlope(0, 0, 1) - OnSlope(0, 0, 0)
         );
         var top = underside.At;
-        var foot = new Point(x, top.YMm, -setting.EmbedMm);
-        var column = Cut.Of(foot, top, sections.Column.SideMm, new(foot, new(0, 0, 1)), underside);
-        yield return new(
-            "C1",
-            "column",
-            sections.Column,
-            column,
-            Part.Splices(column.LongPointMm, sections.Column.LongestPieceMm, false)
-        );
+        yield return Column(new(x, top.YMm, -setting.EmbedMm), underside);
         var reach = DepthMm / 4 * Math.Cos(tiltRad);
         var low = OnSlope(x, DepthMm / 4, TubeAxisMm);
         var high = OnSlope(x, DepthMm * 3 / 4, TubeAxisMm);
@@ -188,6 +180,13 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
         );
         yield return Strut("B1", "lower strut", joint, low, -1, underside);
         yield return Strut("B2", "upper strut", joint, high, 1, underside);
+    }
+
+    private Part Column(Point foot, CutPlane underside)
+    {
+        var section = sections.Column;
+        var cut = Cut.Of(foot, underside.At, section.SideMm, new(foot, new(0, 0, 1)), underside);
+        return new("C1", "column", section, cut, Part.Splices(cut.LongPointMm, section.LongestPieceMm, false));
     }
 
     private Part Strut(string mark, string role, Point joint, Point at, int side, CutPlane underside)

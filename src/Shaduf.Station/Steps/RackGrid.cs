@@ -31,11 +31,7 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
             : [1, 2];
         foreach (var rows in rowsTried)
         {
-            var most = Math.Min(
-                (int)(LongestM * 1000 / module.WidthMm),
-                (int)(LargestPlaneM2 * 1e6 / (rows * module.LengthMm * module.WidthMm))
-            );
-            most = Math.Min(most, brief.Columns ?? most);
+            var most = MostColumns(rows, brief, module);
             if (moduleCount % rows != 0 || most < 1)
             {
                 continue;
@@ -52,5 +48,14 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
         }
 
         return null;
+    }
+
+    private static int MostColumns(int rows, RackBrief brief, ModuleBody module)
+    {
+        var most = Math.Min(
+            (int)(LongestM * 1000 / module.WidthMm),
+            (int)(LargestPlaneM2 * 1e6 / (rows * module.LengthMm * module.WidthMm))
+        );
+        return Math.Min(most, brief.Columns ?? most);
     }
 }

@@ -76,22 +76,17 @@ public sealed record RackSections(
 
         if (rack.Tube is null)
         {
-            yield return new(
-                "cross tubes and struts",
-                tube.Name,
-                $"smallest square tube of 60 mm and 3 mm wall, common practice, no source; {NotForStrength}"
-            );
+            yield return ByCustom("cross tubes and struts", tube, "60 mm and 3 mm wall");
         }
 
         if (rack.Column is null)
         {
-            yield return new(
-                "columns",
-                column.Name,
-                $"smallest square tube of 100 mm and 4 mm wall, common practice, no source; {NotForStrength}"
-            );
+            yield return ByCustom("columns", column, "100 mm and 4 mm wall");
         }
     }
+
+    private static ChoiceNote ByCustom(string what, SectionCard tube, string size) =>
+        new(what, tube.Name, $"smallest square tube of {size}, common practice, no source; {NotForStrength}");
 
     /// <summary>The section of a card, with mass and perimeter computed from its sizes.</summary>
     /// <param name="card">The card.</param>

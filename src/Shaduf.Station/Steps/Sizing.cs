@@ -82,15 +82,7 @@ public sealed record Sizing(
             results = [.. results.Select(result => result.Best is null ? loose.Best(result.Pump) : result)];
         }
 
-        var chosen =
-            results.Where(result => result.Serves).MinBy(result => result.Best!.Cost)
-            ?? results
-                .Where(result => result.Best is not null)
-                .OrderBy(result => result.Why == "casing")
-                .ThenByDescending(result => result.WorstShare)
-                .ThenBy(result => result.Best!.Cost)
-                .FirstOrDefault()
-            ?? throw new InvalidOperationException("no pump card could be arranged at all");
+        var chosen = CheapestOrNearest(results);
         var best = chosen.Best!;
         return new(
             best.Choice,
@@ -103,6 +95,16 @@ public sealed record Sizing(
             search.RunCount
         );
     }
+
+    private static PumpSearch CheapestOrNearest(List<PumpSearch> results) =>
+        results.Where(result => result.Serves).MinBy(result => result.Best!.Cost)
+        ?? results
+            .Where(result => result.Best is not null)
+            .OrderBy(result => result.Why == "casing")
+            .ThenByDescending(result => result.WorstShare)
+            .ThenBy(result => result.Best!.Cost)
+            .FirstOrDefault()
+        ?? throw new InvalidOperationException("no pump card could be arranged at all");
 
     private static PumpVerdict Verdict(PumpSearch result, PumpSearch chosen)
     {

@@ -111,22 +111,27 @@ public sealed record Survey
         Settle("overhead", brief.Money.OverheadShare);
         Settle("markup", brief.Money.MarkupShare);
         Settle("tax", brief.Money.TaxShare);
+        taken.AddRange(NotLookedAt(brief));
+        return figures;
+    }
+
+    // What is no figure, and was left open.
+    private static IEnumerable<Assumption> NotLookedAt(Brief brief)
+    {
         if (brief.Lift.Fittings.Count == 0)
         {
-            taken.Add(Assumption.Of("fittings", "the usual fittings"));
+            yield return Assumption.Of("fittings", "the usual fittings");
         }
 
         if (brief.Site.Soil is null)
         {
-            taken.Add(Assumption.Of("soil", "untested soil"));
+            yield return Assumption.Of("soil", "untested soil");
         }
 
         if (brief.Site.Wind is null)
         {
-            taken.Add(Assumption.Of("wind", "none"));
+            yield return Assumption.Of("wind", "none");
         }
-
-        return figures;
     }
 
     // Never inside what the months themselves say: a night is colder than its month, a noon hotter.
@@ -153,12 +158,8 @@ public sealed record Survey
         var airless = site.Months.Count(month => month.AirDegC is null);
         if (sunless > 0)
         {
-            taken.Add(
-                Assumption.Of(
-                    "month-clearness",
-                    Invariant($"{clearness * 100:0} % of the sun above the air in {sunless} months")
-                )
-            );
+            var says = Invariant($"{clearness * 100:0} % of the sun above the air in {sunless} months");
+            taken.Add(Assumption.Of("month-clearness", says));
         }
 
         if (airless > 0)

@@ -109,9 +109,7 @@ public sealed record PumpTable
         Func<double, double> inputWFromShaftW
     )
     {
-        Within.Require(range.LowestRatio, 0.1, 1.5, "of the curve's speed");
-        Within.Require(range.HighestRatio, range.LowestRatio, 1.5, "of the curve's speed");
-        Within.Require(range.LargestFlowM3PerS, double.Epsilon, double.PositiveInfinity, "m3/s");
+        RequireInRange(range);
         var lowest = Math.Max(range.LowestRatio, OperatingPoint.LeastSpeedRatio(curve, lift));
         if (lowest >= range.HighestRatio && lowest > range.LowestRatio)
         {
@@ -125,8 +123,7 @@ public sealed record PumpTable
             highest = CurveEndRatio(curve, lift, lowest, highest);
         }
 
-        var cappedByFlow =
-            highest >= lowest && OperatingPoint.Solve(curve, lift, highest).FlowM3PerS > range.LargestFlowM3PerS;
+        var cappedByFlow = highest >= lowest && FlowM3PerS(curve, lift, highest) > range.LargestFlowM3PerS;
         if (cappedByFlow)
         {
             highest = JustBelow(curve.SpeedRatio(range.LargestFlowM3PerS, lift.HeadM(range.LargestFlowM3PerS)));
@@ -138,6 +135,16 @@ public sealed record PumpTable
             CappedByCurve = cappedByCurve,
         };
     }
+
+    private static void RequireInRange(SpeedRange range)
+    {
+        Within.Require(range.LowestRatio, 0.1, 1.5, "of the curve's speed");
+        Within.Require(range.HighestRatio, range.LowestRatio, 1.5, "of the curve's speed");
+        Within.Require(range.LargestFlowM3PerS, double.Epsilon, double.PositiveInfinity, "m3/s");
+    }
+
+    private static double FlowM3PerS(PumpCurve curve, LiftSystem lift, double speedRatio) =>
+        OperatingPoint.Solve(curve, lift, speedRatio).FlowM3PerS;
 
     // Highest speed at which the operating point is still on the maker's curve; below the lowest when there is none.
     private static double CurveEndRatio(PumpCurve curve, LiftSystem lift, double lowest, double highest)

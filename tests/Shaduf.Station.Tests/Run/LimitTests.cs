@@ -46,7 +46,8 @@ public sealed class LimitTests
             Changed(
                 "elevation: 1240 m\n  utc",
                 "elevation: 4000 m\n  utc",
-                ("recordHigh: 36 degC", "recordHigh: 50 degC")
+                ("recordHigh: 36 degC", "recordHigh: 50 degC"),
+                ("- { chainage: 0 m, elevation: 1240 m }", "- { chainage: 0 m, elevation: 4000 m }")
             ),
             ("sip-1x60", null),
             ("lift-4x60", null)
@@ -105,8 +106,25 @@ public sealed class LimitTests
     [Fact]
     public void Racks_that_no_string_fills_bind_and_give_a_design()
     {
-        var limit = LimitOf(Changed("columns: choose", "columns: 1"));
-        Assert.Contains("rack", limit.Says, StringComparison.Ordinal);
+        // Two or three modules are all that the one drive takes: four rows have no use for them.
+        using var scratch = new Scratch();
+        var drive = Specimen.Cards["drive-dc-12"];
+        scratch.WriteCards(
+            ("drive-dc-12", drive.Replace("windowHigh: 150 V", "windowHigh: 100 V", StringComparison.Ordinal)),
+            ("drive-400-10", null),
+            ("drive-230-10", null)
+        );
+        var brief = Changed(
+            "rows: choose",
+            "rows: 4",
+            ("elevation: 1297 m", "elevation: 1262 m"),
+            ("elevation: 1284 m", "elevation: 1262 m"),
+            ("tankInlet: 1300.4 m", "tankInlet: 1265.4 m")
+        );
+        var sizing = DesignRun.Run(scratch.Read(brief)).Sizing;
+        Assert.NotNull(sizing.Limit);
+        var verdict = sizing.Verdicts.Single(each => each.Pump.Name == "sip-1x60");
+        Assert.Contains("no equal racks", verdict.Outcome, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -7,7 +7,21 @@ namespace Shaduf.Pack;
 /// <summary>The first page: what was chosen, the promise, the cost, and all that stops or is unchecked.</summary>
 internal static class FrontPage
 {
-    public static IEnumerable<Block> Blocks(Design design)
+    // At length while that fits one page; else what is unchecked, and at last what stops too, by name alone: the first
+    // page must hold all of it, and the findings tell the rest.
+    public static IReadOnlyList<Block> Blocks(Design design, PageStyle style)
+    {
+        IReadOnlyList<Block> Told(bool areStopsFull, bool areUncheckedFull) =>
+            [.. Top(design), .. Stops(design, areStopsFull), .. Unchecked(design, areUncheckedFull)];
+        var full = Told(areStopsFull: true, areUncheckedFull: true);
+        var shorter = Told(areStopsFull: true, areUncheckedFull: false);
+        return IsOnePage(full) ? full
+            : IsOnePage(shorter) ? shorter
+            : Told(areStopsFull: false, areUncheckedFull: false);
+        bool IsOnePage(IReadOnlyList<Block> blocks) => Flow.Lay(blocks, style).Count == 1;
+    }
+
+    private static IEnumerable<Block> Top(Design design)
     {
         var head = design.Brief.Head;
         yield return new Heading(1, head.Name);
@@ -23,10 +37,6 @@ internal static class FrontPage
             "The water promised by month against the demand in the design year."
         );
         yield return new Heading(3, "Stop and unchecked");
-        foreach (var block in Open(design))
-        {
-            yield return block;
-        }
     }
 
     private static string[] PlaceAndPeople(BriefHead head) =>
@@ -36,32 +46,51 @@ internal static class FrontPage
             head.Builder.Length > 0 ? $"by {head.Builder}" : "",
         ];
 
-    // Stops in full; what is unchecked in one short line each, in two columns, so that all of it stands on this page.
-    private static IEnumerable<Block> Open(Design design)
+    private static IEnumerable<Block> Stops(Design design, bool isFull)
     {
-        var stops = design.Findings.Where(finding => finding.Status == FindingStatus.Stop).ToList();
+        var stops = With(design, FindingStatus.Stop);
         if (stops.Count > 0)
         {
-            yield return new Table(
-                [new("status") { WidthMm = 17 }, new("finding") { WidthMm = 36 }, new("what it says")],
-                [.. stops.Select(finding => TableRow.Of("STOP", finding.Id, Says(finding)))]
-            )
-            {
-                SizeMm = 2.6,
-            };
+            yield return isFull
+                ? new Table(
+                    [new("status") { WidthMm = 17 }, new("finding") { WidthMm = 36 }, new("what it says")],
+                    [.. stops.Select(finding => TableRow.Of("STOP", finding.Id, Says(finding)))]
+                )
+                {
+                    SizeMm = 2.6,
+                }
+                : Names("STOP", stops);
         }
-
-        var open = design.Findings.Where(finding => finding.Status == FindingStatus.Unchecked).ToList();
-        var half = (open.Count + 1) / 2;
-        if (open.Count > 0)
-        {
-            yield return new Columns([new(1, [List(open.Take(half))]), new(1, [List(open.Skip(half))])]);
-        }
-        else if (stops.Count == 0)
+        else if (With(design, FindingStatus.Unchecked).Count == 0)
         {
             yield return new Paragraph("None.");
         }
     }
+
+    private static IEnumerable<Block> Unchecked(Design design, bool isFull)
+    {
+        var open = With(design, FindingStatus.Unchecked);
+        var half = (open.Count + 1) / 2;
+        if (open.Count > 0)
+        {
+            yield return isFull
+                ? new Columns([new(1, [List(open.Take(half))]), new(1, [List(open.Skip(half))])])
+                : Names("UNCHECKED", open);
+        }
+    }
+
+    private static List<Finding> With(Design design, FindingStatus status) =>
+        [.. design.Findings.Where(finding => finding.Status == status)];
+
+    private static Paragraph Names(string status, List<Finding> findings) =>
+        new(
+            RichText.Marked(
+                $"**{status}:** {string.Join(", ", findings.Select(finding => finding.Id))}. What each says stands under Findings."
+            )
+        )
+        {
+            SizeMm = 2.6,
+        };
 
     private static Table List(IEnumerable<Finding> findings) =>
         new(

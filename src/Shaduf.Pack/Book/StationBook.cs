@@ -16,10 +16,18 @@ public static class StationBook
     /// <param name="design">The design.</param>
     /// <param name="stamp">What every page bears.</param>
     /// <returns>The pages in order.</returns>
-    public static IReadOnlyList<Scene> Pages(Design design, Stamp stamp) =>
-        Flow.Lay(
+    public static IReadOnlyList<Scene> Pages(Design design, Stamp stamp)
+    {
+        var style = new PageStyle(
+            PaperSize.A4Upright,
+            PageMargins.House,
+            design.Brief.Head.Name,
+            "station book",
+            stamp.Mark
+        );
+        return Flow.Lay(
             [
-                .. FrontPage.Blocks(design),
+                .. FrontPage.Blocks(design, style),
                 new PageBreak(),
                 .. Water(design),
                 new PageBreak(),
@@ -39,8 +47,9 @@ public static class StationBook
                 .. BookTables.Assumptions(design),
                 .. Cautions.Blocks(),
             ],
-            new(PaperSize.A4Upright, PageMargins.House, design.Brief.Head.Name, "station book", stamp.Mark)
+            style
         );
+    }
 
     private static IEnumerable<Block> Water(Design design)
     {

@@ -13,12 +13,17 @@ internal static class NewCommand
     /// <exception cref="BadInputException">The name cannot be a folder, or the brief is there already.</exception>
     public static int Run(string name, TextWriter output)
     {
-        if (name.Length is 0 or > 60 || name.Any(c => !char.IsLetterOrDigit(c) && c is not ('-' or '_' or ' ')))
+        // What the brief takes as the name of a station, of characters that every file system takes.
+        if (
+            name.Length is 0 or > 50
+            || name != name.Trim()
+            || name.Any(c => !char.IsLetterOrDigit(c) && c is not ('-' or '_' or ' '))
+        )
         {
             throw Bad(
                 name,
                 $"'{name}' cannot be the name of a folder",
-                "letters, digits, spaces, '-' and '_' are accepted"
+                "1 to 50 letters, digits, '-' and '_', with spaces between them, are accepted"
             );
         }
 

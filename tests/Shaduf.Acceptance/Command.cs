@@ -8,6 +8,14 @@ public sealed record Ran(int ExitCode, string Output, string Error);
 /// <summary>Runs the built command as its own process, as a user would.</summary>
 public static class Command
 {
+    // One folder for the whole run, taken away at its end.
+    private static readonly Lazy<string> Scratch = new(() =>
+    {
+        var folder = Directory.CreateTempSubdirectory("shaduf test é ").FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        return folder;
+    });
+
     public static string Root
     {
         get
@@ -24,7 +32,8 @@ public static class Command
 
     public static string Example(string name) => Path.Combine(Root, "examples", name, "station.yaml");
 
-    public static string NewFolder() => Directory.CreateTempSubdirectory("shaduf test é ").FullName;
+    public static string NewFolder() =>
+        Directory.CreateDirectory(Path.Combine(Scratch.Value, Path.GetRandomFileName())).FullName;
 
     public static Ran Run(string folder, params string[] args) => Run(folder, new Dictionary<string, string>(), args);
 

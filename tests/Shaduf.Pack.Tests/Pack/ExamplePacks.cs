@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text;
 using System.Text.Json.Nodes;
 using Shaduf.Station;
@@ -9,7 +10,16 @@ public sealed class ExamplePacks
 {
     public static readonly DateOnly Today = new(2026, 1, 31);
 
-    private readonly Dictionary<string, Made> made = [];
+    // Made once for the whole assembly, though each class has its own fixture.
+    private static readonly ConcurrentDictionary<string, Lazy<Made>> All = [];
+
+    // One folder for the whole run, taken away at its end.
+    private static readonly Lazy<string> Scratch = new(() =>
+    {
+        var folder = Directory.CreateTempSubdirectory("pack-tests-").FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        return folder;
+    });
 
     public static TheoryData<string> Names { get; } = ["hilltop-village", "market-garden", "homestead"];
 
@@ -27,22 +37,10 @@ public sealed class ExamplePacks
         }
     }
 
-    public Made this[string name]
-    {
-        get
-        {
-            lock (made)
-            {
-                if (!made.TryGetValue(name, out var pack))
-                {
-                    pack = Make(BriefOf(name));
-                    made.Add(name, pack);
-                }
+    public Made this[string name] => All.GetOrAdd(name, key => new(() => Make(BriefOf(key)))).Value;
 
-                return pack;
-            }
-        }
-    }
+    public static string NewFolder() =>
+        Directory.CreateDirectory(Path.Combine(Scratch.Value, Path.GetRandomFileName())).FullName;
 
     public static string BriefOf(string name) => Path.Combine(Root, "examples", name, "station.yaml");
 
@@ -66,7 +64,7 @@ public sealed class ExamplePacks
             text = text.Replace(from, to, StringComparison.Ordinal);
         }
 
-        var path = Path.Combine(Directory.CreateTempSubdirectory("brief-").FullName, "station.yaml");
+        var path = Path.Combine(NewFolder(), "station.yaml");
         File.WriteAllText(path, text);
         return path;
     }

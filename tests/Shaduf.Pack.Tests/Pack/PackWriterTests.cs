@@ -53,5 +53,5 @@ public sealed class PackWriterTests(ExamplePacks packs) : IClassFixture<ExampleP
         );
     }
 
-    private static string Parent() => Directory.CreateTempSubdirectory("pack-").FullName;
+    private static string Parent() => ExamplePacks.NewFolder();
 }

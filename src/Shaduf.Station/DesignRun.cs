@@ -37,6 +37,7 @@ public static class DesignRun
         progress?.Invoke("electrics, rack, ground");
         var rack = Rack.Of(brief.Rack, choice.Module, choice.Grid, sky.Facing.TiltDeg, shelf)!;
         var works = new Works(
+            Cooling.Of(survey["casing"], choice.Pump, sizing.Table),
             Electrics.Of(choice, brief, survey, shelf),
             rack,
             Footings.Of(brief.Rack, rack),
@@ -99,8 +100,14 @@ public static class DesignRun
         return
         [
             .. WaterFindings.Of(design, OtherYears(design)),
-            .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, LeastFlowM3PerH(table)),
-            .. choice.Lift.Findings(design.Brief, survey, design.ShownFlowM3PerH, sizing.Hydraulics.Curve.ShutOffHeadM),
+            .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, works.Cooling),
+            .. LiftFindings.Of(
+                choice.Lift,
+                design.Brief,
+                survey,
+                design.ShownFlowM3PerH,
+                sizing.Hydraulics.Curve.ShutOffHeadM
+            ),
             .. ElectricFindings.Of(works.Electrics, choice, survey["record-low"], table.HighestRatio),
             .. works.Rack.Findings(design.Brief.Site, choice.Module),
             .. Footings.Findings(design.Brief.Site),
@@ -109,12 +116,6 @@ public static class DesignRun
             .. MoneyFindings.Of(design),
         ];
     }
-
-    // The flow that a tenth of the way from start to full power gives: the least of the working range.
-    private static double LeastFlowM3PerH(PumpTable table) =>
-        table.FullFlowM3PerH > 0
-            ? table.FlowM3PerH(table.StartPowerW + (0.1 * (table.FullPowerW - table.StartPowerW)))
-            : 0;
 
     // Worst share of the demand met in other weather years with the same monthly means.
     private static IReadOnlyList<double> OtherYears(Design design)

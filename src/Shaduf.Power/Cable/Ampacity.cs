@@ -78,13 +78,27 @@ public static class Ampacity
     /// <source>EN 50618:2014, tables A.3 and A.4; from memory.</source>
     public static double PvCableA(double sizeMm2, PvLaying laying, double airDegC)
     {
-        Within.Require(airDegC, -40, 90, "°C");
         if (!PvCable.TryGetValue(laying, out var table))
         {
             throw new ArgumentOutOfRangeException(nameof(laying), laying, "There is no such laying.");
         }
 
         return table.At(sizeMm2) * PvTemperatureFactor(airDegC);
+    }
+
+    /// <summary>Factor on an ampacity of photovoltaic cable given for 60 °C of air; interpolated between the rows, 1 below 60 °C.</summary>
+    /// <param name="airDegC">Air temperature [°C], -40 to 90.</param>
+    /// <returns>Factor.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
+    /// <source>EN 50618:2014, table A.4; from memory.</source>
+    public static double PvTemperatureFactor(double airDegC)
+    {
+        Within.Require(airDegC, -40, 90, "°C");
+        var upper = PvTemperature.First(row => row.AirDegC >= airDegC);
+        var lower = PvTemperature.LastOrDefault(row => row.AirDegC < airDegC, upper);
+        return upper == lower
+            ? upper.Factor
+            : double.Lerp(lower.Factor, upper.Factor, (airDegC - lower.AirDegC) / (upper.AirDegC - lower.AirDegC));
     }
 
     private static readonly ImmutableArray<(int Circuits, double Factor)> Grouping =
@@ -121,14 +135,5 @@ public static class Ampacity
         };
         Within.Require(surroundingsDegC, -40, largestDegC, "°C");
         return Math.Sqrt((largestDegC - surroundingsDegC) / (largestDegC - referenceDegC));
-    }
-
-    private static double PvTemperatureFactor(double airDegC)
-    {
-        var upper = PvTemperature.First(row => row.AirDegC >= airDegC);
-        var lower = PvTemperature.LastOrDefault(row => row.AirDegC < airDegC, upper);
-        return upper == lower
-            ? upper.Factor
-            : double.Lerp(lower.Factor, upper.Factor, (airDegC - lower.AirDegC) / (upper.AirDegC - lower.AirDegC));
     }
 }

@@ -215,7 +215,13 @@ internal static class CardReader
                 ],
                 "Kind of conductor (IEC 60228)."
             ),
-            fields.Quantity("ampacity", Measure.CurrentA, 1, 600, "Current it carries as laid.")
+            fields.Quantity(
+                "ampacity",
+                Measure.CurrentA,
+                2,
+                600,
+                "Current it carries as laid: string cable in air of 60 degC, motor cable in air of 30 degC."
+            )
         );
         fields.RefusedBy("size", () => ConductorResistance.OhmPerKm(card.Conductor, card.SizeMm2));
         return card;

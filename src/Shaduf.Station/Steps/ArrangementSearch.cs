@@ -110,7 +110,7 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
         var riser = Pipes.Riser(ground, bestM3PerH, curve.ShutOffHeadM);
         foreach (var drive in Drives(pump, isLoose))
         {
-            foreach (var main in Pipes.Mains(ground, bestM3PerH))
+            foreach (var main in Pipes.Mains(ground, bestM3PerH, curve.ShutOffHeadM))
             {
                 var hydraulics = new Hydraulics(
                     pump,

@@ -126,11 +126,18 @@ public sealed record Electrics(
         return Run("motor-cable", "drive to motor", shelf, CableUse.Motor, duty, duty.LengthM);
     }
 
+    // A string cable's card speaks of air of 60 degC (EN 50618), a motor cable's of 30 degC (IEC 60364-5-52).
+    private static double AirShare(CableUse use, double airDegC) =>
+        use == CableUse.String
+            ? Ampacity.PvTemperatureFactor(airDegC)
+            : Ampacity.AirTemperatureFactor(Insulation.Pvc70, airDegC);
+
     private static CableRun Run(string id, string name, CardShelf shelf, CableUse use, CableDuty duty, double netM)
     {
         var cards = shelf.All<CableCard>().Where(card => card.Use == use).ToList();
+        var air = AirShare(use, duty.Warmth.SurroundingsDegC);
         var choice = CableSize.Smallest(
-            [.. cards.Select(card => new CableOption(card.Name, card.SizeMm2, card.Conductor, card.AmpacityA))],
+            [.. cards.Select(card => new CableOption(card.Name, card.SizeMm2, card.Conductor, card.AmpacityA * air))],
             duty
         );
         return new(

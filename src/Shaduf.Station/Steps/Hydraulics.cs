@@ -30,7 +30,7 @@ public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive,
         DriveInput.DcW(Drive.Sheet, MotorInput.ElectricalW(Pump.Motor, shaftW) / MotorCableKeptShare);
 
     /// <summary>
-    /// Highest speed that a string's voltage on the hottest day allows, as a share of rated speed. No boost is counted:
+    /// Highest speed that an aged string's voltage on the hottest day allows, as a share of rated speed. No boost is counted:
     /// a brushless motor turns as fast as its direct voltage, a three-phase motor as <see cref="BusVoltage"/> says.
     /// </summary>
     /// <param name="module">The module.</param>
@@ -39,9 +39,9 @@ public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive,
     /// <returns>The share, at most 1.</returns>
     public double SpeedByVoltageRatio(ModuleSheet module, int seriesCount, double hotCellDegC) =>
         Pump.Motor.Kind == MotorKind.BrushlessDc
-            ? Math.Min(1, StringVoltage.HotMaximumPowerV(module, seriesCount, hotCellDegC) / Pump.Motor.RatedV)
+            ? Math.Min(1, StringVoltage.AgedHotMaximumPowerV(module, seriesCount, hotCellDegC) / Pump.Motor.RatedV)
             : BusVoltage.SpeedRatio(
-                StringVoltage.HotMaximumPowerV(module, seriesCount, hotCellDegC),
+                StringVoltage.AgedHotMaximumPowerV(module, seriesCount, hotCellDegC),
                 Pump.Motor.RatedV,
                 1 - MotorCableKeptShare
             );

@@ -113,14 +113,14 @@ public sealed record Lift(
     /// <returns>Level above sea [m].</returns>
     public static double TopM(LiftBrief lift) => Math.Max(lift.InletM, lift.Route.Max(point => point.ElevationM));
 
-    /// <summary>Largest pressure along the main while the pump runs, and the rise when it stops hard [bar].</summary>
+    /// <summary>Largest pressure along the main while the pump runs, the rise when it stops hard, and the least pressure then.</summary>
     /// <param name="lift">The lift as the brief has it.</param>
     /// <param name="main">The main.</param>
     /// <param name="lossM">Head lost along the whole main at the flow [m].</param>
     /// <param name="water">State of the water.</param>
     /// <param name="flowM3PerH">Flow before the stop [m³/h].</param>
-    /// <returns>Running pressure and rise [bar].</returns>
-    public static (double RunningBar, double RiseBar) Pressure(
+    /// <returns>Running pressure and rise [bar]; least head along the main, against the air outside [m].</returns>
+    public static (double RunningBar, double RiseBar, double LeastM) Pressure(
         LiftBrief lift,
         PipeCard main,
         double lossM,
@@ -129,95 +129,32 @@ public sealed record Lift(
     )
     {
         var lengthM = Math.Max(1e-9, lift.Route[^1].ChainageM);
-        var headM = lift.Route.Max(point =>
+        var headsM = lift.Route.Select(point =>
             TopM(lift) + InletHeadM + (lossM * (1 - (point.ChainageM / lengthM))) - point.ElevationM
         );
         var wallM = (main.OuterMm - main.BoreMm) / 2000;
         var waveMPerS = WaveSpeed.MPerS(main.BoreMm / 1000, wallM, main.ModulusGPa * 1e9, 1, water);
         var riseM = WaterHammer.JoukowskyM(waveMPerS, SpeedMPerS(main, flowM3PerH));
         return (
-            PressureClass.PressureBar(headM, water.DensityKgPerM3),
-            PressureClass.PressureBar(riseM, water.DensityKgPerM3)
+            PressureClass.PressureBar(headsM.Max(), water.DensityKgPerM3),
+            PressureClass.PressureBar(riseM, water.DensityKgPerM3),
+            TopM(lift) + InletHeadM - lift.Route.Max(point => point.ElevationM) - riseM
         );
     }
 
-    /// <summary>Findings of the pipes for the flow chosen.</summary>
-    /// <param name="brief">The brief.</param>
-    /// <param name="survey">Its settled figures.</param>
-    /// <param name="flowM3PerH">Largest flow of the year [m³/h].</param>
+    /// <summary>
+    /// Largest pressure in the main when a float valve shuts while the pump runs: the pump's closed-valve head, from the highest water,
+    /// at the lowest point of the route.
+    /// </summary>
+    /// <param name="lift">The lift as the brief has it.</param>
+    /// <param name="survey">Settled figures.</param>
+    /// <param name="water">State of the water.</param>
     /// <param name="shutOffM">Head of the pump against a closed valve [m].</param>
-    /// <returns>The findings.</returns>
-    public IEnumerable<Finding> Findings(Brief brief, Survey survey, double flowM3PerH, double shutOffM)
-    {
-        var degC = survey["water-temperature"];
-        yield return Finding.AtMost(
-            "lift/main-speed",
-            SpeedMPerS(Main, flowM3PerH),
-            FastestMainMPerS,
-            "m/s",
-            "water in the main at the largest flow",
-            "plastic mains preferably at most 1.5 m/s (rural pipe guide)"
-        );
-        yield return Finding.AtMost(
-            "lift/riser-speed",
-            SpeedMPerS(Riser, flowM3PerH),
-            FastestRiserMPerS,
-            "m/s",
-            "water in the riser at the largest flow",
-            "common practice, no source"
-        );
-        var mainLossM = DarcyWeisbach.Loss(System.Runs[1], flowM3PerH / 3600, System.KinematicViscosityM2PerS).TotalM;
-        var (runningBar, riseBar) = Pressure(brief.Lift, Main, mainLossM, Water, flowM3PerH);
-        yield return Finding.AtMost(
-            "lift/main-pressure",
-            runningBar + riseBar,
-            AllowedBar(Main, degC),
-            "bar",
-            Invariant(
-                $"the main where its pressure is largest: {runningBar:0.0} bar while the pump runs and {riseBar:0.0} bar more when it stops hard"
-            ),
-            "Joukowsky; pressure class by temperature, EN 12201-1 (from memory)"
-        );
-        yield return ClosedValve(brief.Lift, survey, degC, shutOffM);
-        yield return Finding.AtMost(
-            "lift/riser-pressure",
-            PressureClass.PressureBar(shutOffM, Water.DensityKgPerM3),
-            AllowedBar(Riser, degC),
-            "bar",
-            "the riser against the pump's head at a closed valve",
-            "pump card and pipe card"
-        );
-        var heightM = brief.Lift.Route.Max(point => point.ElevationM);
-        yield return new(
-            "lift/summit",
-            heightM > brief.Lift.InletM ? FindingStatus.Look : FindingStatus.Holds,
-            heightM > brief.Lift.InletM
-                ? "the route rises above the tank's inlet: the head is taken to the summit; air and vacuum there need a specialist"
-                : "no point of the route lies above the tank's inlet",
-            heightM,
-            brief.Lift.InletM,
-            "m",
-            "hydraulic grade line"
-        );
-    }
-
-    // A float valve that shuts while the pump runs puts the pump's closed-valve head on the main, from the highest water.
-    private Finding ClosedValve(LiftBrief lift, Survey survey, double degC, double shutOffM)
+    /// <returns>Pressure [bar], at least 0.</returns>
+    public static double ClosedValveBar(LiftBrief lift, Survey survey, WaterState water, double shutOffM)
     {
         var headM = shutOffM - survey.RestLevelM + lift.Route[0].ElevationM - lift.Route.Min(point => point.ElevationM);
-        var bar = PressureClass.PressureBar(Math.Max(0, headM), Water.DensityKgPerM3);
-        var allowedBar = AllowedBar(Main, degC);
-        return new(
-            "lift/closed-valve",
-            bar <= allowedBar ? FindingStatus.Holds : FindingStatus.Look,
-            bar <= allowedBar
-                ? "the main against the pump's head at a closed valve"
-                : "no valve may close this main while the pump runs: stop the pump by a float switch with a signal cable, never by a float valve, and fit a relief valve or pressure switch at the wellhead",
-            bar,
-            allowedBar,
-            "bar",
-            "pump card and pipe card"
-        );
+        return PressureClass.PressureBar(Math.Max(0, headM), water.DensityKgPerM3);
     }
 
     /// <summary>How the head was worked out at a flow.</summary>

@@ -17,7 +17,7 @@ internal static class Pipes
         }
 
         var pressureBar = PressureClass.PressureBar(shutOffM, 1000);
-        var degC = ground.Survey["water-temperature"];
+        var degC = ground.Survey["pipe-temperature"];
         var all = NarrowestFirst(ground, PipeUse.Riser);
         return all.FirstOrDefault(pipe =>
                 Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS
@@ -28,19 +28,21 @@ internal static class Pipes
                 .First();
     }
 
-    /// <summary>Mains whose speed and pressure class fit, narrowest first; when none fits, the widest of the strongest.</summary>
-    public static IReadOnlyList<PipeCard> Mains(SizingGround ground, double flowM3PerH)
+    /// <summary>Mains whose speed fits and that hold the pressure, running, stopping hard and against a closed valve; narrowest first; when none fits, the widest of the strongest.</summary>
+    public static IReadOnlyList<PipeCard> Mains(SizingGround ground, double flowM3PerH, double shutOffM)
     {
         if (ground.Brief.Lift.Main is { } name)
         {
             return [ground.Shelf.Find<PipeCard>(name)!];
         }
 
-        var degC = ground.Survey["water-temperature"];
-        var water = WaterState.At(degC);
+        var degC = ground.Survey["pipe-temperature"];
+        var water = WaterState.At(ground.Survey["water-temperature"]);
+        var closedBar = Lift.ClosedValveBar(ground.Brief.Lift, ground.Survey, water, shutOffM);
         var all = NarrowestFirst(ground, PipeUse.Main);
         var quick = all.Where(pipe =>
-                Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS && Bar(pipe) <= Lift.AllowedBar(pipe, degC)
+                Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS
+                && Math.Max(Bar(pipe), closedBar) <= Lift.AllowedBar(pipe, degC)
             )
             .ToList();
         var useful = quick.Where((pipe, i) => i == 0 || Lift.SpeedMPerS(pipe, flowM3PerH) >= SlowestMPerS).ToList();
@@ -52,7 +54,7 @@ internal static class Pipes
         {
             var run = Lift.MainRun(ground.Brief.Lift, pipe);
             var lossM = DarcyWeisbach.Loss(run, flowM3PerH / 3600, water.KinematicViscosityM2PerS).TotalM;
-            var (runningBar, riseBar) = Lift.Pressure(ground.Brief.Lift, pipe, lossM, water, flowM3PerH);
+            var (runningBar, riseBar, _) = Lift.Pressure(ground.Brief.Lift, pipe, lossM, water, flowM3PerH);
             return runningBar + riseBar;
         }
     }

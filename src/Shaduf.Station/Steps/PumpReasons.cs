@@ -26,6 +26,17 @@ internal static class PumpReasons
 
         if (table.FullFlowM3PerH <= 0)
         {
+            var ratio = Math.Sqrt(staticM / pump.Curve.ShutOffHeadM);
+            if (ratio < 1 && table.HighestRatio <= ratio)
+            {
+                return (
+                    "power",
+                    Invariant(
+                        $"the voltage of {nearest.Choice.SeriesCount} modules on the hottest day turns it at {table.HighestRatio * 100:0} % of its speed, and water flows from {ratio * 100:0} % on"
+                    )
+                );
+            }
+
             return pump.Curve.ShutOffHeadM <= staticM
                 ? (
                     "head",

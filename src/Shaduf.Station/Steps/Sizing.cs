@@ -138,8 +138,12 @@ public sealed record SizingGround(
     ArrangementPrices Prices
 )
 {
-    /// <summary>Shares of the array's power kept: planning values, from memory.</summary>
-    public ArrayLosses Losses { get; } = ArrayLosses.Planning;
+    /// <summary>Shares of the array's power kept in the design year: planning values, from memory, and the modules' age.</summary>
+    public ArrayLosses Losses { get; } =
+        ArrayLosses.Planning with
+        {
+            AgeShare = ArrayLosses.KeptAtAgeShare(Math.Clamp((int)Math.Ceiling(Survey["design-years"]), 1, 50)),
+        };
 
     /// <summary>Hottest cell [°C].</summary>
     public double HotCellDegC => Survey["record-high"] + Sizing.CellAboveAirK;

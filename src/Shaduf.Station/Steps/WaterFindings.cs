@@ -101,19 +101,19 @@ internal static class WaterFindings
         );
     }
 
-    // Water enters at the inlet with a metre of head: it reaches the rim where the rim is not higher than that.
+    // Water fills a tank up to its inlet and no further: the head at the inlet is what its float valve needs.
     private static Finding Inlet(Design design)
     {
         var rimM = design.Brief.Lift.Route[^1].ElevationM + design.Brief.Tank.StandM + design.Choice.Tank.HeightM;
-        var reachM = design.Brief.Lift.InletM + design.Choice.Lift.System.OutletHeadM;
+        var inletM = design.Brief.Lift.InletM;
         return new(
             "tank/inlet",
-            rimM <= reachM ? FindingStatus.Holds : FindingStatus.Look,
-            rimM <= reachM
-                ? "the rim of the chosen tank against the level that water at the inlet reaches"
-                : "the chosen tank is taller than the inlet of the brief allows: raise the inlet or take a lower tank, or it never fills",
+            rimM <= inletM ? FindingStatus.Holds : FindingStatus.Look,
+            rimM <= inletM
+                ? "the rim of the chosen tank against its inlet"
+                : "the chosen tank is taller than the inlet of the brief allows: raise the inlet or take a lower tank, or its top stays empty",
             rimM,
-            reachM,
+            inletM,
             "m",
             "levels of the brief and tank card"
         );

@@ -18,14 +18,14 @@ internal static class WellFindings
     /// <param name="survey">Settled figures.</param>
     /// <param name="pump">The pump.</param>
     /// <param name="largestFlowM3PerH">Largest flow of the year [m³/h].</param>
-    /// <param name="leastFlowM3PerH">Least flow of the working range [m³/h].</param>
+    /// <param name="cooling">Cooling of the motor.</param>
     /// <returns>The findings.</returns>
     public static IEnumerable<Finding> Of(
         Well well,
         Survey survey,
         PumpCard pump,
         double largestFlowM3PerH,
-        double leastFlowM3PerH
+        Cooling cooling
     ) =>
         [
             Finding.AtMost(
@@ -39,7 +39,7 @@ internal static class WellFindings
                 "share of the constant rate for long use: national practice, from memory"
             ),
             .. Depths(well, survey, pump, largestFlowM3PerH),
-            Cooling(survey, pump, leastFlowM3PerH),
+            cooling.Finding(),
             .. StepTest(survey, largestFlowM3PerH),
         ];
 
@@ -115,26 +115,5 @@ internal static class WellFindings
                 "C Q2 / (B Q + C Q2), Jacob 1947; the limit is judgement, no source (Walton's classes are for wells of high yield)"
             );
         }
-    }
-
-    private static Finding Cooling(Survey survey, PumpCard pump, double leastFlowM3PerH)
-    {
-        var casingM = survey["casing"] / 1000;
-        var speed =
-            casingM > pump.Motor.DiameterM
-                ? MotorCooling.VelocityMPerS(leastFlowM3PerH / 3600, casingM, pump.Motor.DiameterM)
-                : 0;
-        var holds = speed >= pump.LowestCoolingMPerS;
-        return new(
-            "source/cooling",
-            holds ? FindingStatus.Holds : FindingStatus.Look,
-            holds
-                ? "water past the motor at the least flow cools it"
-                : "too little water passes the motor at the least flow: fit a cooling shroud",
-            speed,
-            pump.LowestCoolingMPerS,
-            "m/s",
-            "pump card"
-        );
     }
 }

@@ -99,6 +99,7 @@ public sealed record Survey
         Settle("seasonal-fall", brief.Source.SeasonalFallM);
         Settle("yield-share", brief.Source.YieldShare);
         Settle("water-temperature", brief.Source.WaterDegC);
+        Settle("pipe-temperature", brief.Source.WaterDegC);
         Settle(
             "reserve",
             brief.Tank.ReserveDays,

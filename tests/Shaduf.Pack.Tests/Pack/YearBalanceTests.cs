@@ -34,7 +34,9 @@ public sealed class YearBalanceTests(ExamplePacks packs) : IClassFixture<Example
 
         Assert.Equal(pack.Design.Year.EndM3, levelM3, 0.001);
         var change = pack.Design.Year.EndM3 - pack.Design.Year.StartM3;
-        Assert.Equal(hours.Sum(hour => hour.PumpedM3) - hours.Sum(hour => hour.DeliveredM3), change, 0.05);
+
+        // Each hour is told to a litre: the standard deviation of 2 x 8760 roundings is 0.29 L x 132 = 0.038 m3; four of them.
+        Assert.Equal(hours.Sum(hour => hour.PumpedM3) - hours.Sum(hour => hour.DeliveredM3), change, 0.15);
     }
 
     [Theory]

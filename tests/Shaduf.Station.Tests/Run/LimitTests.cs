@@ -106,11 +106,16 @@ public sealed class LimitTests
     [Fact]
     public void Racks_that_no_string_fills_bind_and_give_a_design()
     {
-        // Two modules are all that the one drive takes: four rows have no use for them.
+        // Two or three modules are all that the one drive takes: four rows have no use for them.
         using var scratch = new Scratch();
         var drive = Specimen.Cards["drive-dc-12"];
         scratch.WriteCards(
-            ("drive-dc-12", drive.Replace("windowHigh: 150 V", "windowHigh: 70 V", StringComparison.Ordinal)),
+            (
+                "drive-dc-12",
+                drive
+                    .Replace("largestVoltage: 170 V", "largestVoltage: 125 V", StringComparison.Ordinal)
+                    .Replace("windowHigh: 150 V", "windowHigh: 100 V", StringComparison.Ordinal)
+            ),
             ("drive-400-10", null),
             ("drive-230-10", null)
         );

@@ -47,6 +47,7 @@ public sealed class UnknownTests
                 "motor-cable",
                 "overhead",
                 "people-litres",
+                "pipe-temperature",
                 "record-high",
                 "record-low",
                 "reserve",

@@ -32,7 +32,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
         return new(
             [
                 .. General(brief, choice, works),
-                .. WaterTakeoff.Source(choice),
+                .. WaterTakeoff.Source(choice, works.Cooling),
                 .. WaterTakeoff.PipesAndTank(brief, choice),
                 .. ArrayTakeoff.Electric(choice, works.Electrics),
                 .. RackTakeoff.Steel(works.Rack, plans),
@@ -71,9 +71,17 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
 }
 
 /// <summary>The works designed for a choice.</summary>
+/// <param name="Cooling">Cooling of the motor.</param>
 /// <param name="Electrics">Strings and cables.</param>
 /// <param name="Rack">Racks.</param>
 /// <param name="Footings">Footings.</param>
 /// <param name="Guard">Light, earth, fence.</param>
 /// <param name="Taps">Taps by gravity.</param>
-public sealed record Works(Electrics Electrics, Rack Rack, Footings Footings, Guard Guard, TapLine Taps);
+public sealed record Works(
+    Cooling Cooling,
+    Electrics Electrics,
+    Rack Rack,
+    Footings Footings,
+    Guard Guard,
+    TapLine Taps
+);

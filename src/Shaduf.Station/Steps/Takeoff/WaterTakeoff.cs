@@ -10,7 +10,7 @@ internal static class WaterTakeoff
     private const double PipeWasteShare = 0.03;
 
     /// <summary>What goes into the borehole and onto it.</summary>
-    public static IEnumerable<QuantityLine> Source(Choice choice)
+    public static IEnumerable<QuantityLine> Source(Choice choice, Cooling cooling)
     {
         yield return new(choice.Pump.Name, BillSection.SourceAndPump, choice.Pump.About, "nr", 1, "choice of pump");
         yield return new(
@@ -45,6 +45,18 @@ internal static class WaterTakeoff
             1,
             "one borehole"
         );
+        if (cooling.NeedsShroud)
+        {
+            yield return new(
+                "cooling-shroud",
+                BillSection.SourceAndPump,
+                "cooling shroud for the motor",
+                "nr",
+                1,
+                "one pump"
+            );
+        }
+
         yield return Labour.Days("lower", 1, "one pump");
     }
 

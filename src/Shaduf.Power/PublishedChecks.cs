@@ -163,6 +163,18 @@ public static class PublishedChecks
                 "resistance of one rod",
                 row => EarthRod.ResistanceOhm(row["resistivityOhmM"], row["lengthM"], row["diameterM"])
             ),
+            new(
+                "power/earth-rod",
+                "resistance of rods in a line",
+                row =>
+                    EarthRod.InLineOhm(
+                        row["resistivityOhmM"],
+                        row["lengthM"],
+                        row["diameterM"],
+                        (int)row["count"],
+                        row["spacingM"]
+                    )
+            ),
         ];
 
     private static ModuleSheet Module(PublishedCase row)

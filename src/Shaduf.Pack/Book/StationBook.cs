@@ -219,7 +219,7 @@ public static class StationBook
         var channel = rack.Sections.Channel;
         yield return new Paragraph(
             Invariant(
-                $"Channel: two {rack.Sections.Angle.Name}, inside depth {channel.InsideDepthMm:0.#} mm for a module of {design.Choice.Module.Body.ThicknessMm:0.#} mm, lap {channel.LapMm:0.#} mm, outside {channel.OuterDepthMm:0.#} mm; the lip covers {channel.LipCoverMm:0.#} mm of the module's rim. Prime the lapped faces before welding; drill drain holes at the low edge; bond the module frames."
+                $"Channel: two {rack.Sections.Angle.Name}, inside depth {channel.InsideDepthMm:0.#} mm for a module of {design.Choice.Module.Body.ThicknessMm:0.#} mm, lap {channel.LapMm:0.#} mm, outside {channel.OuterDepthMm:0.#} mm; the angle whose upright leg stands outside goes on the sun's side, where its lip covers {channel.LipCoverMm:0.#} mm of the module's rim. F2, F3 and F4 run to the web of the member that they meet: at their ends cut the flat legs back by {channel.LegMm - channel.ThicknessMm + 2:0.#} mm, so that only the upright legs pass its lips. Prime the lapped faces before welding; drill drain holes at the low edge; bond the module frames."
             )
         );
     }

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using System.Text.Json.Serialization.Metadata;
 using Shaduf.Station;
 
 namespace Shaduf.Pack;
@@ -12,6 +13,7 @@ public static class DesignJson
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
     {
         WriteIndented = true,
+        TypeInfoResolver = new DefaultJsonTypeInfoResolver(),
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         RespectNullableAnnotations = true,
         NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.Strict,

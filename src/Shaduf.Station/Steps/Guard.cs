@@ -9,7 +9,7 @@ namespace Shaduf.Station;
 /// <param name="Light">Night light; null for none.</param>
 /// <param name="RodCount">Earth rods.</param>
 /// <param name="RodOhm">Expected resistance of one rod [Ω].</param>
-/// <param name="EarthOhm">Expected resistance of all rods far apart [Ω].</param>
+/// <param name="EarthOhm">Expected resistance of all rods in a line, two rod lengths apart [Ω].</param>
 /// <param name="FenceLengthM">Side of the fence along the racks [m]; 0 without a fence.</param>
 /// <param name="FenceDepthM">Side of the fence across the racks [m]; 0 without a fence.</param>
 /// <param name="Fence">Posts and mesh; null without a fence.</param>
@@ -85,13 +85,17 @@ public sealed record Guard(
             brief.Guard.Light is { } light ? shelf.Find<LightCard>(light) : null,
             rods,
             rodOhm,
-            rodOhm / rods,
+            RodsOhm(survey, rods),
             hasFence ? lengthM : 0,
             hasFence ? depthM : 0,
             hasFence ? Ground.Fence.Along(2 * (lengthM + depthM), PostSpacingM, GateM) : null,
             notes
         );
     }
+
+    // More than ten in a line gain next to nothing, and the formula ends there.
+    private static double RodsOhm(Survey survey, int rods) =>
+        EarthRod.InLineOhm(survey["soil-resistivity"], RodM, RodDiameterM, Math.Min(10, rods), 2 * RodM);
 
     /// <summary>Ground depth that the racks take, one behind the other with a free way between them [m].</summary>
     /// <param name="rack">The racks.</param>
@@ -118,7 +122,7 @@ public sealed record Guard(
             "guard/earth",
             FindingStatus.Look,
             Invariant(
-                $"one {RodM} m rod should give about {RodOhm:0} ohm, {RodCount} far apart about {EarthOhm:0} ohm; measure in the dry season and add rods until the target of the local rules is met"
+                $"one {RodM} m rod should give about {RodOhm:0} ohm, {RodCount} in a line, {2 * RodM} m apart, about {EarthOhm:0} ohm; measure in the dry season and add rods until the target of the local rules is met"
             ),
             EarthOhm,
             AimOhm,

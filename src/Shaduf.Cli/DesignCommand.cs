@@ -38,9 +38,30 @@ internal static class DesignCommand
         var design = DesignRun.Run(file, Progress);
         var stamp = Stamp.Of(design, Commands.Version, DateOnly.FromDateTime(DateTime.Today));
         Progress("drawing and writing the pack");
-        await PackWriter.WriteAsync(design, stamp, folder);
+        await WriteAsync(design, stamp, folder);
         Report(design, stamp, folder, output);
         return design.Worst == FindingStatus.Stop ? ExitCode.Stop : ExitCode.Done;
+    }
+
+    private static async Task WriteAsync(Design design, Stamp stamp, string folder)
+    {
+        try
+        {
+            await PackWriter.WriteAsync(design, stamp, folder);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new BadInputException([
+                new(
+                    folder,
+                    1,
+                    1,
+                    "--out",
+                    "the folder cannot be written",
+                    "a folder that you may write to is accepted"
+                ),
+            ]);
+        }
     }
 
     private static void Report(Design design, Stamp stamp, string folder, TextWriter output)

@@ -25,7 +25,7 @@ public static class PackWriter
         var target = Path.GetFullPath(folder);
         var parent = Path.GetDirectoryName(target) ?? target;
         Directory.CreateDirectory(parent);
-        var draft = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.draft");
+        var draft = Path.Combine(parent, $".{Path.GetFileName(target)}.{Path.GetRandomFileName()}.draft");
         Directory.CreateDirectory(draft);
         try
         {

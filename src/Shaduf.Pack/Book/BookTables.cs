@@ -68,6 +68,9 @@ internal static class BookTables
             Caption = "Taps by gravity",
         };
 
+    // As the bars are cut: to the next whole millimetre.
+    private static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
+
     public static Table PartsOf(Design design)
     {
         var rack = design.Works.Rack;
@@ -90,12 +93,12 @@ internal static class BookTables
                         part.Mark,
                         part.Role,
                         part.Section.Name,
-                        Invariant($"{part.Shape.LongPointMm:0}"),
-                        Invariant($"{part.Shape.ShortPointMm:0}"),
+                        Invariant($"{WholeMm(part.Shape.LongPointMm):0}"),
+                        Invariant($"{WholeMm(part.Shape.ShortPointMm):0}"),
                         Invariant($"{part.Shape.StartDeg:0.0} / {part.Shape.EndDeg:0.0}"),
                         part.PiecesMm.Count == 1
                             ? "one"
-                            : string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{mm:0}"))),
+                            : string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{WholeMm(mm):0}"))),
                         Invariant($"{part.Count * racks}"),
                         Invariant($"{part.MassKg * racks:0.0}")
                     )

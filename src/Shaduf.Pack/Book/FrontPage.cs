@@ -133,12 +133,8 @@ internal static class FrontPage
                     "facing",
                     Invariant($"tilt {design.Sky.Facing.TiltDeg:0} deg, azimuth {design.Sky.Facing.AzimuthDeg:0} deg")
                 ),
-                TableRow.Of(
-                    "racks",
-                    Invariant(
-                        $"{choice.Grid.RackCount} of {choice.Grid.Rows} x {choice.Grid.Columns}, steel {design.Works.Rack.MassKg:0.0} kg"
-                    )
-                ),
+                TableRow.Of("racks", RackTables.RacksText(choice.Grid)),
+                TableRow.Of("steel", Invariant($"{design.Works.Rack.MassKg:0.0} kg")),
                 TableRow.Of("main", Invariant($"{choice.Lift.Main.Name}, {choice.Lift.MainM:0} m")),
                 TableRow.Of("tank", Invariant($"{choice.TankM3:0.#} m3 ({choice.TankCount} x {choice.Tank.Name})")),
             ]

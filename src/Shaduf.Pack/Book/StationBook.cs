@@ -200,10 +200,7 @@ public static class StationBook
     private static IEnumerable<Block> Rack(Design design)
     {
         var rack = design.Works.Rack;
-        yield return new Heading(
-            1,
-            Invariant($"Rack: {rack.Grid.RackCount} of {rack.Grid.Rows} rows x {rack.Grid.Columns} modules")
-        );
+        yield return new Heading(1, $"Rack: {RackTables.RacksText(rack.Grid)}");
         yield return new Notice(
             FindingStatus.Unchecked,
             "The strength of this rack and of its footings is not checked in this version. Do not build from these pages before an engineer has checked them for the wind of the place."
@@ -216,6 +213,7 @@ public static class StationBook
             RackSide.Of(rack, design.Works.Footings, FullPicture).Trimmed(),
             "The rack from its end, with column C1, struts B1 and B2, footing and plinth."
         );
+        yield return RackTables.PlacesOf(rack);
         var channel = rack.Sections.Channel;
         yield return new Paragraph(
             Invariant(

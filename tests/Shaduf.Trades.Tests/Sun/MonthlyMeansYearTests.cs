@@ -9,7 +9,8 @@ public sealed class MonthlyMeansYearTests
 
     [Fact]
     public void The_year_is_whole_wherever_the_site_lies() =>
-        Gen.Select(Gen.Double[-65, 65], Gen.Double[-180, 180], Gen.Double[0.06, 0.79].Array[12], Gen.Int)
+        // The ratio drawn is of the daily formula; the year's own, by hours, is up to a few per cent higher at high latitudes.
+        Gen.Select(Gen.Double[-65, 65], Gen.Double[-180, 180], Gen.Double[0.06, 0.76].Array[12], Gen.Int)
             .Sample(
                 (latitudeDeg, longitudeDeg, monthRatios, seed) =>
                 {

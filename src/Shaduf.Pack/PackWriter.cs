@@ -30,6 +30,7 @@ public static class PackWriter
         try
         {
             await WriteFilesAsync(design, stamp, draft);
+            using var turn = await TurnAsync(Path.Combine(parent, $".{Path.GetFileName(target)}.lock"));
             if (!Directory.Exists(target))
             {
                 Directory.Move(draft, target);
@@ -43,6 +44,23 @@ public static class PackWriter
             if (Directory.Exists(draft))
             {
                 Directory.Delete(draft, recursive: true);
+            }
+        }
+    }
+
+    // One writer of a folder at a time: the others wait for the file that it holds open, and give up after ten seconds.
+    private static async Task<FileStream> TurnAsync(string path)
+    {
+        var last = DateTime.UtcNow.AddSeconds(10);
+        while (true)
+        {
+            try
+            {
+                return new(path, FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
+            }
+            catch (IOException) when (DateTime.UtcNow < last)
+            {
+                await Task.Delay(20);
             }
         }
     }

@@ -68,7 +68,7 @@ public sealed class PackFolderTests(ExamplePacks packs) : IClassFixture<ExampleP
         Assert.Equal([folder], Directory.GetFileSystemEntries(parent));
     }
 
-    [Theory(Skip = "PackWriter lets two writers of one folder mix their packs: one draft name a process, no lock")]
+    [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public async Task Writers_that_meet_in_one_folder_leave_one_whole_pack(bool isThere)

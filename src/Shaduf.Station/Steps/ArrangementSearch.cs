@@ -107,10 +107,13 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
     private IEnumerable<Arrangement> Arrangements(PumpCard pump, PumpCurve curve)
     {
         var bestM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Well.YieldM3PerH);
-        var riser = Pipes.Riser(ground, bestM3PerH, curve.ShutOffHeadM);
+        var pipes =
+            from riser in Pipes.Risers(ground, bestM3PerH, curve.ShutOffHeadM)
+            from main in Pipes.Mains(ground, bestM3PerH, curve.ShutOffHeadM)
+            select (riser, main);
         foreach (var drive in Drives(pump, isLoose))
         {
-            foreach (var main in Pipes.Mains(ground, bestM3PerH, curve.ShutOffHeadM))
+            foreach (var (riser, main) in pipes)
             {
                 var hydraulics = new Hydraulics(
                     pump,

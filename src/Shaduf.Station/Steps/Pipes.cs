@@ -8,24 +8,31 @@ internal static class Pipes
     // Slower than this a pumped main costs pipe for nothing; the next size down is tried anyway.
     private const double SlowestMPerS = 0.35;
 
-    /// <summary>The narrowest riser that carries the flow and the pump's closed-valve head; the widest when none does.</summary>
-    public static PipeCard Riser(SizingGround ground, double flowM3PerH, double shutOffM)
+    /// <summary>The two narrowest risers that carry the flow and the pump's closed-valve head; the widest when none does.</summary>
+    public static IReadOnlyList<PipeCard> Risers(SizingGround ground, double flowM3PerH, double shutOffM)
     {
         if (ground.Brief.Lift.Riser is { } name)
         {
-            return ground.Shelf.Find<PipeCard>(name)!;
+            return [ground.Shelf.Find<PipeCard>(name)!];
         }
 
         var pressureBar = PressureClass.PressureBar(shutOffM, 1000);
         var degC = ground.Survey["pipe-temperature"];
         var all = NarrowestFirst(ground, PipeUse.Riser);
-        return all.FirstOrDefault(pipe =>
+        var fit = all.Where(pipe =>
                 Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS
                 && Lift.AllowedBar(pipe, degC) >= pressureBar
             )
-            ?? all.OrderByDescending(pipe => Lift.AllowedBar(pipe, degC) >= pressureBar)
-                .ThenByDescending(pipe => pipe.BoreMm)
-                .First();
+            .Take(2)
+            .ToList();
+        return fit.Count > 0
+            ? fit
+            :
+            [
+                all.OrderByDescending(pipe => Lift.AllowedBar(pipe, degC) >= pressureBar)
+                    .ThenByDescending(pipe => pipe.BoreMm)
+                    .First(),
+            ];
     }
 
     /// <summary>Mains whose speed fits and that hold the pressure, running, stopping hard and against a closed valve; narrowest first; when none fits, the widest of the strongest.</summary>

@@ -26,13 +26,15 @@ internal static class PumpReasons
 
         if (table.FullFlowM3PerH <= 0)
         {
-            var ratio = Math.Sqrt(staticM / pump.Curve.ShutOffHeadM);
-            if (ratio < 1 && table.HighestRatio <= ratio)
+            var choice = nearest.Choice;
+            var speed = pump.SpeedByVoltageRatio(choice.Module.Sheet, choice.SeriesCount, ground.HotCellDegC);
+            var ratio = Math.Sqrt(Math.Max(0, staticM) / pump.Curve.ShutOffHeadM);
+            if (ratio < 1 && speed <= ratio)
             {
                 return (
                     "power",
                     Invariant(
-                        $"the voltage of {nearest.Choice.SeriesCount} modules on the hottest day turns it at {table.HighestRatio * 100:0} % of its speed, and water flows from {ratio * 100:0} % on"
+                        $"the voltage of {choice.SeriesCount} modules on the hottest day turns it at {speed * 100:0} % of its speed, and water flows from {ratio * 100:0} % on"
                     )
                 );
             }

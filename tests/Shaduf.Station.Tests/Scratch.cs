@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Shaduf.Station.Tests;
 
 /// <summary>A folder of one test with a brief, cards and prices; gone when the test ends.</summary>
@@ -15,7 +17,8 @@ internal sealed class Scratch : IDisposable
     public void Write(string name, string text)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(PathOf(name))!);
-        File.WriteAllText(PathOf(name), text);
+        // A text cut in the middle of a character is written with a mark in its place, as editors do.
+        File.WriteAllBytes(PathOf(name), Encoding.UTF8.GetBytes(text));
     }
 
     /// <summary>Writes the specimen's cards, some changed or, with no text, left out.</summary>

@@ -25,7 +25,7 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
         (Palette.Clay.Tint(0.3), HatchPattern.Sand),
     ];
 
-    /// <summary>How the figures over the bars are written, as a .NET number format; null for none.</summary>
+    /// <summary>How the figures over the bars are written, as a .NET number format; null for none. They are left out where they would take more than two thirds of the plot's height.</summary>
     public string? ValueFormat { get; init; } = "0.#";
 
     /// <summary>Composes the chart.</summary>
@@ -58,7 +58,7 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
         return frame.Builder.Build(title);
     }
 
-    private sealed record Placing(PaperBox Plot, Ticks Ticks, ChartFrame.Fitted Names, ChartFrame.Fitted Figures);
+    private sealed record Placing(PaperBox Plot, Ticks Ticks, ChartFrame.Fitted Names, ChartFrame.Fitted? Figures);
 
     private double GroupMm(PaperBox plot) => plot.WidthMm / Categories.Count;
 
@@ -71,23 +71,33 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
         var bare = frame.Plot(yLabelsMm, 0, 0, false);
         var names = ChartFrame.Fitted.To(Categories, GroupMm(bare), size.HeightMm / 3);
         var plot = frame.Plot(yLabelsMm, names.HeightMm, 0, false);
-        var figures = ChartFrame.Fitted.To(
-            ValueFormat is null ? [] : values.Select(Figure),
-            BarMm(plot),
-            double.MaxValue
-        );
-        var ticks = Scaled(values, plot.HeightMm, ValueFormat is null ? 0 : figures.HeightMm + 1.2);
+        var figures = Figures(values, plot);
+        var ticks = Scaled(values, plot.HeightMm, RoomMm(figures));
         var neededMm = ChartFrame.WidestMm(ticks);
         return neededMm > yLabelsMm ? Settled(frame, values, neededMm) : new(plot, ticks, names, figures);
+    }
+
+    private static double RoomMm(ChartFrame.Fitted? figures) => figures is null ? 0 : figures.HeightMm + 1.2;
+
+    // Bars' ends that figures stand at: above zero, below it, or both.
+    private static int Sides(List<double> values) => (values.Min() < 0 ? 1 : 0) + (values.Max() > 0 ? 1 : 0);
+
+    private ChartFrame.Fitted? Figures(List<double> values, PaperBox plot)
+    {
+        if (ValueFormat is null)
+        {
+            return null;
+        }
+
+        var figures = ChartFrame.Fitted.To(values.Select(Figure), BarMm(plot), double.MaxValue);
+        return Sides(values) * RoomMm(figures) <= plot.HeightMm * 2 / 3 ? figures : null;
     }
 
     // Ticks over the figures, zero and the room of the labels beyond the bars' ends.
     private Ticks Scaled(List<double> values, double heightMm, double labelMm)
     {
         var (low, high) = (Math.Min(0, values.Min()), Math.Max(0, values.Max()));
-        var sides = (low < 0 ? 1 : 0) + (high > 0 ? 1 : 0);
-        var room = Math.Max(heightMm - (sides * labelMm), heightMm / 3);
-        var more = labelMm * (high - low) / room;
+        var more = labelMm * (high - low) / (heightMm - (Sides(values) * labelMm));
         return Ticks.Over(
             Axis,
             low < 0 && Axis.From is null ? low - more : low,
@@ -117,7 +127,7 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
         }
 
         builder.Line(Layer.Thin, new(plot.LeftMm, zeroMm), new(plot.RightMm, zeroMm));
-        for (var i = 0; ValueFormat is not null && i < labels.Count; i += figures.EveryCount)
+        for (var i = 0; figures is not null && i < labels.Count; i += figures.EveryCount)
         {
             var (at, value) = labels[i];
             var isDown = value < 0;

@@ -168,10 +168,18 @@ public sealed class PumpTableTests
     {
         var table = Table(new(0.3, 1, 1));
         var volume = YearM3(table);
+
+        // The runtime itself allocates now and then while it compiles: a loop that allocates does so every time.
+        Assert.Equal(0, Enumerable.Range(0, 5).Min(_ => AllocatedByAYear(table, volume)));
+    }
+
+    private static long AllocatedByAYear(PumpTable table, double expectedM3)
+    {
         var before = GC.GetAllocatedBytesForCurrentThread();
-        volume -= YearM3(table);
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
-        Assert.Equal(0, volume);
+        var volume = YearM3(table);
+        var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+        Assert.Equal(expectedM3, volume);
+        return allocated;
     }
 
     private static double YearM3(PumpTable table)

@@ -25,12 +25,13 @@ public static class DesignRun
         var survey = Survey.Of(brief);
         var demand = DemandYear.Of(brief, survey);
         progress?.Invoke("sky");
-        var sky = Sky.Of(brief, survey, demand);
+        var sunniest = Sky.Of(brief, survey, demand);
         var well = Well.Of(brief, survey);
         progress?.Invoke("sizing: pump, array, tank");
-        var prices = new ArrangementPrices(brief, shelf, file.Prices, sky.Facing.TiltDeg);
-        var sizing = Sizing.Of(new(brief, survey, sky, demand, well, shelf, prices));
+        var prices = new ArrangementPrices(brief, shelf, file.Prices);
+        var sizing = Sizing.Of(new(brief, survey, sunniest, demand, well, shelf, prices));
         var choice = sizing.Choice;
+        var sky = sunniest.On(choice.Facing);
         progress?.Invoke("year run");
         var trace = YearTrace.Empty();
         var year = YearRun.Run(sizing.Inputs(demand), trace);
@@ -67,7 +68,7 @@ public static class DesignRun
             [
                 .. sky.Notes,
                 .. well.Notes,
-                .. ChoiceNotes(sizing),
+                .. ChoiceNotes.Of(brief, sizing),
                 .. rack.Notes,
                 .. works.Footings.Notes,
                 .. works.Guard.Notes,
@@ -132,43 +133,6 @@ public static class DesignRun
                 .Select(each => Sizing.ModuleYearW(design.Choice.Module, each.Year, each.Plane))
                 .Select(moduleW => YearRun.Run(sizing.Inputs(design.Demand) with { ModuleW = moduleW }).WorstShare),
         ];
-    }
-
-    private static IEnumerable<ChoiceNote> ChoiceNotes(Sizing sizing)
-    {
-        var choice = sizing.Choice;
-        const string search =
-            "pump, drive, main, array and tank: the arrangements of all cards, cheapest first, until the year run met the target in the worst month";
-        yield return new(
-            "pump",
-            choice.Pump.Name,
-            sizing.Limit is null ? search : $"none meets the target; this comes nearest. {sizing.Limit.Says}"
-        );
-        yield return new(
-            "drive",
-            choice.Drive.Name,
-            "carries the motor's current after derating, and its window takes the strings"
-        );
-        yield return new(
-            "array",
-            Invariant(
-                $"{choice.ModuleCount} of {choice.Module.Name}: {choice.SeriesCount} in series, {choice.StringCount} strings"
-            ),
-            search
-        );
-        yield return new("tank", Invariant($"{choice.TankCount} of {choice.Tank.Name}"), search);
-        yield return new(
-            "main",
-            choice.Lift.Main.Name,
-            "the mains whose pressure class and speed fit were priced with each pump"
-        );
-        yield return new(
-            "riser",
-            choice.Lift.Riser.Name,
-            Invariant(
-                $"narrowest that carries the flow at {Lift.FastestRiserMPerS} m/s at most and the closed-valve head"
-            )
-        );
     }
 
     private static IEnumerable<WorkingSheet> Shown(Design design)

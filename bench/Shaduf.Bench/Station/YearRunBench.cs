@@ -8,6 +8,7 @@ namespace Shaduf.Bench.Station;
 [MemoryDiagnoser]
 public class YearRunBench
 {
+    private readonly YearRoom room = new();
     private YearInputs inputs = null!;
 
     [GlobalSetup]
@@ -25,7 +26,20 @@ public class YearRunBench
     }
 
     [Benchmark]
-    public YearRun Run() => YearRun.Run(inputs);
+    public double Run()
+    {
+        room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table);
+        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops);
+        return room.EndM3;
+    }
+
+    /// <summary>Another tank on the same array.</summary>
+    [Benchmark]
+    public double Hold()
+    {
+        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops);
+        return room.EndM3;
+    }
 
     /// <summary>The floor: one table look-up and one addition for each hour.</summary>
     [Benchmark(Baseline = true)]

@@ -133,6 +133,16 @@ public sealed record PlotBrief(
 /// <param name="Pattern">Draw pattern by name.</param>
 public sealed record FixedUseBrief(string Name, double LPerDay, string Pattern);
 
+/// <summary>Over what the share of the demand that is met is measured.</summary>
+public enum TargetSpan
+{
+    /// <summary>The month that is met worst.</summary>
+    WorstMonth,
+
+    /// <summary>The whole year.</summary>
+    Year,
+}
+
 /// <summary>Who drinks, and how much.</summary>
 public sealed record UsesBrief(
     double? DesignYears,
@@ -145,7 +155,11 @@ public sealed record UsesBrief(
     IReadOnlyList<HerdBrief> Livestock,
     IReadOnlyList<PlotBrief> Plots,
     IReadOnlyList<FixedUseBrief> Fixed
-);
+)
+{
+    /// <summary>Over what the target is measured.</summary>
+    public TargetSpan TargetSpan { get; init; }
+}
 
 /// <summary>One step of a step test.</summary>
 /// <param name="FlowM3PerH">Flow [m³/h].</param>
@@ -185,6 +199,11 @@ public sealed record LiftBrief(
     IReadOnlyList<FittingBrief> Fittings
 );
 
+/// <summary>Levels between which the outlet of a tank stays shut.</summary>
+/// <param name="CloseShare">The outlet closes at this share of the useful volume.</param>
+/// <param name="ReopenShare">It opens again at this share.</param>
+public sealed record LowStopBrief(double CloseShare, double ReopenShare);
+
 /// <summary>The tank.</summary>
 /// <param name="Card">Card by name; null to choose.</param>
 /// <param name="Count">How many alike; null to choose.</param>
@@ -193,6 +212,12 @@ public sealed record LiftBrief(
 /// <param name="ReserveDays">Water for people, animals and fixed uses that the tank must hold at least [days].</param>
 public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double? GivenStandM, double? ReserveDays)
 {
+    /// <summary>Share of the useful volume at which a pump stopped by a full tank starts again.</summary>
+    public double? RestartShare { get; init; }
+
+    /// <summary>Levels at which the outlet closes and opens; null when it stays open.</summary>
+    public LowStopBrief? LowStop { get; init; }
+
     /// <summary>Height of its floor above ground [m]; on the ground when unknown.</summary>
     public double StandM => GivenStandM ?? Assumption.DefaultOf("stand");
 }

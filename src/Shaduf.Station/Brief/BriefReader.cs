@@ -14,7 +14,7 @@ internal static class BriefReader
     private const double HighestLiftM = 1000;
     private const double LongestMainM = 60_000;
 
-    private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
+    internal static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
 
     /// <summary>Reads the whole brief.</summary>
     /// <param name="top">The top mapping.</param>
@@ -37,7 +37,7 @@ internal static class BriefReader
             UsesReader.Read(top.Map("uses", "Who drinks, and how much.")),
             SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
             LiftReader.Read(top.Map("lift", "The way of the pipe from the wellhead up to the tank.")),
-            Tank(top.OptionalMap("tank", "The tank.")),
+            TankReader.Read(top.OptionalMap("tank", "The tank.")),
             top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.")
                 is { } taps
                 ? Taps(taps)
@@ -121,35 +121,6 @@ internal static class BriefReader
         );
         fields.Done();
         return head;
-    }
-
-    private static TankBrief Tank(FieldMap? fields)
-    {
-        var tank = new TankBrief(
-            Name(fields, "card", "Card of the tank."),
-            fields?.OptionalCount("count", 1, 4, "How many tanks alike.", FieldMap.ChooseWord),
-            fields?.OptionalOneOf("existing", YesNo, "Whether the tank stands already and is not bought.") ?? false,
-            fields?.Known("stand", Measure.LengthM, 0, 12, "Height of the tank's floor above ground."),
-            fields?.Known(
-                "reserve",
-                Measure.TimeDays,
-                0,
-                10,
-                "Water for people, animals and fixed uses that the tank must hold at least."
-            )
-        );
-        if (tank is { IsExisting: true, Card: null } && fields!.AreSound("card"))
-        {
-            fields.Complain("card", "missing for an existing tank", "the card of the tank that stands there is needed");
-        }
-
-        if (tank is { IsExisting: true, Count: null } && fields!.AreSound("count"))
-        {
-            fields.Complain("count", "missing for an existing tank", "how many tanks stand there is needed");
-        }
-
-        fields?.Done();
-        return tank;
     }
 
     private static TapsBrief Taps(FieldMap fields)

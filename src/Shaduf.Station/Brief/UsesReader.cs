@@ -7,6 +7,9 @@ internal static class UsesReader
 {
     private const string EachAbout = "Water for each a day.";
 
+    private static IReadOnlyList<(string Word, TargetSpan Value)> TargetSpans { get; } =
+    [("worst month", TargetSpan.WorstMonth), ("year", TargetSpan.Year)];
+
     /// <summary>Reads the uses.</summary>
     /// <param name="fields">The mapping <c>uses</c>.</param>
     /// <returns>The uses.</returns>
@@ -16,14 +19,22 @@ internal static class UsesReader
             fields.Known("designYears", Measure.TimeYears, 0, 40, "Years ahead that the station is sized for."),
             fields.Known("growth", Measure.SharePerYear, -0.05, 0.15, "Growth of people, pupils and patients a year."),
             fields.Known("losses", Measure.Share, 0, 0.6, "Share of the water produced that is lost on the way."),
-            fields.Known("target", Measure.Share, 0.3, 1, "Share of the demand that must be met in the worst month."),
+            fields.Known("target", Measure.Share, 0.3, 1, "Share of the demand that must be met."),
             Heads(fields.OptionalMap("people", "People who fetch or receive water."), "two-peak village"),
             Heads(fields.OptionalMap("school", "Day pupils."), "school"),
             Clinic(fields.OptionalMap("clinic", "A clinic.")),
             fields.Items("livestock", 0, 20, "Herds.", Herd),
             fields.Items("plots", 0, 30, "Watered plots.", Plot),
             fields.Items("fixed", 0, 20, "Uses that are the same every day.", Fixed)
-        );
+        )
+        {
+            TargetSpan =
+                fields.OptionalOneOf(
+                    "targetOver",
+                    TargetSpans,
+                    "Over what the target is measured; left out: the worst month."
+                ) ?? TargetSpan.WorstMonth,
+        };
         RefuseNoUse(fields, uses);
         fields.Done();
         return uses;

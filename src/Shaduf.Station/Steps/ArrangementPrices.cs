@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Shaduf.Money;
 
 namespace Shaduf.Station;
@@ -9,36 +10,40 @@ namespace Shaduf.Station;
 /// <param name="brief">The brief.</param>
 /// <param name="shelf">The cards.</param>
 /// <param name="book">The price book.</param>
-/// <param name="tiltDeg">Tilt of the modules [deg].</param>
-public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook book, double tiltDeg)
+public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook book)
 {
-    private readonly Dictionary<(string Module, RackGrid Grid), double?> racks = [];
+    private readonly ConcurrentDictionary<(string Module, RackGrid Grid, double TiltDeg), double?> racks = [];
 
     /// <summary>Cost of an arrangement in the price book's currency.</summary>
     /// <param name="choice">The arrangement.</param>
     /// <returns>The cost; null when a rate is missing or no rack can be made.</returns>
     public double? Of(Choice choice) =>
-        Rate(choice.Pump.Name)
-        + Rate(choice.Drive.Name)
-        + (choice.ModuleCount * Rate(choice.Module.Name))
-        + (choice.Lift.RiserM * Rate(choice.Lift.Riser.Name))
-        + (choice.Lift.MainM * Rate(choice.Lift.Main.Name))
-        + (brief.Tank.IsExisting ? 0 : choice.TankCount * Rate(choice.Tank.Name))
-        + RackCost(choice);
+        Machines(choice.Pump, choice.Drive)
+        + Pipes(choice.Lift)
+        + Modules(choice.Module, choice.ModuleCount)
+        + Racks(choice.Module, choice.Grid, choice.Facing.TiltDeg)
+        + Tanks(choice.Tank, choice.TankCount);
+
+    /// <summary>Cost of pump and drive; null when a rate is missing.</summary>
+    internal double? Machines(PumpCard pump, DriveCard drive) => Rate(pump.Name) + Rate(drive.Name);
+
+    /// <summary>Cost of riser and main; null when a rate is missing.</summary>
+    internal double? Pipes(Lift lift) => (lift.RiserM * Rate(lift.Riser.Name)) + (lift.MainM * Rate(lift.Main.Name));
+
+    /// <summary>Cost of the modules alone; null when their rate is missing.</summary>
+    internal double? Modules(ModuleCard module, int count) => count * Rate(module.Name);
+
+    /// <summary>Cost of the tanks, none for a tank that stands already; null when the rate is missing.</summary>
+    internal double? Tanks(TankCard tank, int count) => brief.Tank.IsExisting ? 0 : count * Rate(tank.Name);
+
+    /// <summary>Steel, concrete and labour of the racks; null when no rack can be made.</summary>
+    internal double? Racks(ModuleCard module, RackGrid grid, double tiltDeg) =>
+        racks.GetOrAdd(
+            (module.Name, grid, tiltDeg),
+            _ => Rack.Of(brief.Rack, module, grid, tiltDeg, shelf) is { } rack ? CostOf(rack) : null
+        );
 
     private double? Rate(string item) => book.Rates.TryGetValue(item, out var rate) ? (double)rate.Amount : null;
-
-    private double? RackCost(Choice choice)
-    {
-        var key = (choice.Module.Name, choice.Grid);
-        if (!racks.TryGetValue(key, out var cost))
-        {
-            cost = Rack.Of(brief.Rack, choice.Module, choice.Grid, tiltDeg, shelf) is { } rack ? CostOf(rack) : null;
-            racks.Add(key, cost);
-        }
-
-        return cost;
-    }
 
     // A missing rate of steel or concrete is the same for every array: it is listed in the bill, not here.
     private double CostOf(Rack rack) =>

@@ -57,10 +57,10 @@ internal static class BindingLimits
                 return new(
                     chosen.Why,
                     Invariant(
-                        $"the best arrangement of the cards meets {chosen.WorstShare * 100:0} % of the demand in the worst month; {chosen.WhyNot}"
+                        $"the best arrangement of the cards meets {chosen.Share * 100:0} % of the demand {(ground.Span == TargetSpan.Year ? "of the year" : "in the worst month")}; {chosen.WhyNot}"
                     ),
                     ground.Survey["target"],
-                    chosen.WorstShare ?? 0,
+                    chosen.Share ?? 0,
                     ""
                 );
         }
@@ -68,21 +68,13 @@ internal static class BindingLimits
 
     // The slimmest pump that would serve if it passed the casing.
     private static PumpSearch? TooWide(SizingGround ground, IReadOnlyList<PumpSearch> all) =>
-        all.Where(each => each.Why == "casing" && each.WorstShare >= ground.Survey["target"])
+        all.Where(each => each.Why == "casing" && each.Share >= ground.Survey["target"])
             .MinBy(each => each.Pump.DiameterMm);
 
     // Hours in which water flows on the mean day of the month that is met worst, as hours at the source's full flow.
     private static double PumpingHours(SizingGround ground, Arrangement arrangement)
     {
-        var run = YearRun.Run(
-            new(
-                arrangement.ModuleW,
-                arrangement.Choice.ModuleCount * ground.Losses.KeptShare,
-                arrangement.Table,
-                ground.Demand.HourM3,
-                arrangement.Choice.UsefulM3
-            )
-        );
+        var run = YearRun.Run(arrangement.Inputs(ground));
         var month = run.WorstMonth;
         return run.PumpableM3[month] / YearCalendar.DaysInMonth[month] / ground.Well.YieldM3PerH;
     }

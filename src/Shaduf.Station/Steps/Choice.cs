@@ -1,3 +1,5 @@
+using Shaduf.Sun;
+
 namespace Shaduf.Station;
 
 /// <summary>What was chosen to lift the water.</summary>
@@ -7,6 +9,7 @@ namespace Shaduf.Station;
 /// <param name="SeriesCount">Modules in a string.</param>
 /// <param name="StringCount">Strings.</param>
 /// <param name="Grid">How the modules stand.</param>
+/// <param name="Facing">Tilt and azimuth of the modules.</param>
 /// <param name="Lift">Pipes.</param>
 /// <param name="Tank">Tank.</param>
 /// <param name="TankCount">Tanks alike.</param>
@@ -17,6 +20,7 @@ public sealed record Choice(
     int SeriesCount,
     int StringCount,
     RackGrid Grid,
+    PlaneFacing Facing,
     Lift Lift,
     TankCard Tank,
     int TankCount

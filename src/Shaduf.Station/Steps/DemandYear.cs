@@ -35,6 +35,19 @@ public sealed record DemandYear(
     /// <summary>The month with the largest demand, 0 to 11.</summary>
     public int PeakMonth => Enumerable.Range(0, 12).MaxBy(month => M3PerDay[month]);
 
+    /// <summary>Water drawn in each month, January first [m³].</summary>
+    /// <returns>Twelve volumes.</returns>
+    public double[] MonthM3()
+    {
+        var sums = new double[12];
+        for (var hour = 0; hour < HourM3.Length; hour++)
+        {
+            sums[YearCalendar.MonthOf(hour)] += HourM3[hour];
+        }
+
+        return sums;
+    }
+
     /// <summary>Water produced for people, animals and fixed uses on the mean day of their largest month [m³/d].</summary>
     public double DrinkingM3PerDay { get; init; }
 

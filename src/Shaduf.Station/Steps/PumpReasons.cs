@@ -50,12 +50,51 @@ internal static class PumpReasons
                 );
         }
 
-        var month = YearCalendarNames.Months[run.WorstMonth];
+        var when = ground.Span == TargetSpan.Year ? "over the year" : $"in {YearCalendarNames.Months[run.WorstMonth]}";
         var met = Invariant(
-            $"meets at most {run.WorstShare * 100:0} % in {month} with {nearest.Choice.ModuleCount} modules"
+            $"meets at most {nearest.Share * 100:0} % {when} with {nearest.Choice.ModuleCount} modules"
         );
         return table.CappedByFlow
             ? ("yield", Invariant($"{met}: the source allows {ground.Well.YieldM3PerH:0.##} m3/h"))
             : ("power", $"{met}: more array does not help, the pump gives too little");
+    }
+
+    /// <summary>Why a pump cannot be arranged at all.</summary>
+    /// <param name="ground">All that is settled before the choice.</param>
+    /// <param name="lines">The lines of the search.</param>
+    /// <param name="pump">The pump.</param>
+    /// <returns>Kind of the limit, and the reason in words.</returns>
+    public static (string Kind, string Says) NoArrangement(SizingGround ground, PumpLines lines, PumpCard pump)
+    {
+        var drives = lines.Drives(pump, isAnySize: false).ToList();
+        if (drives.Count == 0)
+        {
+            return (
+                "drive",
+                Invariant(
+                    $"no drive card suits its motor of {pump.Motor.RatedV:0} V and {pump.Motor.RatedA:0.0} A after derating for height and heat"
+                )
+            );
+        }
+
+        var ranges = drives
+            .SelectMany(drive => ground.Modules.Select(module => (module, drive, Range: lines.SeriesOf(module, drive))))
+            .Where(each => each.Range.Exists)
+            .ToList();
+        if (ranges.Count == 0)
+        {
+            return ("drive", "no string of the modules fits the window of its drive");
+        }
+
+        var hasRack = ranges.Exists(each =>
+            (
+                from series in Enumerable.Range(each.Range.Fewest, each.Range.Most - each.Range.Fewest + 1)
+                from strings in Enumerable.Range(1, lines.StringsOf(each.module, each.drive))
+                select RackGrid.For(series * strings, ground.Brief.Rack, each.module.Body)
+            ).Any(grid => grid is not null)
+        );
+        return hasRack
+            ? ("price", "the price book lacks a rate for it, its drive, its modules, pipes or tank")
+            : ("rack", "no equal racks of these rows and columns hold its strings");
     }
 }

@@ -10,7 +10,7 @@ namespace Shaduf.Station;
 /// <param name="Pump">The pump.</param>
 /// <param name="Outcome">Chosen, dearer, or why it cannot serve.</param>
 /// <param name="Cost">Cost of its cheapest arrangement that serves, in the price book's currency; null when none does.</param>
-/// <param name="WorstShare">Share of the demand met in the worst month by its best arrangement; null when it lifts no water.</param>
+/// <param name="WorstShare">Share of the demand met by its best arrangement, in the worst month or over the year as the brief asks; null when it lifts no water.</param>
 public sealed record PumpVerdict(PumpCard Pump, string Outcome, double? Cost, double? WorstShare);
 
 /// <summary>The limit that keeps every arrangement from serving the brief, and by how much.</summary>
@@ -21,6 +21,12 @@ public sealed record PumpVerdict(PumpCard Pump, string Outcome, double? Cost, do
 /// <param name="Unit">Unit of both.</param>
 public sealed record BindingLimit(string Kind, string Says, double Value, double Allowed, string Unit);
 
+/// <summary>The cheapest way to a share of the demand.</summary>
+/// <param name="Choice">The arrangement.</param>
+/// <param name="Cost">Its cost as far as arrangements differ, in the price book's currency.</param>
+/// <param name="Share">Share of the demand met, in the worst month or over the year as the brief asks.</param>
+public sealed record FrontPoint(Choice Choice, double Cost, double Share);
+
 /// <summary>The choice of pump, array and tank.</summary>
 /// <param name="Choice">What was chosen: the cheapest that serves, or the nearest when none does.</param>
 /// <param name="Hydraulics">The chosen pump on its pipes.</param>
@@ -29,7 +35,8 @@ public sealed record BindingLimit(string Kind, string Says, double Value, double
 /// <param name="ModuleW">Power of one module by hour [W].</param>
 /// <param name="Verdicts">What became of each pump card.</param>
 /// <param name="Limit">What keeps every arrangement from serving; null when one serves.</param>
-/// <param name="RunCount">Year runs made.</param>
+/// <param name="Front">The least cost for each share of the demand, cheapest first; empty when no arrangement serves.</param>
+/// <param name="Tally">How much the search looked at.</param>
 public sealed record Sizing(
     Choice Choice,
     Hydraulics Hydraulics,
@@ -38,7 +45,8 @@ public sealed record Sizing(
     ImmutableArray<double> ModuleW,
     IReadOnlyList<PumpVerdict> Verdicts,
     BindingLimit? Limit,
-    int RunCount
+    IReadOnlyList<FrontPoint> Front,
+    SearchTally Tally
 )
 {
     /// <summary>Hottest cell above the record air temperature [K]: 25 to 35 K at 1000 W/m² and little wind (IEC 62548 practice, from memory).</summary>
@@ -48,7 +56,10 @@ public sealed record Sizing(
     /// <param name="demand">The demand.</param>
     /// <returns>The inputs.</returns>
     public YearInputs Inputs(DemandYear demand) =>
-        new(ModuleW, Choice.ModuleCount * Losses.KeptShare, Table, demand.HourM3, Choice.UsefulM3);
+        new(ModuleW, Choice.ModuleCount * Losses.KeptShare, Table, demand.HourM3, Choice.UsefulM3) { Stops = Stops };
+
+    /// <summary>Levels of the tank at which pump and outlet stop.</summary>
+    public TankStops Stops { get; init; } = TankStops.None;
 
     /// <summary>Power of one module through the year [W].</summary>
     /// <param name="module">The module.</param>
@@ -67,19 +78,20 @@ public sealed record Sizing(
         );
 
     /// <summary>
-    /// Arranges every pump with every drive, main, array and tank that fit it, prices each arrangement, and runs the
-    /// year from the cheapest upwards until one meets the target in the worst month.
+    /// Arranges every pump with every drive, pipe, array, tilt and tank that fit it, and returns the cheapest that meets
+    /// the target, with the least cost for every other share.
     /// </summary>
     /// <param name="ground">All that is settled before the choice.</param>
     /// <returns>The choice.</returns>
     public static Sizing Of(SizingGround ground)
     {
-        var search = new ArrangementSearch(ground, isLoose: false);
-        var results = ground.Shelf.All<PumpCard>().Select(search.Best).ToList();
+        var pumps = ground.Shelf.All<PumpCard>();
+        var results = Searched(ground, pumps, isLoose: false);
         if (!results.Exists(result => result.Serves))
         {
-            var loose = new ArrangementSearch(ground, isLoose: true);
-            results = [.. results.Select(result => result.Best is null ? loose.Best(result.Pump) : result)];
+            var poor = results.Where(result => result.Best is null).Select(result => result.Pump).ToList();
+            var loose = Searched(ground, poor, isLoose: true).ToDictionary(result => result.Pump);
+            results = [.. results.Select(result => loose.GetValueOrDefault(result.Pump, result))];
         }
 
         var chosen = CheapestOrNearest(results);
@@ -89,11 +101,36 @@ public sealed record Sizing(
             best.Hydraulics,
             best.Table,
             ground.Losses,
-            best.ModuleW,
+            best.Module.PowerW,
             [.. results.Select(result => Verdict(result, chosen))],
             chosen.Serves ? null : BindingLimits.Of(ground, chosen, results),
-            search.RunCount
-        );
+            FrontOf(results),
+            new(results.Sum(result => result.Tally.CandidateCount), results.Sum(result => result.Tally.RunCount))
+        )
+        {
+            Stops = ground.Stops,
+        };
+    }
+
+    // Each pump by itself, so that the answer does not depend on which is done first.
+    private static List<PumpSearch> Searched(SizingGround ground, IReadOnlyList<PumpCard> pumps, bool isLoose)
+    {
+        var results = new PumpSearch[pumps.Count];
+        Parallel.For(0, pumps.Count, i => results[i] = new ArrangementSearch(ground, isLoose).Best(pumps[i]));
+        return [.. results];
+    }
+
+    private static IReadOnlyList<FrontPoint> FrontOf(List<PumpSearch> results)
+    {
+        var front = new CostFront();
+        foreach (
+            var each in results.SelectMany(result => result.Front).Where(each => front.Takes(each.Cost, each.Share))
+        )
+        {
+            front.Add(each);
+        }
+
+        return [.. front.Points.Select(each => new FrontPoint(each.Choice, each.Cost, each.Share))];
     }
 
     private static PumpSearch CheapestOrNearest(List<PumpSearch> results) =>
@@ -101,7 +138,7 @@ public sealed record Sizing(
         ?? results
             .Where(result => result.Best is not null)
             .OrderBy(result => result.Why == "casing")
-            .ThenByDescending(result => result.WorstShare)
+            .ThenByDescending(result => result.Share)
             .ThenBy(result => result.Best!.Cost)
             .FirstOrDefault()
         ?? throw new InvalidOperationException("no pump card could be arranged at all");
@@ -116,62 +153,6 @@ public sealed record Sizing(
             (true, false) => Invariant($"meets the target, {(cost / chosen.Best!.Cost - 1) * 100:0} % dearer"),
             _ => result.WhyNot,
         };
-        return new(result.Pump, outcome, cost, result.WorstShare);
+        return new(result.Pump, outcome, cost, result.Share);
     }
-}
-
-/// <summary>All that is settled before pump, array and tank are chosen.</summary>
-/// <param name="Brief">The brief.</param>
-/// <param name="Survey">Its settled figures.</param>
-/// <param name="Sky">Sun and tilt.</param>
-/// <param name="Demand">Demand by hour.</param>
-/// <param name="Well">Levels and yield.</param>
-/// <param name="Shelf">The cards.</param>
-/// <param name="Prices">Cost of an arrangement.</param>
-public sealed record SizingGround(
-    Brief Brief,
-    Survey Survey,
-    Sky Sky,
-    DemandYear Demand,
-    Well Well,
-    CardShelf Shelf,
-    ArrangementPrices Prices
-)
-{
-    /// <summary>Shares of the array's power kept in the design year: planning values, from memory, and the modules' age.</summary>
-    public ArrayLosses Losses { get; } =
-        ArrayLosses.Planning with
-        {
-            AgeShare = ArrayLosses.KeptAtAgeShare(Math.Clamp((int)Math.Ceiling(Survey["design-years"]), 1, 50)),
-        };
-
-    /// <summary>Hottest cell [°C].</summary>
-    public double HotCellDegC => Survey["record-high"] + Sizing.CellAboveAirK;
-
-    /// <summary>Module cards that may be used.</summary>
-    public IReadOnlyList<ModuleCard> Modules =>
-        Brief.Array.Module is { } name ? [Shelf.Find<ModuleCard>(name)!] : Shelf.All<ModuleCard>();
-
-    /// <summary>Tanks that may be used, smallest first: those that hold the reserve, or the largest when none does.</summary>
-    public IReadOnlyList<(TankCard Card, int Count)> Tanks
-    {
-        get
-        {
-            var all = AllTanks;
-            var reserved = all.Where(tank => tank.Card.UsefulM3 * tank.Count >= ReserveM3).ToList();
-            return reserved.Count > 0 ? reserved : [all[^1]];
-        }
-    }
-
-    /// <summary>Useful volume that the tank must have at least [m³].</summary>
-    public double ReserveM3 => Survey["reserve"] * Demand.DrinkingM3PerDay;
-
-    private IReadOnlyList<(TankCard Card, int Count)> AllTanks =>
-        [
-            .. (Brief.Tank.Card is { } name ? [Shelf.Find<TankCard>(name)!] : Shelf.All<TankCard>())
-                .SelectMany(card =>
-                    (Brief.Tank.Count is { } count ? [count] : Enumerable.Range(1, 3)).Select(n => (card, n))
-                )
-                .OrderBy(tank => tank.card.UsefulM3 * tank.n),
-        ];
 }

@@ -4,6 +4,16 @@ using static System.FormattableString;
 
 namespace Shaduf.Station;
 
+/// <summary>A plane that the modules may lie in, and the sun on it.</summary>
+/// <param name="Facing">Tilt and azimuth.</param>
+/// <param name="PlaneWPerM2">Sun on it by hour [W/m²].</param>
+/// <param name="KWhPerM2Day">Sun on it, mean day of each month [kWh/m²/d].</param>
+public sealed record SkyPlane(
+    PlaneFacing Facing,
+    ImmutableArray<double> PlaneWPerM2,
+    IReadOnlyList<double> KWhPerM2Day
+);
+
 /// <summary>The sun of the station's year, and the way the modules face it.</summary>
 /// <param name="Year">Hourly weather.</param>
 /// <param name="Facing">Tilt and azimuth of the modules.</param>
@@ -20,6 +30,18 @@ public sealed record Sky(
 {
     /// <summary>Seed of the weather year that the station is sized on; others are run to see the spread.</summary>
     public const int DesignSeed = 1;
+
+    /// <summary>The planes that the choice may take: the one with the most sun when it counts, and its neighbours.</summary>
+    public IReadOnlyList<SkyPlane> Planes { get; init; } = [];
+
+    /// <summary>The same sky with the modules in one of its planes.</summary>
+    /// <param name="facing">The plane's tilt and azimuth.</param>
+    /// <returns>The sky.</returns>
+    public Sky On(PlaneFacing facing)
+    {
+        var plane = Planes.First(each => each.Facing == facing);
+        return this with { Facing = facing, PlaneWPerM2 = plane.PlaneWPerM2, PlaneKWhPerM2Day = plane.KWhPerM2Day };
+    }
 
     internal const double LeastTiltDeg = 10;
     internal const double MostTiltDeg = 35;
@@ -38,12 +60,15 @@ public sealed record Sky(
         var tried = tilts
             .Select(tilt => new PlaneFacing(tilt, azimuthDeg))
             .Select(facing => (Facing: facing, Plane: PlaneYear.HayDaviesWPerM2(year, facing, albedo)))
-            .Select(each => (each.Facing, each.Plane, Monthly: MonthlyKWhPerM2Day(each.Plane)))
+            .Select(each => new SkyPlane(each.Facing, each.Plane, MonthlyKWhPerM2Day(each.Plane)))
             .ToList();
         var best = tried.MaxBy(each =>
-            Enumerable.Range(0, 12).Min(month => Ratio(each.Monthly[month], demand.M3PerDay[month]))
-        );
-        return new(year, best.Facing, best.Plane, best.Monthly, [.. NotesOf(brief, best.Facing)]);
+            Enumerable.Range(0, 12).Min(month => Ratio(each.KWhPerM2Day[month], demand.M3PerDay[month]))
+        )!;
+        return new(year, best.Facing, best.PlaneWPerM2, best.KWhPerM2Day, [.. NotesOf(brief, best.Facing)])
+        {
+            Planes = [.. tried.Where((_, i) => Math.Abs(i - tried.IndexOf(best)) <= 1)],
+        };
     }
 
     /// <summary>An hourly year from the survey's monthly means.</summary>
@@ -102,15 +127,6 @@ public sealed record Sky(
 
     private static IEnumerable<ChoiceNote> NotesOf(Brief brief, PlaneFacing facing)
     {
-        if (brief.Array.TiltDeg is null)
-        {
-            yield return new(
-                "tilt of the modules",
-                Invariant($"{facing.TiltDeg:0} deg"),
-                "of the tilts from 10 to 35 deg in steps of 5 the one with the most sun for the demand in the worst month; not below 10 deg, so that rain washes the glass"
-            );
-        }
-
         if (brief.Array.AzimuthDeg is null)
         {
             yield return new(

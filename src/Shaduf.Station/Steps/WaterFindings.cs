@@ -12,8 +12,7 @@ internal static class WaterFindings
     /// <returns>The findings.</returns>
     public static IEnumerable<Finding> Of(Design design, IReadOnlyList<double> otherYears)
     {
-        var (year, target) = (design.Year, design.Survey["target"]);
-        var month = YearCalendarNames.Months[year.WorstMonth];
+        var target = design.Survey["target"];
         if (design.Sizing.Limit is { } limit)
         {
             yield return new(
@@ -27,14 +26,11 @@ internal static class WaterFindings
             );
         }
 
-        yield return Finding.AtLeast(
-            "water/worst-month",
-            year.WorstShare * 100,
-            target * 100,
-            "%",
-            Invariant($"share of the demand met in the worst month, {month}"),
-            "target of the brief, or 95 % by common practice"
-        );
+        foreach (var finding in Target(design))
+        {
+            yield return finding;
+        }
+
         yield return OtherYears(otherYears, target);
         yield return new(
             "water/quality",
@@ -67,6 +63,31 @@ internal static class WaterFindings
             "m3/d",
             "brief and table of defaults"
         );
+    }
+
+    // The target is held against the worst month or the year; the other is told beside it.
+    private static IEnumerable<Finding> Target(Design design)
+    {
+        var (year, target, span) = (design.Year, design.Survey["target"], design.Brief.Uses.TargetSpan);
+        Finding Said(TargetSpan over, string id, double share, string says) =>
+            over == span
+                ? Finding.AtLeast(
+                    id,
+                    share * 100,
+                    target * 100,
+                    "%",
+                    says,
+                    "target of the brief, or 95 % by common practice"
+                )
+                : new(id, FindingStatus.Holds, says, share * 100, null, "%", "");
+
+        yield return Said(
+            TargetSpan.WorstMonth,
+            "water/worst-month",
+            year.WorstShare,
+            Invariant($"share of the demand met in the worst month, {YearCalendarNames.Months[year.WorstMonth]}")
+        );
+        yield return Said(TargetSpan.Year, "water/year", year.YearShare, "share of the year's demand that is met");
     }
 
     private static Finding OtherYears(IReadOnlyList<double> otherYears, double target)

@@ -16,7 +16,11 @@ public sealed record YearInputs(
     PumpTable Table,
     ImmutableArray<double> DrawM3,
     double UsefulM3
-);
+)
+{
+    /// <summary>Levels of the tank at which pump and outlet stop.</summary>
+    public TankStops Stops { get; init; } = TankStops.None;
+}
 
 /// <summary>Hourly record of a year run.</summary>
 /// <param name="ArrayW">Power that the array could give [W].</param>
@@ -89,62 +93,31 @@ public sealed record YearRun(
     /// <summary>Share of the demand met in the worst month.</summary>
     public double WorstShare => MetShare(WorstMonth);
 
-    /// <summary>
-    /// Runs the year: each hour the array's power makes a flow, the tank takes it until it is full, and the uses draw
-    /// what is there. Flow and draw run side by side through the hour.
-    /// </summary>
+    /// <summary>Share of the year's demand that is met; 1 without demand.</summary>
+    public double YearShare => DemandM3.Sum() is > 0 and var asked ? DeliveredM3.Sum() / asked : 1;
+
+    /// <summary>Runs the year: what the array pumps hour by hour, and a tank held against it.</summary>
     /// <param name="inputs">What the run needs.</param>
     /// <param name="trace">Where the hours are recorded; null to keep only the sums.</param>
     /// <returns>The monthly sums.</returns>
     /// <source>Water balance of the tank, hour by hour.</source>
     public static YearRun Run(YearInputs inputs, YearTrace? trace = null)
     {
-        var module = inputs.ModuleW.AsSpan();
-        var draw = inputs.DrawM3.AsSpan();
-        Span<double> demand = stackalloc double[12];
-        Span<double> delivered = stackalloc double[12];
-        Span<double> pumped = stackalloc double[12];
-        Span<double> pumpable = stackalloc double[12];
-
-        // The year runs once before, from an empty tank, so that it begins with the water that such a year leaves.
-        var level = 0.0;
-        for (var hour = 0; hour < module.Length; hour++)
+        var room = new YearRoom();
+        room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table);
+        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops, trace);
+        for (var hour = 0; trace is not null && hour < inputs.ModuleW.Length; hour++)
         {
-            level = Math.Clamp(
-                level + inputs.Table.FlowM3PerH(module[hour] * inputs.ModulesKept) - draw[hour],
-                0,
-                inputs.UsefulM3
-            );
+            trace.ArrayW[hour] = inputs.ModuleW[hour] * inputs.ModulesKept;
         }
 
-        var start = level;
-        var at = 0;
-        for (var month = 0; month < 12; month++)
-        {
-            for (var end = at + (YearCalendar.DaysInMonth[month] * 24); at < end; at++)
-            {
-                var powerW = module[at] * inputs.ModulesKept;
-                var flow = inputs.Table.FlowM3PerH(powerW);
-                var balance = level + flow - draw[at];
-                var kept = balance > inputs.UsefulM3 ? flow - (balance - inputs.UsefulM3) : flow;
-                var got = balance < 0 ? draw[at] + balance : draw[at];
-                level = balance < 0 ? 0 : Math.Min(balance, inputs.UsefulM3);
-                demand[month] += draw[at];
-                delivered[month] += got;
-                pumped[month] += kept;
-                pumpable[month] += flow;
-                if (trace is not null)
-                {
-                    (trace.ArrayW[at], trace.PumpedM3[at], trace.DeliveredM3[at], trace.LevelM3[at]) = (
-                        powerW,
-                        kept,
-                        got,
-                        level
-                    );
-                }
-            }
-        }
-
-        return new([.. demand], [.. delivered], [.. pumped], [.. pumpable], start, level);
+        return new(
+            [.. room.DemandM3],
+            [.. room.DeliveredM3],
+            [.. room.PumpedM3],
+            [.. room.PumpableM3],
+            room.StartM3,
+            room.EndM3
+        );
     }
 }

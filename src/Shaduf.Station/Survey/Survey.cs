@@ -105,6 +105,7 @@ public sealed record Survey
             brief.Tank.ReserveDays,
             uses.Plots.Count == 0 || uses.Livestock.Count + uses.Fixed.Count > 0 || uses.People is not null
         );
+        Settle("tank-restart", brief.Tank.RestartShare);
         Settle("albedo", brief.Array.AlbedoShare);
         Settle("string-cable", brief.Array.StringCableM);
         Settle("motor-cable", brief.Array.MotorCableM);

@@ -43,7 +43,15 @@ public sealed record PumpTable
         HighestRatio = points[^1].Operating.SpeedRatio;
         flowsM3PerH = Grid(points);
         cellsPerW = points.Count > 1 ? Cells / (FullPowerW - StartPowerW) : 0;
+
+        // Along a straight line flow over power rises or falls throughout, so its largest value is at an end of a cell.
+        BestM3PerWh = flowsM3PerH
+            .Select((flow, cell) => flow / (StartPowerW + (cellsPerW > 0 ? cell / cellsPerW : 0)))
+            .Max();
     }
+
+    /// <summary>The most water that any power lifts for each watt-hour [m3/Wh]; 0 when none is lifted.</summary>
+    public double BestM3PerWh { get; }
 
     /// <summary>Power below which no water comes [W].</summary>
     public double StartPowerW { get; }

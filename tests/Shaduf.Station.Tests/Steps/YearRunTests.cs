@@ -12,18 +12,26 @@ public sealed class YearRunTests
         Gen.Double[0, 60]
     );
 
+    private static readonly Gen<TankStops> s_stops = Gen.Select(
+        Gen.Double[0, 1],
+        Gen.Double[0, 0.5],
+        Gen.Double[0, 0.5],
+        (restart, close, more) => new TankStops(restart, close, Math.Min(1, close + more))
+    );
+
     [Fact]
     public void Water_in_is_water_out_and_what_stays_to_a_litre() =>
-        s_any.Sample(
-            each =>
-            {
-                var run = YearRun.Run(Inputs(each));
-                Assert.Equal(run.StartM3 + run.PumpedM3.Sum() - run.DeliveredM3.Sum(), run.EndM3, 0.0005);
-                Assert.InRange(run.StartM3, 0, each.TankM3);
-                Assert.InRange(run.EndM3, 0, each.TankM3);
-            },
-            iter: 200
-        );
+        Gen.Select(s_any, s_stops)
+            .Sample(
+                (each, stops) =>
+                {
+                    var run = YearRun.Run(Inputs(each) with { Stops = stops });
+                    Assert.Equal(run.StartM3 + run.PumpedM3.Sum() - run.DeliveredM3.Sum(), run.EndM3, 0.0005);
+                    Assert.InRange(run.StartM3, 0, each.TankM3);
+                    Assert.InRange(run.EndM3, 0, each.TankM3);
+                },
+                iter: 200
+            );
 
     [Fact]
     public void The_hours_hold_what_the_months_say_and_the_tank_never_overflows() =>
@@ -74,9 +82,84 @@ public sealed class YearRunTests
                 iter: 100
             );
 
+    /// <summary>Stops only ever take water away, so that a run without them bounds every run with a float alone.</summary>
+    [Fact]
+    public void A_float_with_hysteresis_never_delivers_more_than_one_that_throttles() =>
+        Gen.Select(s_any, Gen.Double[0, 1])
+            .Sample(
+                (each, restart) =>
+                {
+                    var throttled = YearRun.Run(Inputs(each));
+                    var stopped = YearRun.Run(Inputs(each) with { Stops = new(restart, 0, 0) });
+                    for (var month = 0; month < 12; month++)
+                    {
+                        Assert.InRange(stopped.DeliveredM3[month], 0, throttled.DeliveredM3[month] + 1e-9);
+                    }
+                },
+                iter: 100
+            );
+
+    /// <summary>Hour by hour: a full tank stops the pump until the restart level, an empty one shuts the outlet until it reopens.</summary>
+    [Fact]
+    public void Pump_and_outlet_stop_and_start_at_their_levels()
+    {
+        var inputs = Inputs((10, 1, 14)) with
+        {
+            Stops = new(0.7, 0.1, 0.4),
+            DrawM3 = [.. s_design.Demand.HourM3.Select((hour, i) => hour * (i < 4000 ? 0.5 : 6))],
+        };
+        var trace = YearTrace.Empty();
+        YearRun.Run(inputs, trace);
+        var (stops, shuts) = (0, 0);
+        for (var hour = 1; hour < trace.LevelM3.Length; hour++)
+        {
+            var (before, after) = (trace.LevelM3[hour - 1], trace.LevelM3[hour]);
+            if (before >= 10 - 1e-9)
+            {
+                stops++;
+                for (var at = hour; at < trace.LevelM3.Length && trace.LevelM3[at - 1] > 7; at++)
+                {
+                    Assert.Equal(0, trace.PumpedM3[at]);
+                }
+            }
+
+            if (before <= 1 + 1e-9 && trace.DeliveredM3[hour - 1] < inputs.DrawM3[hour - 1] - 1e-9)
+            {
+                shuts++;
+                for (var at = hour; at < trace.LevelM3.Length && trace.LevelM3[at - 1] < 4; at++)
+                {
+                    Assert.Equal(0, trace.DeliveredM3[at]);
+                }
+            }
+
+            Assert.Equal(before + trace.PumpedM3[hour] - trace.DeliveredM3[hour], after, 1e-9);
+            Assert.True(after >= 1 - 1e-9 || after >= before, "the outlet drew below its stop");
+        }
+
+        Assert.True(stops > 10, "the tank never filled");
+        Assert.True(shuts > 10, "the outlet never shut");
+    }
+
+    [Fact]
+    public void A_room_used_again_forgets_the_run_before()
+    {
+        var (first, second) = (Inputs((20, 1, 10)), Inputs((5, 2, 30)));
+        var room = new YearRoom();
+        foreach (var inputs in new[] { first, second, first })
+        {
+            room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table);
+            room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops);
+            var run = YearRun.Run(inputs);
+            Assert.Equal(run.DeliveredM3, room.DeliveredM3.ToArray());
+            Assert.Equal(run.PumpedM3, room.PumpedM3.ToArray());
+            Assert.Equal((run.StartM3, run.EndM3), (room.StartM3, room.EndM3));
+        }
+    }
+
     private static YearInputs Inputs((double TankM3, double Demand, double Modules) each) =>
         s_design.Sizing.Inputs(s_design.Demand) with
         {
+            Stops = TankStops.None,
             UsefulM3 = each.TankM3,
             ModulesKept = each.Modules,
             DrawM3 = [.. s_design.Demand.HourM3.Select(hour => hour * each.Demand)],

@@ -1,0 +1,62 @@
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>What the search chose, and why.</summary>
+internal static class ChoiceNotes
+{
+    private const string Search =
+        "of the arrangements of all cards the cheapest that meets the target: pump, drive, pipes, array, tilt and tank together";
+
+    /// <summary>The notes of a choice.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="sizing">The choice.</param>
+    /// <returns>The notes.</returns>
+    public static IEnumerable<ChoiceNote> Of(Brief brief, Sizing sizing)
+    {
+        var choice = sizing.Choice;
+        yield return new(
+            "pump",
+            choice.Pump.Name,
+            sizing.Limit is null
+                ? Invariant(
+                    $"{Search}; {sizing.Tally.CandidateCount:#,0} looked at, {sizing.Tally.RunCount:#,0} run through the year, the others ruled out by bounds"
+                )
+                : $"none meets the target; this comes nearest. {sizing.Limit.Says}"
+        );
+        yield return new(
+            "drive",
+            choice.Drive.Name,
+            "carries the motor's current after derating, and its window takes the strings"
+        );
+        yield return new(
+            "array",
+            Invariant(
+                $"{choice.ModuleCount} of {choice.Module.Name}: {choice.SeriesCount} in series, {choice.StringCount} strings"
+            ),
+            Search
+        );
+        if (brief.Array.TiltDeg is null)
+        {
+            yield return new(
+                "tilt of the modules",
+                Invariant($"{choice.Facing.TiltDeg:0} deg"),
+                "of the tilt with the most sun for the demand in the worst month and its neighbours the one of the cheapest arrangement: a steeper rack costs more steel; not below 10 deg, so that rain washes the glass"
+            );
+        }
+
+        yield return new("tank", Invariant($"{choice.TankCount} of {choice.Tank.Name}"), Search);
+        yield return new(
+            "main",
+            choice.Lift.Main.Name,
+            "the mains whose pressure class and speed fit were priced with each pump"
+        );
+        yield return new(
+            "riser",
+            choice.Lift.Riser.Name,
+            Invariant(
+                $"of the two narrowest that carry the flow at {Lift.FastestRiserMPerS} m/s at most and the closed-valve head"
+            )
+        );
+    }
+}

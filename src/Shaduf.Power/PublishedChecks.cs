@@ -7,7 +7,7 @@ public static class PublishedChecks
 {
     /// <summary>One check for each quantity named in the trade's published files.</summary>
     public static IReadOnlyList<PublishedCheck> All { get; } =
-    [.. OfArray(), .. OfDrive(), .. CableChecks.All(), .. OfGuard()];
+    [.. ModuleChecks.All(), .. OfArray(), .. OfDrive(), .. CableChecks.All(), .. OfGuard()];
 
     // Figures that a kernel does not use stay NaN: a kernel that looked at one would refuse it.
     private static readonly ModuleSheet UnknownModule = new(
@@ -48,11 +48,6 @@ public static class PublishedChecks
 
     private static IEnumerable<PublishedCheck> OfArray() =>
         [
-            new(
-                "power/module-power",
-                "power at cell temperature",
-                row => ModulePower.AtCellW(Module(row), row["irradianceWPerM2"], row["cellDegC"])
-            ),
             new("power/array-losses", "kept share of the planning losses", _ => ArrayLosses.Planning.KeptShare),
             new(
                 "power/string-voltage",

@@ -107,6 +107,16 @@ public static class PublishedChecks
                         row["lossWPerM2K"],
                         row["windLossWSPerM3K"]
                     )
+            ),
+            (
+                "sandia",
+                row =>
+                    CellTemperature.DegCBySandia(
+                        row["planeWPerM2"],
+                        row["airDegC"],
+                        row["windMPerS"],
+                        (SandiaMount)row["mount"]
+                    )
             )
         ),
         .. Of(

@@ -106,6 +106,7 @@ internal static class CardReader
             }
 
             fields.RefuseUnless(body.WidthMm <= body.LengthMm, "width", "the short side is longer than the long side");
+            fields.RefusedBy("power", () => DeSotoFit.Of(sheet));
         }
 
         return new(head.Name, head.About, head.IsPlanningData, sheet, body);

@@ -71,11 +71,9 @@ public sealed record Sizing(
         WeatherYear year,
         ImmutableArray<double> planeWPerM2
     ) =>
-        ModulePower.YearW(
-            module.Sheet,
-            planeWPerM2,
-            CellTemperature.YearDegCByNoct(year, planeWPerM2, module.Sheet.NoctDegC)
-        );
+        ModuleTable
+            .Build(DeSotoFit.Of(module.Sheet).Module)
+            .YearW(planeWPerM2, CellTemperature.YearDegC(year, planeWPerM2, module.Sheet.NoctDegC));
 
     /// <summary>
     /// Arranges every pump with every drive, pipe, array, tilt and tank that fit it, and returns the cheapest that meets

@@ -52,7 +52,7 @@ public sealed class PlaneYearTests
     public void Cells_are_as_warm_as_the_air_at_night_and_warmer_by_day()
     {
         var plane = PlaneYear.HayDaviesWPerM2(Year, new(15, 0), 0.2);
-        var cellDegC = CellTemperature.YearDegCByNoct(Year, plane, 45);
+        var cellDegC = CellTemperature.YearDegC(Year, plane, 45);
         for (var hour = 0; hour < YearCalendar.HourCount; hour++)
         {
             Assert.Equal(Year.AirDegC[hour] + (plane[hour] * 25 / 800), cellDegC[hour], 1e-9);
@@ -64,6 +64,6 @@ public sealed class PlaneYearTests
     {
         var half = Year with { GlobalWPerM2 = ImmutableArray.Create(new double[4380]) };
         Assert.Throws<ArgumentOutOfRangeException>(() => PlaneYear.HayDaviesWPerM2(half, new(15, 0), 0.2));
-        Assert.Throws<ArgumentOutOfRangeException>(() => CellTemperature.YearDegCByNoct(Year, [.. new double[24]], 45));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CellTemperature.YearDegC(Year, [.. new double[24]], 45));
     }
 }

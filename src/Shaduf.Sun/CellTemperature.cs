@@ -164,11 +164,7 @@ public static class CellTemperature
     /// <returns>Cell temperature [degC], 8,760 values.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>As <see cref="DegCByFaiman"/> and <see cref="StillAirLossWPerM2K"/></source>
-    public static ImmutableArray<double> YearDegC(
-        WeatherYear year,
-        ImmutableArray<double> planeWPerM2,
-        double noctDegC
-    )
+    public static ImmutableArray<double> YearDegC(WeatherYear year, ImmutableArray<double> planeWPerM2, double noctDegC)
     {
         Within.RequireCount(year.AirDegC.Length, YearCalendar.HourCount, YearCalendar.HourCount);
         Within.RequireCount(planeWPerM2.Length, YearCalendar.HourCount, YearCalendar.HourCount);

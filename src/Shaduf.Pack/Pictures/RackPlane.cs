@@ -11,6 +11,9 @@ public static class RackPlane
     private const double SideRoomMm = 34;
     private const double LevelRoomMm = 44;
 
+    // Middle to middle of two balloons that do not touch.
+    private const double BalloonMm = 7;
+
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="rack">The rack.</param>
     /// <param name="module">The module.</param>
@@ -96,22 +99,18 @@ public static class RackPlane
 
     private static void Marks(SiteView view, PlaneView plane, Rack rack)
     {
+        var placed = new List<PaperPoint>();
         foreach (var mark in new[] { "F1", "F2", "F3", "F4", "T1", "S1" })
         {
-            // The stub of the first crossing, the tube of the last one: their balloons stay apart.
-            var all = rack.Steel.Parts.Where(part => part.Mark == mark).ToList();
-            if ((mark == "S1" ? all.FirstOrDefault() : all.LastOrDefault()) is { } part)
+            // The stub of the first crossing, the tube of the last one, so that their balloons stay apart; another of
+            // the same mark where a balloon has no room.
+            var all = rack.Steel.Parts.Where(part => part.Mark == mark);
+            var places = (mark == "S1" ? all : all.Reverse()).Select(part => BalloonPlace(view, plane, part)).ToList();
+            if (places.Count > 0)
             {
-                var (from, to) = (plane.At(part.Shape.Start), plane.At(part.Shape.End));
-                var share =
-                    mark is "F1" or "F4" ? 0.38
-                    : mark == "T1" ? 0.75
-                    : mark == "S1" ? 1.6
-                    : 0.5;
-                view.Builder.Balloon(
-                    view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))),
-                    mark
-                );
+                var free = places.FindIndex(place => placed.TrueForAll(other => other.DistanceMm(place) >= BalloonMm));
+                placed.Add(places[Math.Max(0, free)]);
+                view.Builder.Balloon(placed[^1], mark);
             }
         }
 
@@ -119,6 +118,19 @@ public static class RackPlane
         {
             view.Circle(Layer.Centre, new(x, rack.Size.DepthMm / 2), rack.Sections.Column.SideMm);
         }
+    }
+
+    private static PaperPoint BalloonPlace(SiteView view, PlaneView plane, Part part)
+    {
+        var (from, to) = (plane.At(part.Shape.Start), plane.At(part.Shape.End));
+        var share = part.Mark switch
+        {
+            "F1" or "F4" => 0.38,
+            "T1" => 0.75,
+            "S1" => 1.6,
+            _ => 0.5,
+        };
+        return view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share)));
     }
 
     // Turns points of the model into the plane: x along the row, y up the slope.

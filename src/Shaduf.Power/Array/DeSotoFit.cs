@@ -206,8 +206,7 @@ public static class DeSotoFit
     private static DiodeState Bare(ModuleSheet sheet, double idealityV, double seriesOhm)
     {
         var scaledA =
-            sheet.ShortCircuitA
-            / (1 - Math.Exp(((sheet.ShortCircuitA * seriesOhm) - sheet.OpenCircuitV) / idealityV));
+            sheet.ShortCircuitA / (1 - Math.Exp(((sheet.ShortCircuitA * seriesOhm) - sheet.OpenCircuitV) / idealityV));
         var saturationA = scaledA * Math.Exp(-sheet.OpenCircuitV / idealityV);
         return new(scaledA - saturationA, saturationA, seriesOhm, 0, idealityV);
     }

@@ -81,7 +81,11 @@ public sealed class DeSotoFitTests
             row.Number("isc_a"),
             row.Number("vmp_v"),
             row.Number("imp_a"),
-            new(-0.004, row.Number("beta_voc_v_per_k") / row.Number("voc_v"), row.Number("alpha_sc_a_per_k") / row.Number("isc_a")),
+            new(
+                -0.004,
+                row.Number("beta_voc_v_per_k") / row.Number("voc_v"),
+                row.Number("alpha_sc_a_per_k") / row.Number("isc_a")
+            ),
             45,
             1000,
             20

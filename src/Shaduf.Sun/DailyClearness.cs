@@ -121,49 +121,13 @@ public static class DailyClearness
             }
         }
 
-        Scale(best, dayWeights, meanRatio);
-        return best;
-    }
-
-    // Days that meet an end of the class are held there, and the rest scaled anew, until no further day meets one.
-    private static void Scale(double[] days, ReadOnlySpan<double> dayWeights, double meanRatio)
-    {
         var library = ClassOf(meanRatio);
-        var held = new bool[days.Length];
-        for (var round = 0; round <= days.Length; round++)
-        {
-            var (heldSum, freeSum, weightSum) = (0.0, 0.0, 0.0);
-            for (var day = 0; day < days.Length; day++)
-            {
-                weightSum += dayWeights[day];
-                heldSum += held[day] ? days[day] * dayWeights[day] : 0;
-                freeSum += held[day] ? 0 : days[day] * dayWeights[day];
-            }
-
-            var factor = ((meanRatio * weightSum) - heldSum) / freeSum;
-            var holdsMore = false;
-            for (var day = 0; day < days.Length; day++)
-            {
-                var scaled = days[day] * factor;
-                if (!held[day] && !(scaled >= library.LowestDayRatio && scaled <= library.HighestDayRatio))
-                {
-                    days[day] = factor > 1 ? library.HighestDayRatio : library.LowestDayRatio;
-                    holdsMore = held[day] = true;
-                }
-            }
-
-            if (!holdsMore)
-            {
-                for (var day = 0; day < days.Length; day++)
-                {
-                    days[day] *= held[day] ? 1 : factor;
-                }
-
-                return;
-            }
-        }
-
-        throw new ArithmeticException($"No days of clearness within the class have the mean {meanRatio}.");
+        Span<double> lowest = stackalloc double[best.Length];
+        Span<double> highest = stackalloc double[best.Length];
+        lowest.Fill(library.LowestDayRatio);
+        highest.Fill(library.HighestDayRatio);
+        HeldScale.To(best, dayWeights, meanRatio, lowest, highest);
+        return best;
     }
 
     private static double WeightedMean(double[] days, ReadOnlySpan<double> dayWeights)

@@ -11,8 +11,8 @@ namespace Shaduf.Sun;
 public static class MonthlyMeansYear
 {
     /// <summary>
-    /// Draws a year: daily clearness as a Markov chain, the months made exact, a smooth profile within the day, direct and
-    /// diffuse by Erbs, and air temperature with its daily swing.
+    /// Draws a year: daily clearness as a Markov chain, the months made exact, hours that scatter about their mean and keep
+    /// the day's sum, direct and diffuse by Erbs, and air temperature with its daily swing.
     /// </summary>
     /// <param name="place">
     /// The site: latitude -66 to 66 (no polar day or night), UTC offset within 4 h of what the longitude says.
@@ -25,7 +25,7 @@ public static class MonthlyMeansYear
     /// message names the month.
     /// </exception>
     /// <source>
-    /// Aguiar, Collares-Pereira, Conde 1988; Collares-Pereira, Rabl 1979; Erbs, Klein, Duffie 1982; Erbs, Klein, Beckman
+    /// Aguiar, Collares-Pereira, Conde 1988; Aguiar, Collares-Pereira 1992; Erbs, Klein, Duffie 1982; Erbs, Klein, Beckman
     /// 1983
     /// </source>
     public static WeatherYear Generate(Place place, MonthlyClimate climate, int seed)
@@ -40,33 +40,15 @@ public static class MonthlyMeansYear
         }
 
         var monthRatios = MonthRatios(climate, daysAboveWhPerM2);
-        var dayRatios = DayRatios(monthRatios, daysAboveWhPerM2, seed);
+        var random = new SplitMix64(unchecked((ulong)seed));
+        var dayRatios = DayRatios(monthRatios, daysAboveWhPerM2, random);
         var globalWPerM2 = new double[hours.Length];
-        var splits = new SplitIrradiance[hours.Length];
         for (var day = 0; day < dayRatios.Length; day++)
         {
-            var ofDay = hours.AsSpan(day * 24, 24);
-            var shareSum = 0.0;
-            foreach (var hour in ofDay)
-            {
-                shareSum += hour.DayShare;
-            }
-
-            for (var i = 0; i < 24; i++)
-            {
-                if (ofDay[i].LitShare > 0)
-                {
-                    var at = (day * 24) + i;
-                    globalWPerM2[at] = dayRatios[day] * daysAboveWhPerM2[day] * ofDay[i].DayShare / shareSum;
-                    splits[at] = Decomposition.ErbsSplit(
-                        globalWPerM2[at],
-                        ofDay[i].Sun.ZenithDeg,
-                        ofDay[i].NormalWPerM2
-                    );
-                }
-            }
+            FillDay(place, day, dayRatios[day], hours.AsSpan(day * 24, 24), globalWPerM2.AsSpan(day * 24, 24), random);
         }
 
+        var splits = hours.Select((hour, i) => Split(globalWPerM2[i], hour)).ToArray();
         return new(
             [.. globalWPerM2],
             [.. splits.Select(split => split.DirectNormalWPerM2)],
@@ -77,6 +59,46 @@ public static class MonthlyMeansYear
             [.. hours.Select(hour => hour.NormalWPerM2)]
         );
     }
+
+    private static void FillDay(
+        Place place,
+        int day,
+        double dayRatio,
+        ReadOnlySpan<SunlitHour> hours,
+        Span<double> globalWPerM2,
+        SplitMix64 random
+    )
+    {
+        Span<LitHour> lit = stackalloc LitHour[24];
+        var count = 0;
+        var equationOfTimeMin = SolarGeometry.EquationOfTimeMin(day + 1);
+        for (var i = 0; i < 24; i++)
+        {
+            if (hours[i].HorizontalWPerM2 > 0)
+            {
+                var solarTimeH = SolarGeometry.SolarTimeH(i + 0.5, place, equationOfTimeMin);
+                var elevationDeg = Math.Max(0, 90 - hours[i].Sun.ZenithDeg);
+                lit[count++] = new(
+                    elevationDeg,
+                    solarTimeH - (24 * Math.Floor(solarTimeH / 24)),
+                    hours[i].HorizontalWPerM2
+                );
+            }
+        }
+
+        var ratios = HourlyClearness.Day(dayRatio, lit[..count], random);
+        var at = 0;
+        for (var i = 0; i < 24; i++)
+        {
+            if (hours[i].HorizontalWPerM2 > 0)
+            {
+                globalWPerM2[i] = ratios[at++] * hours[i].HorizontalWPerM2;
+            }
+        }
+    }
+
+    private static SplitIrradiance Split(double globalWPerM2, SunlitHour hour) =>
+        globalWPerM2 > 0 ? Decomposition.ErbsSplit(globalWPerM2, hour.Sun.ZenithDeg, hour.NormalWPerM2) : default;
 
     private static void Require(Place place)
     {
@@ -93,6 +115,12 @@ public static class MonthlyMeansYear
     private static double[] MonthRatios(MonthlyClimate climate, double[] daysAboveWhPerM2)
     {
         Within.RequireCount(climate.GlobalKWhPerM2Day.Count, 12, 12);
+        Within.RequireCount(climate.SwingK.Count, 12, 12);
+        foreach (var swingK in climate.SwingK)
+        {
+            Within.Require(swingK ?? 0, 0, 30, "K");
+        }
+
         var ratios = new double[12];
         for (var month = 0; month < 12; month++)
         {
@@ -113,9 +141,8 @@ public static class MonthlyMeansYear
         return ratios;
     }
 
-    private static double[] DayRatios(double[] monthRatios, double[] daysAboveWhPerM2, int seed)
+    private static double[] DayRatios(double[] monthRatios, double[] daysAboveWhPerM2, SplitMix64 random)
     {
-        var random = new SplitMix64(unchecked((ulong)seed));
         var days = new List<double>(daysAboveWhPerM2.Length);
         var dayBeforeRatio = monthRatios[^1];
         for (var month = 0; month < 12; month++)
@@ -144,7 +171,8 @@ public static class MonthlyMeansYear
                         place,
                         SolarGeometry.EquationOfTimeMin(day + 1)
                     );
-                    var swingK = AirTemperature.DailySwingK(monthRatios[YearCalendar.MonthOf(hour)]);
+                    var month = YearCalendar.MonthOf(hour);
+                    var swingK = climate.SwingK[month] ?? AirTemperature.DailySwingK(monthRatios[month]);
                     return dayMeansDegC[day] + (swingK * AirTemperature.DailyShapeShare(solarTimeH));
                 }),
         ];

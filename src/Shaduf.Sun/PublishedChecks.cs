@@ -124,9 +124,10 @@ public static class PublishedChecks
             ("stationary-mean", row => DailyClearness.StationaryMeanRatio((int)row["classNumber"]))
         ),
         .. Of("sun/air-temperature", ("daily-shape", row => AirTemperature.DailyShapeShare(row["solarTimeH"]))),
+        .. YearChecks.All,
     ];
 
-    private static IEnumerable<PublishedCheck> Of(
+    internal static IEnumerable<PublishedCheck> Of(
         string method,
         params (string Quantity, Func<PublishedCase, double> Obtain)[] checks
     ) => checks.Select(check => new PublishedCheck(method, check.Quantity, check.Obtain));

@@ -21,4 +21,7 @@ internal sealed class SplitMix64(ulong seed)
 
     /// <summary>A number from 0 up to but not 1, every one of 2^53 steps as likely.</summary>
     internal double NextShare() => (Next() >> 11) * (1.0 / (1UL << 53));
+
+    /// <summary>A number of mean 0 and standard deviation 1 from the bell curve (Box, Muller 1958).</summary>
+    internal double NextNormal() => Math.Sqrt(-2 * Math.Log(1 - NextShare())) * Math.Cos(2 * Math.PI * NextShare());
 }

@@ -3,16 +3,9 @@ namespace Shaduf.Sun;
 /// <summary>The sun in one hour of a year run; for latitudes without polar day or night.</summary>
 /// <param name="Sun">Where it stands in the middle of the hour's sunlit part; of the whole hour at night.</param>
 /// <param name="LitShare">Share of the hour in which its centre is up, 0 to 1.</param>
-/// <param name="DayShare">The hour's share of its day's irradiation by the daily profile, before the day is summed.</param>
 /// <param name="NormalWPerM2">Extraterrestrial irradiance normal to the sun, mean of the hour [W/m2].</param>
 /// <param name="HorizontalWPerM2">Extraterrestrial irradiance on the horizontal, mean of the hour [W/m2].</param>
-internal readonly record struct SunlitHour(
-    SunAngles Sun,
-    double LitShare,
-    double DayShare,
-    double NormalWPerM2,
-    double HorizontalWPerM2
-)
+internal readonly record struct SunlitHour(SunAngles Sun, double LitShare, double NormalWPerM2, double HorizontalWPerM2)
 {
     private static readonly double YearStartDay = JulianDay.DaysAtUtc(YearCalendar.Year, 1, 1, 0);
 
@@ -25,7 +18,7 @@ internal readonly record struct SunlitHour(
         var endDeg = Math.Min(sun.HourAngleDeg + 7.5, sunsetDeg);
         if (startDeg >= endDeg)
         {
-            return new(SolarPosition.PsaPlus(middleDay, place.LatitudeDeg, place.LongitudeDeg), 0, 0, 0, 0);
+            return new(SolarPosition.PsaPlus(middleDay, place.LatitudeDeg, place.LongitudeDeg), 0, 0, 0);
         }
 
         var litShare = (endDeg - startDeg) / 15;
@@ -45,7 +38,6 @@ internal readonly record struct SunlitHour(
         return new(
             SolarPosition.PsaPlus(litMiddleDay, place.LatitudeDeg, place.LongitudeDeg),
             litShare,
-            litShare * DailyProfile.NormalisedShare(litMiddleDeg, sunsetDeg),
             litShare * normalWPerM2,
             horizontalMJPerM2 * 1e6 / 3600
         );

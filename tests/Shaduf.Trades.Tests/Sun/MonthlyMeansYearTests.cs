@@ -47,16 +47,54 @@ public sealed class MonthlyMeansYearTests
     }
 
     [Fact]
-    public void The_afternoon_mirrors_the_morning_and_is_warmer()
+    public void Afternoons_together_mirror_the_mornings_and_are_warmer()
     {
         var year = MonthlyMeansYear.Generate(new(0, 0, 0, 0), Climate(0, [.. Enumerable.Repeat(0.55, 12)]), 1);
-        // 16 April: the sundial agrees with the clock.
-        const int noon = (105 * 24) + 12;
         for (var h = 0; h < 6; h++)
         {
-            Assert.Equal(year.GlobalWPerM2[noon - 1 - h], year.GlobalWPerM2[noon + h], 2.0);
-            Assert.True(year.AirDegC[noon + h] > year.AirDegC[noon - 1 - h]);
+            var (before, after) = (Hours(11 - h), Hours(12 + h));
+            Assert.Equal(
+                1,
+                before.Average(hour => year.GlobalWPerM2[hour]) / after.Average(hour => year.GlobalWPerM2[hour]),
+                0.05
+            );
+            Assert.True(after.Average(hour => year.AirDegC[hour]) > before.Average(hour => year.AirDegC[hour]));
         }
+
+        // The sundial agrees with the clock over the year, and nearly so in each half of a month of these.
+        static IEnumerable<int> Hours(int hourOfDay) => Enumerable.Range(0, 365).Select(day => (24 * day) + hourOfDay);
+    }
+
+    // Erbs's relation of days (Duffie and Beckman, equation 2.11.1, from memory): hours that scatter get its diffuse
+    // share when each is split by the relation of hours; days that are smooth inside get too much.
+    [Fact]
+    public void The_days_diffuse_share_is_that_of_the_daily_relation()
+    {
+        var (place, climate) = Example();
+        var year = MonthlyMeansYear.Generate(place, climate, 1);
+        var expected = DayRatios(place, year)
+            .Select((ratio, day) => DailyDiffuseShare(ratio) * DaySum(year, day))
+            .Sum();
+        Assert.Equal(expected / year.GlobalWPerM2.Sum(), year.DiffuseWPerM2.Sum() / year.GlobalWPerM2.Sum(), 0.015);
+
+        static double DailyDiffuseShare(double k) =>
+            k < 0.722 ? 1 + (0.2832 * k) - (2.5557 * k * k) + (0.8448 * k * k * k) : 0.175;
+    }
+
+    [Fact]
+    public void The_swing_of_the_air_is_the_one_given()
+    {
+        var (place, climate) = Example();
+        var year = MonthlyMeansYear.Generate(
+            place,
+            climate with
+            {
+                SwingK = [.. Enumerable.Repeat((double?)14, 12)],
+            },
+            1
+        );
+        var day = year.AirDegC.Skip(24 * 40).Take(24).ToList();
+        Assert.Equal(14 * 0.976, day.Max() - day.Min(), 0.4);
     }
 
     [Fact]

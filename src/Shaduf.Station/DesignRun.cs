@@ -128,9 +128,12 @@ public static class DesignRun
                 .Range(Sky.DesignSeed + 1, OtherYearCount)
                 .Select(seed => Sky.WeatherOf(design.Brief.Site, survey, seed))
                 .Select(year =>
-                    (Year: year, Plane: PlaneYear.HayDaviesWPerM2(year, design.Sky.Facing, survey["albedo"]))
+                    (
+                        Year: year,
+                        Light: Sky.LightOn(SkyYear.Of(year, PerezSet.AllSites1990), design.Sky.Facing, survey["albedo"])
+                    )
                 )
-                .Select(each => Sizing.ModuleYearW(design.Choice.Module, each.Year, each.Plane))
+                .Select(each => Sizing.ModuleYearW(design.Choice.Module, each.Year, each.Light))
                 .Select(moduleW => YearRun.Run(sizing.Inputs(design.Demand) with { ModuleW = moduleW }).WorstShare),
         ];
     }

@@ -92,8 +92,12 @@ public static class PublishedChecks
             ("beam", row => OnPlane(row, Transposition.HayDavies).BeamWPerM2),
             ("ground", row => OnPlane(row, Transposition.HayDavies).GroundWPerM2),
             ("isotropic-sky", row => OnPlane(row, Transposition.Isotropic).SkyWPerM2),
-            ("hay-davies-sky", row => OnPlane(row, Transposition.HayDavies).SkyWPerM2)
+            ("hay-davies-sky", row => OnPlane(row, Transposition.HayDavies).SkyWPerM2),
+            ("slope-hour-reindl", row => SlopeHourMJPerM2(row, Transposition.Reindl)),
+            ("reindl-sky", row => OnPlane(row, Transposition.Reindl).SkyWPerM2),
+            ("perez-sky", row => OnPlane(row, Perez).SkyWPerM2)
         ),
+        .. LightChecks.All,
         .. Of(
             "sun/cell-temperature",
             ("noct", row => CellTemperature.DegCByNoct(row["planeWPerM2"], row["airDegC"], row["noctDegC"])),
@@ -188,6 +192,9 @@ public static class PublishedChecks
             Plane(row),
             row["albedoShare"]
         );
+
+    private static PlaneIrradiance Perez(SkyMoment sky, SunAngles sun, PlaneFacing plane, double albedoShare) =>
+        Transposition.Perez(sky, sun, plane, albedoShare, PerezSet.AllSites1990);
 
     // The book's hour: clearness from the hour's irradiation, diffuse by Erbs, sun in the middle of the hour.
     private static (double ClearnessRatio, double DiffuseShare, double NormalWPerM2) SlopeHour(PublishedCase row)

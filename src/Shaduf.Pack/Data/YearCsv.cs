@@ -29,7 +29,7 @@ internal static class YearCsv
             stamps = stamps.AddHours(1);
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"{stamps:yyyy-MM-dd'T'HH:mm},{year.AirDegC[hour]:0.0},{year.GlobalWPerM2[hour]:0.0},{design.Sky.PlaneWPerM2[hour]:0.0},{trace.ArrayW[hour]:0},{trace.PumpedM3[hour]:0.0000},{design.Demand.HourM3[hour]:0.0000},{trace.DeliveredM3[hour]:0.0000},{trace.LevelM3[hour]:0.000}\n"
+                $"{stamps:yyyy-MM-dd'T'HH:mm},{year.AirDegC[hour]:0.0},{year.GlobalWPerM2[hour]:0.0},{design.Sky.Light.PlaneWPerM2[hour]:0.0},{trace.ArrayW[hour]:0},{trace.PumpedM3[hour]:0.0000},{design.Demand.HourM3[hour]:0.0000},{trace.DeliveredM3[hour]:0.0000},{trace.LevelM3[hour]:0.000}\n"
             );
         }
 

@@ -64,16 +64,12 @@ public sealed record Sizing(
     /// <summary>Power of one module through the year [W].</summary>
     /// <param name="module">The module.</param>
     /// <param name="year">Weather.</param>
-    /// <param name="planeWPerM2">Sun on the plane [W/m²].</param>
+    /// <param name="light">Sun on the modules.</param>
     /// <returns>Power by hour [W].</returns>
-    public static ImmutableArray<double> ModuleYearW(
-        ModuleCard module,
-        WeatherYear year,
-        ImmutableArray<double> planeWPerM2
-    ) =>
+    public static ImmutableArray<double> ModuleYearW(ModuleCard module, WeatherYear year, PlaneYear light) =>
         ModuleTable
             .Build(DeSotoFit.Of(module.Sheet).Module)
-            .YearW(planeWPerM2, CellTemperature.YearDegC(year, planeWPerM2, module.Sheet.NoctDegC));
+            .YearW(light.EffectiveWPerM2, CellTemperature.YearDegC(year, light.PlaneWPerM2, module.Sheet.NoctDegC));
 
     /// <summary>
     /// Arranges every pump with every drive, pipe, array, tilt and tank that fit it, and returns the cheapest that meets

@@ -57,10 +57,7 @@ public sealed record SizingGround(
 
     /// <summary>Power of one module through the year on a plane.</summary>
     internal ModuleYear ModuleYearOf(ModuleCard module, SkyPlane plane) =>
-        moduleYears.GetOrAdd(
-            (module.Name, plane.Facing),
-            _ => new(Sizing.ModuleYearW(module, Sky.Year, plane.PlaneWPerM2))
-        );
+        moduleYears.GetOrAdd((module.Name, plane.Facing), _ => new(Sizing.ModuleYearW(module, Sky.Year, plane.Light)));
 
     /// <summary>Useful volume that the tank must have at least [m³].</summary>
     public double ReserveM3 => Survey["reserve"] * Demand.DrinkingM3PerDay;

@@ -6,24 +6,20 @@ namespace Shaduf.Station;
 
 /// <summary>A plane that the modules may lie in, and the sun on it.</summary>
 /// <param name="Facing">Tilt and azimuth.</param>
-/// <param name="PlaneWPerM2">Sun on it by hour [W/m²].</param>
+/// <param name="Light">Sun on it by hour.</param>
 /// <param name="KWhPerM2Day">Sun on it, mean day of each month [kWh/m²/d].</param>
-public sealed record SkyPlane(
-    PlaneFacing Facing,
-    ImmutableArray<double> PlaneWPerM2,
-    IReadOnlyList<double> KWhPerM2Day
-);
+public sealed record SkyPlane(PlaneFacing Facing, PlaneYear Light, IReadOnlyList<double> KWhPerM2Day);
 
 /// <summary>The sun of the station's year, and the way the modules face it.</summary>
 /// <param name="Year">Hourly weather.</param>
 /// <param name="Facing">Tilt and azimuth of the modules.</param>
-/// <param name="PlaneWPerM2">Sun on the modules by hour [W/m²].</param>
+/// <param name="Light">Sun on the modules by hour: open, lost on the way, and at the cells.</param>
 /// <param name="PlaneKWhPerM2Day">Sun on the modules, mean day of each month [kWh/m²/d].</param>
 /// <param name="Notes">What was chosen and why.</param>
 public sealed record Sky(
     WeatherYear Year,
     PlaneFacing Facing,
-    ImmutableArray<double> PlaneWPerM2,
+    PlaneYear Light,
     IReadOnlyList<double> PlaneKWhPerM2Day,
     IReadOnlyList<ChoiceNote> Notes
 )
@@ -40,7 +36,7 @@ public sealed record Sky(
     public Sky On(PlaneFacing facing)
     {
         var plane = Planes.First(each => each.Facing == facing);
-        return this with { Facing = facing, PlaneWPerM2 = plane.PlaneWPerM2, PlaneKWhPerM2Day = plane.KWhPerM2Day };
+        return this with { Facing = facing, Light = plane.Light, PlaneKWhPerM2Day = plane.KWhPerM2Day };
     }
 
     internal const double LeastTiltDeg = 10;
@@ -57,15 +53,16 @@ public sealed record Sky(
         var azimuthDeg = brief.Array.AzimuthDeg ?? (brief.Site.LatitudeDeg >= 0 ? 180 : 0);
         var albedo = survey["albedo"];
         var tilts = brief.Array.TiltDeg is { } given ? [given] : Tilts();
+        var ready = SkyYear.Of(year, PerezSet.AllSites1990);
         var tried = tilts
             .Select(tilt => new PlaneFacing(tilt, azimuthDeg))
-            .Select(facing => (Facing: facing, Plane: PlaneYear.HayDaviesWPerM2(year, facing, albedo)))
-            .Select(each => new SkyPlane(each.Facing, each.Plane, MonthlyKWhPerM2Day(each.Plane)))
+            .Select(facing => (Facing: facing, Light: LightOn(ready, facing, albedo)))
+            .Select(each => new SkyPlane(each.Facing, each.Light, MonthlyKWhPerM2Day(each.Light.PlaneWPerM2)))
             .ToList();
         var best = tried.MaxBy(each =>
             Enumerable.Range(0, 12).Min(month => Ratio(each.KWhPerM2Day[month], demand.M3PerDay[month]))
         )!;
-        return new(year, best.Facing, best.PlaneWPerM2, best.KWhPerM2Day, [.. NotesOf(brief, best.Facing)])
+        return new(year, best.Facing, best.Light, best.KWhPerM2Day, [.. NotesOf(brief, best.Facing)])
         {
             Planes = [.. tried.Where((_, i) => Math.Abs(i - tried.IndexOf(best)) <= 1)],
         };
@@ -82,6 +79,14 @@ public sealed record Sky(
             survey.Climate,
             seed
         );
+
+    /// <summary>The light of a year on the modules.</summary>
+    /// <param name="ready">The year, prepared.</param>
+    /// <param name="facing">Tilt and azimuth.</param>
+    /// <param name="albedoShare">Share that the ground throws back.</param>
+    /// <returns>The light by hour.</returns>
+    public static PlaneYear LightOn(SkyYear ready, PlaneFacing facing, double albedoShare) =>
+        PlaneYear.Of(ready, new(facing, albedoShare, Glass.Usual, PlaneShade.None));
 
     /// <summary>Mean daily irradiation of each month.</summary>
     /// <param name="planeWPerM2">Hourly irradiance [W/m²].</param>

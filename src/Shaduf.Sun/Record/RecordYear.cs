@@ -34,7 +34,8 @@ public static class RecordYear
     {
         Within.RequireCount(hours.Count, YearCalendar.HourCount, YearCalendar.HourCount);
         Within.Require(place.LatitudeDeg, -66, 66, "deg");
-        var suns = Enumerable.Range(0, YearCalendar.HourCount).Select(hour => SunlitHour.Of(place, hour)).ToArray();
+        var yearSun = new YearSun(place);
+        var suns = Enumerable.Range(0, YearCalendar.HourCount).Select(hour => SunlitHour.Of(yearSun, hour)).ToArray();
         var log = new RecordLog(hours);
         var shiftMin = ClockShift.MonthsMin(place, [.. hours.Select((hour, i) => Raw(hour, suns[i]))]);
         var refusals = RecordRefusals.OfClock(shiftMin, log).ToList();

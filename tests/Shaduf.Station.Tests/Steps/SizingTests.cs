@@ -152,7 +152,7 @@ public sealed class SizingTests
         var module = shelf.Find<ModuleCard>(ground.Brief.Array.Module!)!;
         var years = ground.Sky.Planes.ToDictionary(
             plane => plane.Facing,
-            plane => Sizing.ModuleYearW(module, ground.Sky.Year, plane.PlaneWPerM2)
+            plane => Sizing.ModuleYearW(module, ground.Sky.Year, plane.Light)
         );
         var derated = DriveDerating.Share(ground.Brief.Site.ElevationM, ground.Survey["record-high"]);
         foreach (var pump in shelf.All<PumpCard>())

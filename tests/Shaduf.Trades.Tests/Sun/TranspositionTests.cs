@@ -21,8 +21,65 @@ public sealed class TranspositionTests
             var isotropic = Transposition.Isotropic(sky, sun, plane, row.Number("albedo"));
             Oracle.AssertIrradiance(row, "isotropic_sky", isotropic.SkyWPerM2);
             Oracle.AssertIrradiance(row, "total_isotropic", isotropic.TotalWPerM2);
+            var reindl = Transposition.Reindl(sky, sun, plane, row.Number("albedo"));
+            Oracle.AssertIrradiance(row, "reindl_sky", reindl.SkyWPerM2);
+            Oracle.AssertIrradiance(row, "total_reindl", reindl.TotalWPerM2);
+            var perez = Transposition.Perez(sky, sun, plane, row.Number("albedo"), PerezSet.AllSites1990);
+            Oracle.AssertIrradiance(row, "perez1990_sky", perez.SkyWPerM2);
+            Oracle.AssertIrradiance(row, "total_perez1990", perez.TotalWPerM2);
         }
     }
+
+    [Fact]
+    public void Every_set_of_Perez_agrees_with_the_oracle()
+    {
+        (string Column, PerezSet Set)[] sets =
+        [
+            ("perez_allsitescomposite1988_sky", PerezSet.AllSites1988),
+            ("perez_sandiacomposite1988_sky", PerezSet.Sandia1988),
+            ("perez_usacomposite1988_sky", PerezSet.Usa1988),
+            ("perez_france1988_sky", PerezSet.France1988),
+        ];
+        foreach (var row in Oracle.Rows("transposition.csv"))
+        {
+            foreach (var (column, set) in sets)
+            {
+                var onPlane = Transposition.Perez(Sky(row), Sun(row), Plane(row), row.Number("albedo"), set);
+                Oracle.AssertIrradiance(row, column, onPlane.SkyWPerM2);
+            }
+        }
+    }
+
+    [Fact]
+    public void No_model_leaves_the_numbers_over_the_whole_domain() =>
+        Gen.Select(
+                Gen.Select(Gen.Double[0, 1440], Gen.Double[0, 1], Gen.Double[0, 2000], Gen.Double[0, 2000]),
+                Gen.Select(Gen.OneOf(Gen.Double[0, 180], Gen.Const(90.0), Gen.Const(0.0)), Gen.Double[0, 360]),
+                Gen.Select(Gen.OneOf(Gen.Double[0, 90], Gen.Const(90.0)), Gen.Double[0, 360]),
+                Gen.Double[0, 1]
+            )
+            .Sample(
+                (light, angles, facing, albedoShare) =>
+                {
+                    var (normal, directShare, diffuse, global) = light;
+                    var sky = new SkyMoment(global, normal * directShare, diffuse, normal);
+                    var (sun, plane) = (
+                        new SunAngles(angles.Item1, angles.Item2),
+                        new PlaneFacing(facing.Item1, facing.Item2)
+                    );
+                    return new[]
+                    {
+                        Transposition.Isotropic(sky, sun, plane, albedoShare),
+                        Transposition.HayDavies(sky, sun, plane, albedoShare),
+                        Transposition.Reindl(sky, sun, plane, albedoShare),
+                        Transposition.Perez(sky, sun, plane, albedoShare, PerezSet.AllSites1990),
+                        Transposition.Perez(sky, sun, plane, albedoShare, PerezSet.France1988),
+                    }.All(light =>
+                        double.IsFinite(light.TotalWPerM2) && light is { BeamWPerM2: >= 0, SkyWPerM2: >= 0 }
+                    );
+                },
+                iter: 20_000
+            );
 
     [Fact]
     public void A_level_plane_gets_the_global_irradiance() =>

@@ -76,15 +76,27 @@ public static class ExtraterrestrialIrradiance
         var sunsetDeg = SolarGeometry.SunsetHourAngleDeg(latitudeDeg, declinationDeg);
         Within.Require(startHourAngleDeg, -sunsetDeg, sunsetDeg, "deg");
         Within.Require(endHourAngleDeg, startHourAngleDeg, sunsetDeg, "deg");
-        var swing = Angle.Sin(endHourAngleDeg) - Angle.Sin(startHourAngleDeg);
+        var lastsS = (endHourAngleDeg - startHourAngleDeg) * 240;
+        return lastsS
+            * MeanHorizontalWPerM2(normalWPerM2, latitudeDeg, declinationDeg, startHourAngleDeg, endHourAngleDeg)
+            / 1e6;
+    }
+
+    // Mean over the time between two hour angles, the sun up all the while; the angles may run on past midnight.
+    internal static double MeanHorizontalWPerM2(
+        double normalWPerM2,
+        double latitudeDeg,
+        double declinationDeg,
+        double startHourAngleDeg,
+        double endHourAngleDeg
+    )
+    {
         var turnRad = Angle.ToRad(endHourAngleDeg - startHourAngleDeg);
-        var joule =
-            (12 * 3600 / Math.PI)
-            * normalWPerM2
+        var swing = turnRad > 0 ? (Angle.Sin(endHourAngleDeg) - Angle.Sin(startHourAngleDeg)) / turnRad : 0;
+        return normalWPerM2
             * (
                 (Angle.Cos(latitudeDeg) * Angle.Cos(declinationDeg) * swing)
-                + (turnRad * Angle.Sin(latitudeDeg) * Angle.Sin(declinationDeg))
+                + (Angle.Sin(latitudeDeg) * Angle.Sin(declinationDeg))
             );
-        return joule / 1e6;
     }
 }

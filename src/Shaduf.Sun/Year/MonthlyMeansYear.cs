@@ -33,9 +33,10 @@ public static class MonthlyMeansYear
         Require(place);
         var hours = new SunlitHour[YearCalendar.HourCount];
         var daysAboveWhPerM2 = new double[YearCalendar.HourCount / 24];
+        var sun = new YearSun(place);
         for (var hour = 0; hour < hours.Length; hour++)
         {
-            hours[hour] = SunlitHour.Of(place, hour);
+            hours[hour] = SunlitHour.Of(sun, hour);
             daysAboveWhPerM2[YearCalendar.DayOf(hour)] += hours[hour].HorizontalWPerM2;
         }
 
@@ -103,9 +104,7 @@ public static class MonthlyMeansYear
     private static void Require(Place place)
     {
         Within.Require(place.LatitudeDeg, -66, 66, "deg");
-        Within.Require(place.LongitudeDeg, -180, 180, "deg");
-        Within.Require(place.ElevationM, -450, 6000, "m");
-        Within.Require(place.UtcOffsetH, -12, 14, "h");
+        place.Require();
 
         // An offset of the wrong sign would put noon into the night; the date line makes 24 h of it none.
         var offsetFromSunH = Angle.HalfTurn((15 * place.UtcOffsetH) - place.LongitudeDeg) / 15;

@@ -15,8 +15,8 @@ internal readonly record struct SunCoordinates(double DeclinationDeg, double Hou
 /// <summary>Position of the sun at an instant.</summary>
 public static class SolarPosition
 {
-    private const double EarthRadiusKm = 6371.01;
-    private const double SunDistanceKm = 149_597_890;
+    // Radius of the earth over the distance of the sun.
+    internal const double ParallaxRad = 6371.01 / 149_597_890;
 
     /// <summary>
     /// The sun by the PSA+ algorithm, with parallax, without refraction. Within 0.01 deg of the full NREL algorithm
@@ -35,7 +35,7 @@ public static class SolarPosition
         Within.Require(latitudeDeg, -90, 90, "deg");
         var sun = PsaPlusCoordinates(julianDays, longitudeDeg);
         var fromCentre = SolarGeometry.Sun(latitudeDeg, sun.DeclinationDeg, sun.HourAngleDeg);
-        var parallaxDeg = Angle.ToDeg(EarthRadiusKm / SunDistanceKm) * Angle.Sin(fromCentre.ZenithDeg);
+        var parallaxDeg = Angle.ToDeg(ParallaxRad) * Angle.Sin(fromCentre.ZenithDeg);
         return fromCentre with { ZenithDeg = fromCentre.ZenithDeg + parallaxDeg };
     }
 

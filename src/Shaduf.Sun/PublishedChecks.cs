@@ -98,6 +98,7 @@ public static class PublishedChecks
             ("perez-sky", row => OnPlane(row, Perez).SkyWPerM2)
         ),
         .. LightChecks.All,
+        .. NrelChecks.All,
         .. Of(
             "sun/cell-temperature",
             ("noct", row => CellTemperature.DegCByNoct(row["planeWPerM2"], row["airDegC"], row["noctDegC"])),

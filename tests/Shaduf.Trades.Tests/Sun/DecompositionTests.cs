@@ -16,9 +16,27 @@ public sealed class DecompositionTests
             var erbs = Decomposition.ErbsSplit(globalWPerM2, zenithDeg, normalWPerM2);
             Oracle.AssertIrradiance(row, "erbs_dni", erbs.DirectNormalWPerM2);
             Oracle.AssertIrradiance(row, "erbs_dhi", erbs.DiffuseWPerM2);
-            var orgill = Decomposition.OrgillHollandsSplit(globalWPerM2, zenithDeg, normalWPerM2);
-            Oracle.AssertIrradiance(row, "orgill_hollands_dni", orgill.DirectNormalWPerM2);
-            Oracle.AssertIrradiance(row, "orgill_hollands_dhi", orgill.DiffuseWPerM2);
+            (string Name, Func<double, double> Share)[] rules =
+            [
+                ("orgill_hollands", Decomposition.OrgillHollandsHourlyDiffuseShare),
+                ("erbs_driesse", Decomposition.ErbsDriesseHourlyDiffuseShare),
+                ("boland60", Decomposition.BolandHourlyDiffuseShare),
+                ("boland15", Decomposition.BolandQuarterHourlyDiffuseShare),
+            ];
+            foreach (var (name, share) in rules)
+            {
+                var split = Decomposition.Split(globalWPerM2, zenithDeg, normalWPerM2, share);
+                Oracle.AssertIrradiance(row, $"{name}_dni", split.DirectNormalWPerM2);
+                Oracle.AssertIrradiance(row, $"{name}_dhi", split.DiffuseWPerM2);
+            }
+
+            var disc = Decomposition.DiscDirectNormalWPerM2(
+                globalWPerM2,
+                zenithDeg,
+                row.Number("disc_dni_extra_1370"),
+                AirMass.SeaLevelPa
+            );
+            Oracle.AssertIrradiance(row, "disc_dni", disc);
         }
     }
 

@@ -76,8 +76,7 @@ internal sealed record NrelSun(
             -1 / 15300.0,
             -1 / 2000000.0
         );
-        var aheadDeg =
-            meanLongitudeDeg - 0.0057183 - ascensionDeg + (nutationLongitudeDeg * Angle.Cos(obliquityDeg));
+        var aheadDeg = meanLongitudeDeg - 0.0057183 - ascensionDeg + (nutationLongitudeDeg * Angle.Cos(obliquityDeg));
         return new(
             earthLongitudeDeg,
             earthLatitudeDeg,
@@ -108,8 +107,7 @@ internal sealed record NrelSun(
             Angle.Cos(longitudeDeg)
         );
         var declinationRad = Math.Asin(
-            (Angle.Sin(latitudeDeg) * cosObliquity)
-                + (Angle.Cos(latitudeDeg) * sinObliquity * Angle.Sin(longitudeDeg))
+            (Angle.Sin(latitudeDeg) * cosObliquity) + (Angle.Cos(latitudeDeg) * sinObliquity * Angle.Sin(longitudeDeg))
         );
         return (Angle.Turn(Angle.ToDeg(ascensionRad)), Angle.ToDeg(declinationRad));
     }
@@ -178,6 +176,8 @@ internal sealed record NrelSun(
                 .Range(0, 6)
                 .Select(power => Terms[letter + (char)('0' + power)])
                 .TakeWhile(rows => rows.Any())
-                .Select(rows => rows.Select(row => new[] { row.Number("a"), row.Number("b"), row.Number("c") }).ToArray()),
+                .Select(rows =>
+                    rows.Select(row => new[] { row.Number("a"), row.Number("b"), row.Number("c") }).ToArray()
+                ),
         ];
 }

@@ -44,7 +44,7 @@ public static class SolarPosition
     internal const double ParallaxRad = 6371.01 / 149_597_890;
 
     /// <summary>
-    /// The sun by the PSA+ algorithm, with parallax, without refraction. Within 0.01 deg of the full NREL algorithm
+    /// The sun by the PSA+ algorithm, with parallax, without refraction. Within 0.009 deg of the full NREL algorithm
     /// from 1990 to 2060.
     /// </summary>
     /// <param name="julianDays">Julian day, UT [d], 2447892.5 to 2473825.5 (1990 to 2060).</param>
@@ -95,14 +95,7 @@ public static class SolarPosition
         var siteHourDeg = Angle.HalfTurn(hourAngleDeg - Angle.ToDeg(shiftRad));
         var angles = SolarGeometry.Sun(place.LatitudeDeg, declinationDeg, siteHourDeg);
         var refractionDeg = Refraction.NrelDeg(90 - angles.ZenithDeg, air.PressureHPa, air.AirDegC);
-        return new(
-            angles,
-            refractionDeg,
-            declinationDeg,
-            siteHourDeg,
-            sun.DistanceRatio,
-            sun.EquationOfTimeMin
-        );
+        return new(angles, refractionDeg, declinationDeg, siteHourDeg, sun.DistanceRatio, sun.EquationOfTimeMin);
     }
 
     /// <summary>Declination and hour angle by the PSA+ algorithm.</summary>

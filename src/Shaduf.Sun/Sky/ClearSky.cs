@@ -48,10 +48,8 @@ public static class ClearSky
         var (high8, high1) = (Math.Exp(-elevationM / 8000), Math.Exp(-elevationM / 1250));
         var (g1, g2) = ((5.09e-5 * elevationM) + 0.868, (3.92e-5 * elevationM) + 0.0387);
         var cosine = Angle.Cos(zenithDeg);
-        var perCosine =
-            g1 * extraterrestrialNormalWPerM2 * Math.Exp(-g2 * air * (high8 + (high1 * (linkeFactor - 1))));
-        var beam =
-            extraterrestrialNormalWPerM2 * (0.664 + (0.163 / high8)) * Math.Exp(-0.09 * air * (linkeFactor - 1));
+        var perCosine = g1 * extraterrestrialNormalWPerM2 * Math.Exp(-g2 * air * (high8 + (high1 * (linkeFactor - 1))));
+        var beam = extraterrestrialNormalWPerM2 * (0.664 + (0.163 / high8)) * Math.Exp(-0.09 * air * (linkeFactor - 1));
         var most = perCosine * (1 - ((0.1 - (0.2 * Math.Exp(-linkeFactor))) / (0.1 + (0.882 / high8))));
         var direct = Math.Max(0, Math.Min(beam, most));
         return new(perCosine * cosine, direct, (perCosine - direct) * cosine, extraterrestrialNormalWPerM2);
@@ -101,8 +99,7 @@ public static class ClearSky
             + (0.045 * lw)
             + (0.0096 * lw * lw)
             + (((0.0089 * w) + 0.13) * p);
-        var beamPower =
-            (((0.00925 * a * a) + (0.0148 * a) - 0.0172) * lw) - (0.7565 * a * a) + (0.5057 * a) + 0.4557;
+        var beamPower = (((0.00925 * a * a) + (0.0148 * a) - 0.0172) * lw) - (0.7565 * a * a) + (0.5057 * a) + 0.4557;
         var globalDepth =
             ((1.24 + (0.047 * lw) + (0.0061 * lw * lw)) * a)
             + 0.27

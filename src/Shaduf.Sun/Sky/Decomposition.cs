@@ -86,8 +86,7 @@ public static class Decomposition
     /// <returns>Diffuse share, 0.034 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The clearness is outside its range.</exception>
     /// <source>Boland, Scott, Luther, Environmetrics 12, 2001</source>
-    public static double BolandQuarterHourlyDiffuseShare(double clearnessRatio) =>
-        Boland(clearnessRatio, 8.645, 0.613);
+    public static double BolandQuarterHourlyDiffuseShare(double clearnessRatio) => Boland(clearnessRatio, 8.645, 0.613);
 
     /// <summary>Direct irradiance by the DISC model; it was fitted with a solar constant of 1370 W/m2.</summary>
     /// <param name="globalWPerM2">Global irradiance on the horizontal [W/m2], 0 to 2000.</param>

@@ -42,9 +42,17 @@ public sealed class ClearSkyTests
             .Sample(
                 (zenithDeg, elevationM, linkeFactor) =>
                 {
-                    var sky = ClearSky.IneichenPerez(zenithDeg, AirMass.PressurePa(elevationM), elevationM, linkeFactor, 1361);
-                    var back = (sky.DirectNormalWPerM2 * Math.Max(0, Math.Cos(zenithDeg * Math.PI / 180))) + sky.DiffuseWPerM2;
-                    return sky is { DirectNormalWPerM2: >= 0, DiffuseWPerM2: >= 0 } && Math.Abs(back - sky.GlobalWPerM2) < 1e-9;
+                    var sky = ClearSky.IneichenPerez(
+                        zenithDeg,
+                        AirMass.PressurePa(elevationM),
+                        elevationM,
+                        linkeFactor,
+                        1361
+                    );
+                    var back =
+                        (sky.DirectNormalWPerM2 * Math.Max(0, Math.Cos(zenithDeg * Math.PI / 180))) + sky.DiffuseWPerM2;
+                    return sky is { DirectNormalWPerM2: >= 0, DiffuseWPerM2: >= 0 }
+                        && Math.Abs(back - sky.GlobalWPerM2) < 1e-9;
                 }
             );
 }

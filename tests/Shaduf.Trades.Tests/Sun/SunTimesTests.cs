@@ -76,7 +76,9 @@ public sealed class SunTimesTests
         Assert.DoesNotContain(SunDay.RisesAndSets, days);
         Assert.Equal(
             "rises at",
-            SunTimes.Of(new(90, 0, 0, 0), new DateOnly(2023, 1, 1).AddDays(days.IndexOf(SunDay.RisesOnly)), 69).Says[..8]
+            SunTimes.Of(new(90, 0, 0, 0), new DateOnly(2023, 1, 1).AddDays(days.IndexOf(SunDay.RisesOnly)), 69).Says[
+                ..8
+            ]
         );
     }
 }

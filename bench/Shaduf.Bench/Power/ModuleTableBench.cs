@@ -36,7 +36,9 @@ public class ModuleTableBench
     [GlobalSetup]
     public void Prepare()
     {
-        light = PlaneYear.HayDaviesWPerM2(weather, new(10, 0), 0.2);
+        light = PlaneYear
+            .Of(SkyYear.Of(weather, PerezSet.AllSites1990), new(new(10, 0), 0.2, Glass.Usual, PlaneShade.None))
+            .EffectiveWPerM2;
         cellDegC = CellTemperature.YearDegC(weather, light, Sheet.NoctDegC);
     }
 

@@ -7,7 +7,7 @@ public static class PublishedChecks
 {
     /// <summary>One check for each quantity named in the trade's published files.</summary>
     public static IReadOnlyList<PublishedCheck> All { get; } =
-    [.. ModuleChecks.All(), .. OfArray(), .. OfDrive(), .. CableChecks.All(), .. OfGuard()];
+    [.. ModuleChecks.All(), .. OfArray(), .. OfDrive(), .. CableChecks.All(), .. GuardChecks.All()];
 
     // Figures that a kernel does not use stay NaN: a kernel that looked at one would refuse it.
     private static readonly ModuleSheet UnknownModule = new(
@@ -140,38 +140,6 @@ public static class PublishedChecks
             ),
         ];
 
-    private static IEnumerable<PublishedCheck> OfGuard() =>
-        [
-            new("power/protective-conductor", "adiabatic section", AdiabaticMm2),
-            new(
-                "power/protective-conductor",
-                "adiabatic standard section",
-                row => ConductorResistance.StandardMm2(Conductor.CopperClass2, AdiabaticMm2(row))
-            ),
-            new(
-                "power/protective-conductor",
-                "section by the line conductor",
-                row => ProtectiveConductor.ByLineMm2(row["lineMm2"])
-            ),
-            new(
-                "power/earth-rod",
-                "resistance of one rod",
-                row => EarthRod.ResistanceOhm(row["resistivityOhmM"], row["lengthM"], row["diameterM"])
-            ),
-            new(
-                "power/earth-rod",
-                "resistance of rods in a line",
-                row =>
-                    EarthRod.InLineOhm(
-                        row["resistivityOhmM"],
-                        row["lengthM"],
-                        row["diameterM"],
-                        (int)row["count"],
-                        row["spacingM"]
-                    )
-            ),
-        ];
-
     private static ModuleSheet Module(PublishedCase row)
     {
         double Given(string name) => row.Inputs.GetValueOrDefault(name, double.NaN);
@@ -212,7 +180,4 @@ public static class PublishedChecks
     private static StringFuse Fuse(PublishedCase row) => StringFuse.For(Module(row), Strings(row));
 
     private static int Strings(PublishedCase row) => (int)row["strings"];
-
-    private static double AdiabaticMm2(PublishedCase row) =>
-        ProtectiveConductor.AdiabaticMm2(row["faultA"], row["timeS"], row["kCoefficient"]);
 }

@@ -37,12 +37,13 @@ public static class DesignRun
         var year = YearRun.Run(sizing.Inputs(demand), trace);
         progress?.Invoke("electrics, rack, ground");
         var rack = Rack.Of(brief.Rack, choice.Module, choice.Grid, sky.Facing.TiltDeg, shelf)!;
+        var guard = Guard.Of(brief, survey, sky, choice.Tank, rack, shelf);
         var works = new Works(
             Cooling.Of(survey["casing"], choice.Pump, sizing.Table),
             Electrics.Of(choice, brief, survey, shelf),
             rack,
             Footings.Of(brief.Rack, rack),
-            Guard.Of(brief, survey, rack, shelf),
+            guard,
             TapLine.Of(brief, survey, choice.Tank.HeightM, shelf)
         );
         progress?.Invoke("takeoff and money");
@@ -112,7 +113,7 @@ public static class DesignRun
             .. ElectricFindings.Of(works.Electrics, choice, survey["record-low"], table.HighestRatio),
             .. works.Rack.Findings(design.Brief.Site, choice.Module),
             .. Footings.Findings(design.Brief.Site),
-            .. works.Guard.Findings(),
+            .. GuardFindings.Of(works.Guard),
             .. works.Taps.Findings(),
             .. MoneyFindings.Of(design),
         ];
@@ -143,6 +144,11 @@ public static class DesignRun
         yield return design.Demand.Working;
         yield return design.Choice.Lift.Show(design.Survey, design.Well, design.ShownFlowM3PerH);
         yield return PumpWorking.Show(design);
+        foreach (var sheet in GuardWorking.Show(design.Works.Guard))
+        {
+            yield return sheet;
+        }
+
         foreach (var cable in design.Works.Electrics.Cables)
         {
             if (cable.Choice.Fit is { } fit)

@@ -261,13 +261,6 @@ public sealed record RackBrief(
     string? Mix
 );
 
-/// <summary>Light, lightning, fence.</summary>
-/// <param name="Light">Card of the night light; null for none.</param>
-/// <param name="HasFence">Whether there is a fence.</param>
-/// <param name="FenceMarginM">Free ground between rack and fence [m].</param>
-/// <param name="EarthRodCount">Earth rods; null to choose.</param>
-public sealed record GuardBrief(string? Light, bool HasFence, double? FenceMarginM, int? EarthRodCount);
-
 /// <summary>Terms of the offer.</summary>
 public sealed record MoneyBrief(
     double? ContingencyShare,

@@ -44,7 +44,7 @@ internal static class BriefReader
                 : null,
             Array(top.OptionalMap("array", "Modules and their cables.")),
             Rack(top.OptionalMap("rack", "The steel under the modules.")),
-            Guard(top.OptionalMap("guard", "Light, lightning, fence.")),
+            GuardReader.Read(top.OptionalMap("guard", "Light, lightning, fence.")),
             Money(top.OptionalMap("money", "Terms of the offer."))
         );
         top.Done();
@@ -204,18 +204,6 @@ internal static class BriefReader
 
     private static double? Clearance(FieldMap? fields, string name, double mostMm, string about) =>
         fields?.Chosen(name, Measure.LengthMm, 0, mostMm, about);
-
-    private static GuardBrief Guard(FieldMap? fields)
-    {
-        var guard = new GuardBrief(
-            fields?.OptionalText("light", "Card of the night light; left out: no light.", 40),
-            fields?.OptionalOneOf("fence", YesNo, "Whether there is a fence around the racks.") ?? false,
-            fields?.Chosen("fenceMargin", Measure.LengthM, 1.2, 30, "Free ground between racks and fence."),
-            fields?.OptionalCount("earthRods", 1, 20, "Earth rods.", FieldMap.ChooseWord)
-        );
-        fields?.Done();
-        return guard;
-    }
 
     private static MoneyBrief Money(FieldMap? fields)
     {

@@ -20,7 +20,7 @@ internal static class CardNames
         check.One<SectionCard>(brief.Rack.Angle, "equal angle", IsAngle, "rack.angle");
         check.One<SectionCard>(brief.Rack.Tube, "square tube", IsSquare, "rack.tube");
         check.One<SectionCard>(brief.Rack.Column, "square tube", IsSquare, "rack.column");
-        check.One<LightCard>(brief.Guard.Light, "light", _ => true, "guard.light");
+        check.One<LightCard>(brief.Guard.Light.Card, "light", _ => true, "guard.light");
         check.One<PipeCard>(brief.Taps?.MainPipe, "tap pipe", pipe => pipe.Uses.Contains(PipeUse.Tap), "taps.mainPipe");
         foreach (var (i, tap) in (brief.Taps?.Taps ?? []).Index())
         {

@@ -17,7 +17,7 @@ internal static class CardReader
         ("cable", Cable),
         ("section", Section),
         ("tank", Tank),
-        ("light", Light),
+        ("light", LightCardReader.Read),
     ];
 
     /// <summary>The published schema of one kind of card.</summary>
@@ -270,16 +270,6 @@ internal static class CardReader
 
         return card;
     }
-
-    private static LightCard Light(FieldMap fields, CardHead head) =>
-        new(
-            head.Name,
-            head.About,
-            head.IsPlanningData,
-            fields.Quantity("lamp", Measure.PowerW, 1, 200, "Power of the lamp."),
-            fields.Quantity("light", Measure.LightLm, 50, 30_000, "Light of the lamp."),
-            fields.Quantity("pole", Measure.LengthM, 2, 12, "Height of the lamp above ground.")
-        );
 
     private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
 }

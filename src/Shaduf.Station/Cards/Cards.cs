@@ -193,19 +193,3 @@ public sealed record TankCard(
     double DiameterM,
     double HeightM
 ) : Card(Name, About, IsPlanningData);
-
-/// <summary>A night light with its own small module and battery.</summary>
-/// <param name="Name">The name that briefs and price books use.</param>
-/// <param name="About">What it is, for people.</param>
-/// <param name="IsPlanningData">A generic card for planning.</param>
-/// <param name="LampW">Power of the lamp [W].</param>
-/// <param name="LampLm">Light of the lamp [lm].</param>
-/// <param name="PoleM">Height of the lamp above ground [m].</param>
-public sealed record LightCard(
-    string Name,
-    string About,
-    bool IsPlanningData,
-    double LampW,
-    double LampLm,
-    double PoleM
-) : Card(Name, About, IsPlanningData);

@@ -227,6 +227,23 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
     /// <summary>Light, kept in lumens.</summary>
     public static Measure LightLm { get; } = new("light", "lm", [new("lm", x => x)]);
 
+    /// <summary>Light falling on a surface, kept in lux.</summary>
+    public static Measure IlluminanceLux { get; } = new("illuminance", "lx", [new("lx", x => x), new("lux", x => x)]);
+
+    /// <summary>Light in a direction, kept in candela.</summary>
+    public static Measure IntensityCd { get; } = new("light in a direction", "cd", [new("cd", x => x)]);
+
+    /// <summary>Lightning flashes to ground, kept per square kilometre and year.</summary>
+    public static Measure FlashesPerKm2Year { get; } =
+        new(
+            "flash density",
+            "/km2/year",
+            [new("/km2/year", x => x), new("/km²/year", x => x), new("flashes/km2/year", x => x)]
+        );
+
+    /// <summary>Energy, kept in watt hours.</summary>
+    public static Measure EnergyWh { get; } = new("energy", "Wh", [new("Wh", x => x), new("kWh", x => x * 1000)]);
+
     /// <summary>Elastic modulus, kept in gigapascals.</summary>
     public static Measure ModulusGPa { get; } = new("modulus", "GPa", [new("GPa", x => x)]);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Shaduf.Power;
 using Shaduf.Sun;
 using Shaduf.Water;
 using static System.FormattableString;
@@ -95,6 +96,7 @@ public sealed record Survey
         figures["record-low"] = brief.Site.RecordLowDegC ?? Take(taken, "record-low", ColdDegC(brief.Site), "degC");
         figures["record-high"] = brief.Site.RecordHighDegC ?? Take(taken, "record-high", HotDegC(brief.Site), "degC");
         Settle("soil-resistivity", brief.Site.SoilResistivityOhmM);
+        figures["flash-density"] = Flashes(brief, taken);
         Settle("casing", brief.Source.CasingMm);
         Settle("seasonal-fall", brief.Source.SeasonalFallM);
         Settle("yield-share", brief.Source.YieldShare);
@@ -116,6 +118,17 @@ public sealed record Survey
         taken.AddRange(NotLookedAt(brief));
         return figures;
     }
+
+    // A map's figure; else by the days with thunder; else by days that no place of that latitude is likely to exceed.
+    private static double Flashes(Brief brief, List<Assumption> taken) =>
+        brief.Guard.Lightning.FlashesPerKm2Year
+        ?? (brief.Guard.Lightning.ThunderDays is { } days ? FlashDensity.LargestPerKm2Year(days) : (double?)null)
+        ?? Take(
+            taken,
+            "flash-density",
+            FlashDensity.LargestPerKm2Year(Math.Abs(brief.Site.LatitudeDeg) <= 23.5 ? 100 : 30),
+            "/km2/year"
+        );
 
     // What is no figure, and was left open.
     private static IEnumerable<Assumption> NotLookedAt(Brief brief)

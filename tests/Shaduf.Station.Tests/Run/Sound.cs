@@ -57,7 +57,7 @@ internal static class Sound
             .. design.Sizing.Verdicts.Select(verdict => (verdict.ToString(), verdict.Cost ?? 0)),
             .. design.Trace.LevelM3.Select(level => ("tank", level)),
             ("rack", design.Works.Rack.MassKg),
-            ("earth", design.Works.Guard.EarthOhm),
+            ("earth", design.Works.Guard.Earth.EarthOhm),
         ];
 
     private static IEnumerable<string> Texts(Design design) =>

@@ -39,6 +39,7 @@ public sealed class UnknownTests
                 "design-years",
                 "drawdown",
                 "fittings",
+                "flash-density",
                 "growth",
                 "losses",
                 "markup",

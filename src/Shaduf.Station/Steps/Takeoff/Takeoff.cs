@@ -37,7 +37,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
                 .. ArrayTakeoff.Electric(choice, works.Electrics),
                 .. RackTakeoff.Steel(works.Rack, plans),
                 .. RackTakeoff.Concrete(works.Footings),
-                .. ArrayTakeoff.Guarding(works.Guard),
+                .. GuardTakeoff.Of(works.Guard, choice),
                 .. WaterTakeoff.Taps(brief),
                 Labour.Days("commission", 1, "once"),
             ],

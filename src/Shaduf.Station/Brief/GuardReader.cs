@@ -1,0 +1,73 @@
+namespace Shaduf.Station;
+
+/// <summary>Reads the part of the brief about light, lightning, earth and fence.</summary>
+internal static class GuardReader
+{
+    public static GuardBrief Read(FieldMap? fields)
+    {
+        var guard = new GuardBrief(
+            Light(fields),
+            Lightning(fields),
+            fields?.OptionalCount("earthRods", 1, 20, "Earth rods.", FieldMap.ChooseWord),
+            fields?.OptionalOneOf("fence", [("yes", true), ("no", false)], "Whether there is a fence around the racks.")
+                ?? false,
+            fields?.Chosen("fenceMargin", Measure.LengthM, 1.2, 30, "Free ground between racks and fence.")
+        );
+        fields?.Done();
+        return guard;
+    }
+
+    private static LightBrief Light(FieldMap? fields) =>
+        new(
+            fields?.OptionalText("light", "Card of the night light; left out: no light.", 40),
+            fields?.OptionalCount("lights", 1, 6, "How many lamps.", FieldMap.ChooseWord),
+            fields?.Chosen("lightPole", Measure.LengthM, 2, 15, "Height of the lamps above ground."),
+            fields?.Chosen(
+                "lightLeast",
+                Measure.IlluminanceLux,
+                0.2,
+                50,
+                "Least light on the ground and on the modules."
+            ),
+            fields?.Chosen(
+                "lightHours",
+                Measure.TimeH,
+                0.5,
+                24,
+                "Hours that the lamps burn; 'choose': the longest night."
+            ),
+            fields?.Chosen("lightDays", Measure.TimeDays, 1, 15, "Nights without sun that the batteries carry.")
+        );
+
+    private static LightningBrief Lightning(FieldMap? fields) =>
+        new(
+            fields?.OptionalOneOf(
+                "lightning",
+                [
+                    ("choose", LightningWish.Choose),
+                    ("none", LightningWish.None),
+                    ("I", LightningWish.I),
+                    ("II", LightningWish.II),
+                    ("III", LightningWish.III),
+                    ("IV", LightningWish.IV),
+                ],
+                "Class of lightning protection; 'choose': class III where the flash density asks for rods; 'none': no rods."
+            ) ?? LightningWish.Choose,
+            fields?.Known(
+                "flashDensity",
+                Measure.FlashesPerKm2Year,
+                0,
+                150,
+                "Lightning flashes to ground, from a map."
+            ),
+            fields?.Known("thunderDays", Measure.TimeDays, 0, 300, "Days of a year on which thunder is heard."),
+            fields?.Chosen("rodHeight", Measure.LengthM, 2, 60, "Height of the lightning rods' tips above ground."),
+            fields?.Known(
+                "tankDistance",
+                Measure.LengthM,
+                0,
+                60,
+                "From the end of the racks to the middle of the tank, where the tank is to stand under the same rods."
+            )
+        );
+}

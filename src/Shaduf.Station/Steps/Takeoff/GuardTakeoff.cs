@@ -1,0 +1,166 @@
+using Shaduf.Money;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Light, lightning, earth and fence.</summary>
+internal static class GuardTakeoff
+{
+    // The tip of a lightning mast is a rod of its own; a mast's wire goes on into the ground.
+    private const double TipM = 1;
+    private const double IntoGroundM = 1.5;
+
+    // To each rack, to the drive, and to each side of the gate; common practice, no source.
+    private const double ToRackM = 3;
+    private const double ToDriveM = 5;
+    private const double ToGateM = 3;
+
+    public static IEnumerable<QuantityLine> Of(Guard guard, Choice choice) =>
+        [.. Earth(guard, choice), .. Masts(guard), .. Light(guard), .. Fence(guard)];
+
+    private static IEnumerable<QuantityLine> Earth(Guard guard, Choice choice)
+    {
+        var earth = guard.Earth;
+        yield return Line(
+            "earth-rod",
+            Invariant($"earth rod {GuardEarth.RodM:0.0} m, copper-bonded, 16 mm, joined of two, with clamp"),
+            "nr",
+            earth.Rods.Count,
+            "earthing"
+        );
+        var bareM = earth.RingWireM > 0 ? earth.RingWireM : (earth.Rods.Count - 1) * 2 * GuardEarth.RodM;
+        yield return Line(
+            "earth-wire-bare",
+            "bare copper earth wire 50 mm2, buried",
+            "m",
+            bareM + (guard.Lightning.Rods.Count * ToRackM),
+            Invariant($"{bareM:0.0} m {(earth.RingWireM > 0 ? "ring" : "from rod to rod")}, {ToRackM:0} m to each mast")
+        );
+        var bondsM =
+            (guard.Field.RackCount * ToRackM) + ToDriveM + (guard.Fence is null ? 0 : 2 * ToGateM) + guard.WellheadM;
+        yield return Line(
+            "earth-wire",
+            "copper earth wire 16 mm2, green-yellow, with lugs",
+            "m",
+            bondsM,
+            Invariant(
+                $"{ToRackM:0} m to each rack, {ToDriveM:0} m to the drive, {guard.WellheadM:0.0} m to the wellhead{(guard.Fence is null ? "" : ", to both sides of the gate")}"
+            )
+        );
+        yield return Line(
+            "frame-bond",
+            "bond of a module frame to the rack: 6 mm2 lead, toothed washers, tinned lug",
+            "nr",
+            choice.ModuleCount,
+            "one a module"
+        );
+        yield return Line(
+            "test-joint",
+            "joint for measuring, bimetal, in a box",
+            "nr",
+            Math.Max(1, guard.Lightning.Rods.Count),
+            "one a mast, one at least"
+        );
+        yield return Labour.Days("rods", earth.Rods.Count, "earthing");
+        yield return Labour.Days("earth-wire", bareM + bondsM, "earthing");
+    }
+
+    private static IEnumerable<QuantityLine> Masts(Guard guard)
+    {
+        var lightning = guard.Lightning;
+        var count = lightning.Rods.Count;
+        if (count > 0)
+        {
+            var origin = Invariant($"{count} masts, tips at {lightning.RodM:0.0} m");
+            yield return Line(
+                "lightning-mast",
+                "lightning mast, galvanised tube with base plate and anchors",
+                "m",
+                count * (lightning.RodM - TipM),
+                origin
+            );
+            yield return Line("air-rod", Invariant($"air rod {TipM:0} m, 16 mm, with holder"), "nr", count, origin);
+            yield return Line(
+                "down-conductor",
+                "down conductor 50 mm2 (8 mm round) with holders",
+                "m",
+                count * (lightning.RodM + IntoGroundM),
+                origin
+            );
+            yield return Line("warning-sign", "sign: keep away in thunderstorms", "nr", count, origin);
+        }
+
+        if (guard.Poles.Count > 0)
+        {
+            var poles = Invariant($"{guard.Poles.Count} masts and light poles; size not checked in this version");
+            yield return Line(
+                "pole-footing",
+                "concrete block for a mast or light pole, planning size",
+                "nr",
+                guard.Poles.Count,
+                poles
+            );
+            yield return Labour.Days("pole", guard.Poles.Count, poles);
+        }
+    }
+
+    private static IEnumerable<QuantityLine> Light(Guard guard)
+    {
+        if (guard.Light is not { } light)
+        {
+            yield break;
+        }
+
+        var count = light.Lamps.Count;
+        var origin = Invariant($"{count} lamps");
+        yield return Line(light.Card.Name, light.Card.About, "nr", count, origin);
+        yield return Line(
+            "light-battery",
+            Invariant($"battery {light.Card.Battery.BlockWh:0} Wh, {light.Card.Battery.BlockV:0.#} V, with fuse"),
+            "nr",
+            count * light.BlocksEach,
+            Invariant($"{origin}, {light.NeededWh:0} Wh each")
+        );
+        yield return Line(
+            "light-module",
+            Invariant($"charging module {light.Card.Charger.RatedW:0} W with bracket"),
+            "nr",
+            count * light.ModulesEach,
+            Invariant($"{origin}, {light.NeededW ?? 0:0} W each")
+        );
+        var poles = guard.Poles.Where(pole => !pole.HasRod).ToList();
+        if (poles.Count > 0)
+        {
+            yield return Line(
+                "light-pole",
+                "light pole, galvanised tube with base plate and anchors",
+                "m",
+                poles.Sum(pole => pole.HeightM),
+                Invariant($"{poles.Count} poles; lamps that hang on a lightning mast need none")
+            );
+        }
+
+        yield return Labour.Days("light", count, origin);
+    }
+
+    private static IEnumerable<QuantityLine> Fence(Guard guard)
+    {
+        if (guard.Fence is not { } fence)
+        {
+            yield break;
+        }
+
+        var around = Invariant(
+            $"{guard.FenceLengthM:0.0} x {guard.FenceDepthM:0.0} m around the racks, posts every {Guard.PostSpacingM} m"
+        );
+        QuantityLine Line(string item, string what, string unit, double quantity) =>
+            new(item, BillSection.FenceAndGate, what, unit, quantity, around);
+        yield return Line("fence-post", "fence post with its concrete", "nr", fence.PostCount);
+        yield return Line("fence-mesh", "chain-link mesh 1.8 m high with three wires", "m", fence.MeshM);
+        yield return Line("fence-gate", Invariant($"gate {Guard.GateM} m"), "nr", fence.GateCount);
+        yield return Labour.Days("posts", fence.PostCount, around);
+    }
+
+    private static QuantityLine Line(string item, string what, string unit, double quantity, string origin) =>
+        new(item, BillSection.LightAndEarthing, what, unit, quantity, origin);
+}

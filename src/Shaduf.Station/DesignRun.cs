@@ -37,13 +37,12 @@ public static class DesignRun
         var year = YearRun.Run(sizing.Inputs(demand), trace);
         progress?.Invoke("electrics, rack, ground");
         var rack = Rack.Of(brief.Rack, choice.Module, choice.Grid, sky.Facing.TiltDeg, shelf)!;
-        var guard = Guard.Of(brief, survey, sky, choice.Tank, rack, shelf);
         var works = new Works(
             Cooling.Of(survey["casing"], choice.Pump, sizing.Table),
             Electrics.Of(choice, brief, survey, shelf),
             rack,
             Footings.Of(brief.Rack, rack),
-            guard,
+            Guard.Of(brief, survey, sky, choice.Tank, rack, shelf),
             TapLine.Of(brief, survey, choice.Tank.HeightM, shelf)
         );
         progress?.Invoke("takeoff and money");

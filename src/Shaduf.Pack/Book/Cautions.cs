@@ -33,8 +33,11 @@ internal static class Cautions
         (
             "Lightning and earth",
             [
+                "A rod lowers the chance of damage; nothing prevents lightning. The local code (IEC 62305 series, BS 7430) and a licensed electrician decide; classes I and II, schools, clinics and towers above 20 m are a lightning-protection specialist's.",
                 "A computed earth resistance can be wrong by a factor of three: measure it in the dry season.",
-                "Leave mast, tank, array and wellhead when thunder is heard.",
+                "Step and touch voltage kill beside masts and buried wires: keep people and animals 3 m away, or lay 15 cm of gravel.",
+                "Leave mast, tank, array and wellhead when the flash is seen less than 30 s before its thunder, or when any thunder is heard; go on half an hour after the last.",
+                "Batteries: fuse at the pole, tools insulated, no ring on the hand; lithium is never charged below 0 degC.",
             ]
         ),
         (

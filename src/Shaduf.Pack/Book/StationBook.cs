@@ -28,6 +28,8 @@ public static class StationBook
                 new PageBreak(),
                 .. ElectricsChapter.Blocks(design),
                 new PageBreak(),
+                .. GuardChapter.Blocks(design),
+                new PageBreak(),
                 .. RackChapter.Blocks(design),
                 .. RackChapter.Parts(design),
                 new PageBreak(),

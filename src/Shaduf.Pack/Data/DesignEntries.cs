@@ -21,6 +21,7 @@ internal static class DesignEntries
             ElectricsOf(design.Works.Electrics),
             RackOf(design),
             GroundOf(design.Works.Footings),
+            GuardEntry.Of(design.Works.Guard),
             MoneyOf(design),
             [.. design.Bill.Lines.Select(QuantityOf)],
             [.. design.Sizing.Verdicts.Select(PumpOf)],

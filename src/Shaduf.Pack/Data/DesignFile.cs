@@ -10,6 +10,7 @@ namespace Shaduf.Pack;
 /// <param name="Electrics">Strings and cables.</param>
 /// <param name="Rack">Racks.</param>
 /// <param name="Ground">Footings.</param>
+/// <param name="Guard">Light, lightning and earth.</param>
 /// <param name="Money">The offer.</param>
 /// <param name="Quantities">The bill.</param>
 /// <param name="Pumps">What became of each pump card.</param>
@@ -26,6 +27,7 @@ public sealed record DesignFile(
     ElectricsEntry Electrics,
     RackEntry Rack,
     GroundEntry Ground,
+    GuardEntry Guard,
     MoneyEntry Money,
     IReadOnlyList<QuantityEntry> Quantities,
     IReadOnlyList<PumpEntry> Pumps,

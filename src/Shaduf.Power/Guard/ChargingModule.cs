@@ -28,16 +28,16 @@ public static class ChargingModule
     }
 
     /// <summary>Reserve that also refills an empty battery within some days of the worst month.</summary>
-    /// <param name="nights">Nights that the battery carries [days], 0.5 to 30.</param>
+    /// <param name="autonomyDays">Nights that the battery carries [days], 0.5 to 30.</param>
     /// <param name="refillDays">Days until it is full again [days], 1 to 60.</param>
     /// <returns>Module over what a mean day needs, as a ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <source>Balance: (m − 1) E refills N E in N/(m − 1) days; refill in ten days is practice (from memory).</source>
-    public static double MarginRatio(double nights, double refillDays)
+    public static double MarginRatio(double autonomyDays, double refillDays)
     {
-        Within.Require(nights, 0.5, 30, "days");
+        Within.Require(autonomyDays, 0.5, 30, "days");
         Within.Require(refillDays, 1, 60, "days");
-        return Math.Max(LeastMarginRatio, 1 + (nights / refillDays));
+        return Math.Max(LeastMarginRatio, 1 + (autonomyDays / refillDays));
     }
 
     /// <summary>Rating needed.</summary>

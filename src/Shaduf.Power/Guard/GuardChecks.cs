@@ -2,10 +2,11 @@ using Shaduf.Working;
 
 namespace Shaduf.Power;
 
-/// <summary>How the published figures of light, lightning and earth are computed by the shipped kernels.</summary>
+/// <summary>How the published figures of light and earth are computed by the shipped kernels.</summary>
 internal static class GuardChecks
 {
-    public static IEnumerable<PublishedCheck> All() => [.. OfEarth(), .. OfLightning(), .. OfLight()];
+    public static IEnumerable<PublishedCheck> All() =>
+        [.. OfEarth(), .. OfGroups(), .. LightningChecks.All(), .. OfLight()];
 
     private static IEnumerable<PublishedCheck> OfEarth() =>
         [
@@ -25,6 +26,10 @@ internal static class GuardChecks
                 "resistance of one rod",
                 row => EarthRod.ResistanceOhm(row["resistivityOhmM"], row["lengthM"], row["diameterM"])
             ),
+        ];
+
+    private static IEnumerable<PublishedCheck> OfGroups() =>
+        [
             new(
                 "power/rod-group",
                 "resistance of rods in a line",
@@ -74,86 +79,6 @@ internal static class GuardChecks
             )),
         ];
 
-    private static IEnumerable<PublishedCheck> OfLightning() =>
-        [
-            new(
-                "power/flash-density",
-                "Anderson and Eriksson",
-                row => FlashDensity.AndersonPerKm2Year(row["thunderDays"])
-            ),
-            new(
-                "power/flash-density",
-                "in proportion",
-                row => FlashDensity.LinearPerKm2Year(row["thunderDays"], row["perDayCoefficient"])
-            ),
-            new("power/flash-density", "largest", row => FlashDensity.LargestPerKm2Year(row["thunderDays"])),
-            new(
-                "power/strike-frequency",
-                "collection area",
-                row => StrikeFrequency.CollectionM2(row["lengthM"], row["widthM"], row["heightM"])
-            ),
-            new(
-                "power/strike-frequency",
-                "strikes a year",
-                row => StrikeFrequency.PerYear(row["densityPerKm2Year"], row["collectionM2"], row["placeFactor"])
-            ),
-            new(
-                "power/rolling-sphere",
-                "protection angle",
-                row => RollingSphere.AngleDeg(row["sphereM"], row["heightM"])
-            ),
-            new(
-                "power/rolling-sphere",
-                "sag between two rods",
-                row => RollingSphere.SagM(row["sphereM"], row["apartM"])
-            ),
-            new(
-                "power/rolling-sphere",
-                "reach",
-                row => RollingSphere.ReachM(row["sphereM"], row["heightM"], row["atM"])
-            ),
-            new(
-                "power/rolling-sphere",
-                "needed height",
-                row => RollingSphere.NeededHeightM(row["sphereM"], row["asideM"], row["atM"]) ?? double.NaN
-            ),
-            new(
-                "power/protected-volume",
-                "height midway between two rods",
-                row =>
-                    ProtectedVolume.HeightM(
-                        row["sphereM"],
-                        row["rodM"],
-                        [new(0, 0), new(row["apartM"], 0)],
-                        new(row["apartM"] / 2, 0)
-                    )
-            ),
-            new(
-                "power/protected-volume",
-                "height in the middle of four rods",
-                row =>
-                    ProtectedVolume.HeightM(
-                        row["sphereM"],
-                        row["rodM"],
-                        [
-                            new(row["apartM"] / 2, 0),
-                            new(-row["apartM"] / 2, 0),
-                            new(0, row["apartM"] / 2),
-                            new(0, -row["apartM"] / 2),
-                        ],
-                        new(0, 0)
-                    )
-            ),
-            new(
-                "power/protected-volume",
-                "height beside one rod",
-                row => ProtectedVolume.HeightM(row["sphereM"], row["rodM"], [new(0, 0)], new(0, row["asideM"]))
-            ),
-            Separation("class III, in air", LightningClass.III, SeparatedBy.Air),
-            Separation("class III, in masonry", LightningClass.III, SeparatedBy.Masonry),
-            Separation("class II, in air", LightningClass.II, SeparatedBy.Air),
-        ];
-
     private static IEnumerable<PublishedCheck> OfLight() =>
         [
             new(
@@ -177,7 +102,7 @@ internal static class GuardChecks
                 row =>
                     LampBattery.CapacityWh(
                         row["nightlyWh"],
-                        row["nights"],
+                        row["autonomyDays"],
                         row["depthShare"],
                         row["efficiencyShare"],
                         row["coldShare"]
@@ -200,13 +125,6 @@ internal static class GuardChecks
                     )
             ),
         ];
-
-    private static PublishedCheck Separation(string quantity, LightningClass protection, SeparatedBy between) =>
-        new(
-            "power/separation-distance",
-            quantity,
-            row => SeparationDistance.LeastM(protection, (int)row["downConductorCount"], row["alongM"], between)
-        );
 
     private static double AdiabaticMm2(PublishedCase row) =>
         ProtectiveConductor.AdiabaticMm2(row["faultA"], row["timeS"], row["kCoefficient"]);

@@ -35,7 +35,7 @@ public static class LampBattery
 
     /// <summary>Capacity needed.</summary>
     /// <param name="nightlyWh">Energy that one night draws from the battery [Wh], 0 to 1e6.</param>
-    /// <param name="nights">Nights to be carried without sun [days], 0.5 to 30.</param>
+    /// <param name="autonomyDays">Nights to be carried without sun [days], 0.5 to 30.</param>
     /// <param name="depthShare">Part of the capacity that may be drawn, 0.1 to 1.</param>
     /// <param name="efficiencyShare">Part of what is drawn that reaches the lamp, 0.5 to 1.</param>
     /// <param name="coldShare">Part of the capacity left in the cold, 0.3 to 1.</param>
@@ -44,17 +44,17 @@ public static class LampBattery
     /// <source>IEEE 1562, IEC 61427 form: C = E N/(DoD η k) (looked up in a public worked example).</source>
     public static double CapacityWh(
         double nightlyWh,
-        double nights,
+        double autonomyDays,
         double depthShare,
         double efficiencyShare,
         double coldShare
     )
     {
         Within.Require(nightlyWh, 0, 1e6, "Wh");
-        Within.Require(nights, 0.5, 30, "days");
+        Within.Require(autonomyDays, 0.5, 30, "days");
         Within.Require(depthShare, 0.1, 1, "");
         Within.Require(efficiencyShare, 0.5, 1, "");
         Within.Require(coldShare, 0.3, 1, "");
-        return nightlyWh * nights / (depthShare * efficiencyShare * coldShare);
+        return nightlyWh * autonomyDays / (depthShare * efficiencyShare * coldShare);
     }
 }

@@ -36,6 +36,22 @@ public static class RollingSphere
         return HalfChordM(sphereM, heightM) - HalfChordM(sphereM, atM);
     }
 
+    /// <summary>How high things at a distance from a rod are protected.</summary>
+    /// <param name="sphereM">Radius of the sphere [m], 1 to 200.</param>
+    /// <param name="heightM">Height of the rod [m], 0 to 200, and not above the radius.</param>
+    /// <param name="asideM">From the rod's axis [m], 0 to 100000.</param>
+    /// <returns>Height [m]; 0 where the sphere stands on the ground.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <source>Geometry of the sphere of IEC 62305-3:2010, annex A.</source>
+    public static double ProtectedM(double sphereM, double heightM, double asideM)
+    {
+        Within.Require(sphereM, 1, 200, "m");
+        Within.Require(heightM, 0, sphereM, "m");
+        Within.Require(asideM, 0, 100_000, "m");
+        var leftM = Math.Max(0, HalfChordM(sphereM, heightM) - asideM);
+        return sphereM - Math.Sqrt((sphereM * sphereM) - (leftM * leftM));
+    }
+
     /// <summary>Height of one rod that protects a thing beside it.</summary>
     /// <param name="sphereM">Radius of the sphere [m], 1 to 200.</param>
     /// <param name="asideM">From the rod's axis to the thing [m], 0 to 1000.</param>

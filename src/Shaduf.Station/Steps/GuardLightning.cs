@@ -57,6 +57,18 @@ public sealed record GuardLightning(
     /// <summary>Radius of the rolling sphere [m]; that of the usual class when there are no rods.</summary>
     public double SphereM => RollingSphere.RadiusM(Protection ?? UsualClass);
 
+    /// <summary>How high the rods protect at a place [m].</summary>
+    /// <param name="place">The place.</param>
+    /// <returns>Height [m]; 0 where nothing is protected.</returns>
+    public double ProtectedM(GroundPlace place)
+    {
+        var oneM = Rods.Select(rod => double.Hypot(rod.XM - place.XM, rod.YM - place.YM))
+            .Select(asideM => RollingSphere.ProtectedM(SphereM, CountedRodM, asideM))
+            .DefaultIfEmpty(0)
+            .Max();
+        return Rods.Count > 1 ? Math.Max(oneM, ProtectedVolume.HeightM(SphereM, CountedRodM, Rods, place)) : oneM;
+    }
+
     /// <summary>Works out need, rods and their height.</summary>
     /// <param name="wish">What the brief asks.</param>
     /// <param name="flashesPerKm2Year">Flashes to ground [1/km²/year], 0 to 200.</param>

@@ -58,7 +58,8 @@ internal static class GuardWorking
     {
         var lightning = guard.Lightning;
         var (worst, asideM) = lightning
-            .Points.Select(point =>
+            .Points.Where(point => point.Name.StartsWith("rack", StringComparison.Ordinal))
+            .Select(point =>
                 (
                     point,
                     AsideM: lightning.Rods.Min(rod => double.Hypot(rod.XM - point.Place.XM, rod.YM - point.Place.YM))

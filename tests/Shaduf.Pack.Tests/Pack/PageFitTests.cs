@@ -134,6 +134,11 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
             StringDiagram.Of(design, 173),
             RackPlane.Of(design.Works.Rack, design.Choice.Module, size),
             RackSide.Of(design.Works.Rack, design.Works.Footings, size),
+            GuardPlan.Of(design.Works.Guard, size),
+            .. design.Works.Guard.Light is null ? [] : new[] { GuardPlan.OfLight(design.Works.Guard, size) },
+            .. design.Works.Guard.Lightning.Rods.Count == 0
+                ? []
+                : new[] { LightningSection.Of(design.Works.Guard, size) },
             .. pack.Pages,
         ];
         foreach (var picture in pictures)

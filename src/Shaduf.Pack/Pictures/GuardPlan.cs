@@ -1,0 +1,299 @@
+using Shaduf.Power;
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The racks from above with poles, earth and fence, and the night light at places over the ground.</summary>
+public static class GuardPlan
+{
+    private const double SymbolMm = 1.4;
+
+    // Numbers closer than this run into each other.
+    private const double NumberMm = 6.5;
+
+    /// <summary>Poles, protected circles, earth electrodes and fence.</summary>
+    /// <param name="guard">The guard.</param>
+    /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <returns>The picture, to scale.</returns>
+    public static Scene Of(Guard guard, PaperSize size)
+    {
+        var (view, scale) = View(Extent(guard), size);
+        Racks(view, guard.Field);
+        Fence(view, guard);
+        Earth(view, guard);
+        foreach (var rod in guard.Lightning.Rods)
+        {
+            Circle(view, guard, rod);
+        }
+
+        Poles(view, guard);
+        Dimensions(view, guard);
+        var lines = new List<string> { Invariant($"1:{scale:0.##}, millimetres, seen from above; low edge below") };
+        var rods =
+            guard.Earth.RingWireM > 0
+                ? "earth rod on the ring"
+                : Invariant($"earth rod, {2 * GuardEarth.RodM:0} m apart");
+        lines.Add($"filled circle: mast or light pole; open circle: {rods}; dotted: bare wire in the ground");
+        if (guard.Lightning.Protection is not null)
+        {
+            lines.Add(
+                Invariant(
+                    $"broken circles: what one rod protects at the height of the top edge, {guard.Field.TopM:0.0} m"
+                )
+            );
+        }
+
+        Under(view, lines);
+        return view.Builder.Build("plan of poles, earth and fence");
+    }
+
+    /// <summary>Illuminance in lux at places over racks and ground.</summary>
+    /// <param name="guard">The guard; it has a night light.</param>
+    /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <returns>The picture, to scale.</returns>
+    public static Scene OfLight(Guard guard, PaperSize size)
+    {
+        var light = guard.Light!;
+        var (xs, ys) = (
+            light.Grid.Select(each => each.Place.XM).Distinct().Order().ToList(),
+            light.Grid.Select(each => each.Place.YM).Distinct().Order().ToList()
+        );
+        var (stepX, stepY) = (xs[1] - xs[0], ys[1] - ys[0]);
+        var (view, scale) = View((xs[0], ys[0], xs[^1], ys[^1]), size);
+        foreach (var each in light.Grid)
+        {
+            Cell(view, each, stepX, stepY);
+        }
+
+        Racks(view, guard.Field, isFilled: false);
+        var (everyX, everyY) = (Every(stepX, scale, NumberMm), Every(stepY, scale, NumberMm / 2));
+        foreach (
+            var each in light.Grid.Where(each =>
+                !each.IsShaded
+                && xs.IndexOf(each.Place.XM) % everyX == 0
+                && ys.IndexOf(each.Place.YM) % everyY == 0
+                && light.Lamps.All(lamp =>
+                    Math.Abs(lamp.Place.YM - each.Place.YM) * 1000 / scale > 3
+                    || Math.Abs(lamp.Place.XM - each.Place.XM) * 1000 / scale > 5
+                )
+            )
+        )
+        {
+            view.Text(
+                SitePoint.Metres(each.Place.XM, each.Place.YM),
+                each.Lux >= 9.95 ? Invariant($"{each.Lux:0}") : Invariant($"{each.Lux:0.0}"),
+                new TextStyle(2.2).Centred with
+                {
+                    IsOpaque = IsOnRim(guard.Field, each.Place, scale),
+                }
+            );
+        }
+
+        Poles(view, guard);
+        Under(
+            view,
+            [
+                Invariant(
+                    $"1:{scale:0.##}; lux on the level, at the height of the modules over the racks; hatched: in the racks' shade"
+                ),
+                Invariant($"filled circle: lamp; the darker the tint, the more light"),
+            ]
+        );
+        return view.Builder.Build("night light in lux over the racks and the ground around them");
+    }
+
+    // A number on a rack's outline gets a white ground.
+    private static bool IsOnRim(GuardField field, GroundPlace place, double scale)
+    {
+        var nearM = 2.5 * scale / 1000;
+        return Enumerable
+            .Range(0, field.RackCount)
+            .Select(rack => place.YM - (rack * field.PitchM))
+            .Select(y => Math.Max(Outside(place.XM, field.LengthM), Outside(y, field.RackM)))
+            .Any(outsideM => Math.Abs(outsideM) < nearM);
+    }
+
+    // How far beyond the nearer end of a stretch; negative inside it.
+    private static double Outside(double at, double lengthM) => Math.Max(-at, at - lengthM);
+
+    private static int Every(double stepM, double scale, double leastMm) =>
+        Math.Max(1, (int)Math.Ceiling(leastMm / (stepM * 1000 / scale)));
+
+    private static (SiteView View, double Scale) View(
+        (double Left, double Low, double Right, double High) extent,
+        PaperSize size
+    )
+    {
+        var scale = Math.Max(
+            BookScale.FittingOneToFactor((extent.Right - extent.Left) * 1000, size.WidthMm - 44),
+            BookScale.FittingOneToFactor((extent.High - extent.Low) * 1000, size.HeightMm - 46)
+        );
+        return (new SceneBuilder(size).View(new(scale, SitePoint.Metres(extent.Left, extent.High), new(22, 6))), scale);
+    }
+
+    // Fence and electrodes, and at least the ground that is lit.
+    private static (double Left, double Low, double Right, double High) Extent(Guard guard)
+    {
+        var field = guard.Field;
+        var sideM = Math.Max(GuardLight.AroundM, FenceMarginM(guard));
+        var rods = guard.Earth.Rods;
+        return (
+            Math.Min(-sideM, rods.Min(rod => rod.XM) - 0.5),
+            -sideM,
+            Math.Max(field.LengthM + sideM, rods.Max(rod => rod.XM) + 0.5),
+            Math.Max(
+                field.DepthM + GuardField.BehindM + GuardEarth.RingOffM + 0.5,
+                guard.FenceDepthM - FenceMarginM(guard)
+            )
+        );
+    }
+
+    private static double FenceMarginM(Guard guard) =>
+        guard.Fence is null ? 0 : (guard.FenceLengthM - guard.Field.LengthM) / 2;
+
+    private static void Racks(SiteView view, GuardField field, bool isFilled = true)
+    {
+        for (var rack = 0; rack < field.RackCount; rack++)
+        {
+            view.Rectangle(
+                Layer.Module,
+                SitePoint.Metres(0, rack * field.PitchM),
+                SitePoint.Metres(field.LengthM, (rack * field.PitchM) + field.RackM),
+                isFilled ? Palette.Water.Tint(0.12) : null
+            );
+        }
+    }
+
+    private static void Fence(SiteView view, Guard guard)
+    {
+        if (guard.Fence is not null)
+        {
+            var nearM = -FenceMarginM(guard);
+            view.Rectangle(
+                Layer.Fence,
+                SitePoint.Metres(nearM, nearM),
+                SitePoint.Metres(nearM + guard.FenceLengthM, nearM + guard.FenceDepthM)
+            );
+        }
+    }
+
+    private static void Earth(SiteView view, Guard guard)
+    {
+        var earth = guard.Earth;
+        if (earth.RingWireM > 0)
+        {
+            var (lengthM, depthM) = GuardEarth.RingSides(guard.Field);
+            view.Rectangle(
+                Layer.Earthing,
+                SitePoint.Metres(-GuardEarth.RingOffM, -GuardEarth.RingOffM),
+                SitePoint.Metres(lengthM - GuardEarth.RingOffM, depthM - GuardEarth.RingOffM)
+            );
+        }
+        else if (earth.Rods.Count > 1)
+        {
+            view.Polyline(Layer.Earthing, [.. earth.Rods.Select(rod => SitePoint.Metres(rod.XM, rod.YM))]);
+        }
+
+        foreach (var rod in earth.Rods)
+        {
+            view.Builder.Circle(Layer.Outline, view.At(SitePoint.Metres(rod.XM, rod.YM)), SymbolMm, Palette.White);
+        }
+    }
+
+    private static void Poles(SiteView view, Guard guard)
+    {
+        foreach (var pole in guard.Poles)
+        {
+            view.Builder.Circle(
+                Layer.Outline,
+                view.At(SitePoint.Metres(pole.Place.XM, pole.Place.YM)),
+                SymbolMm,
+                pole.HasLamp ? Palette.Sun : Palette.Ink
+            );
+        }
+    }
+
+    // What one rod alone protects at the top edge, as far as it lies in the picture.
+    private static void Circle(SiteView view, Guard guard, GroundPlace rod)
+    {
+        var (left, low, right, high) = Extent(guard);
+        var lightning = guard.Lightning;
+        var atM = Math.Min(lightning.CountedRodM, guard.Field.TopM);
+        var reachM = RollingSphere.ReachM(lightning.SphereM, lightning.CountedRodM, atM);
+        var piece = new List<SitePoint>();
+        for (var i = 0; i <= 360; i++)
+        {
+            var angle = i * Math.PI / 180;
+            var (x, y) = (rod.XM + (reachM * Math.Cos(angle)), rod.YM + (reachM * Math.Sin(angle)));
+            var isIn = x >= left && x <= right && y >= low && y <= high;
+            if (isIn)
+            {
+                piece.Add(SitePoint.Metres(x, y));
+            }
+
+            if ((!isIn || i == 360) && piece.Count > 1)
+            {
+                view.Polyline(Layer.Hidden, piece);
+            }
+
+            piece = isIn ? piece : [];
+        }
+    }
+
+    private static void Dimensions(SiteView view, Guard guard)
+    {
+        var field = guard.Field;
+        var (_, low, right, _) = Extent(guard);
+        var poles = guard.Poles.Select(pole => pole.Place.XM).Distinct().Order();
+        view.DimensionChain(
+            DimensionSide.Below,
+            [
+                SitePoint.Metres(0, low),
+                .. poles.Select(x => SitePoint.Metres(x, low)),
+                SitePoint.Metres(field.LengthM, low),
+            ]
+        );
+        view.DimensionChain(
+            DimensionSide.Right,
+            [
+                SitePoint.Metres(right, 0),
+                SitePoint.Metres(right, field.DepthM),
+                SitePoint.Metres(right, field.DepthM + GuardField.BehindM),
+            ],
+            withOverall: false
+        );
+    }
+
+    private static void Cell(SiteView view, LitPlace each, double stepX, double stepY)
+    {
+        SitePoint[] corners =
+        [
+            SitePoint.Metres(each.Place.XM - (stepX / 2), each.Place.YM - (stepY / 2)),
+            SitePoint.Metres(each.Place.XM + (stepX / 2), each.Place.YM - (stepY / 2)),
+            SitePoint.Metres(each.Place.XM + (stepX / 2), each.Place.YM + (stepY / 2)),
+            SitePoint.Metres(each.Place.XM - (stepX / 2), each.Place.YM + (stepY / 2)),
+        ];
+        if (each.IsShaded)
+        {
+            view.Hatch(HatchPattern.Diagonal, corners);
+        }
+        else
+        {
+            view.Builder.Area(
+                Layer.Sun,
+                [.. corners.Select(view.At)],
+                Palette.Sun.Tint(Math.Clamp(0.12 * Math.Log2(1 + each.Lux), 0.02, 0.6))
+            );
+        }
+    }
+
+    private static void Under(SiteView view, IReadOnlyList<string> lines)
+    {
+        var drawn = view.Builder.Build().Bounds()!.Value;
+        foreach (var (i, line) in lines.Index())
+        {
+            view.Builder.Text(new(22, drawn.BottomMm + 5 + (i * 4)), line, TextStyle.Small);
+        }
+    }
+}

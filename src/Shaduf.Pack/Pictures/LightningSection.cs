@@ -1,0 +1,187 @@
+using Shaduf.Power;
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>
+/// The lightning section: across the racks through a mast, with the sphere's underside above what is protected, in the
+/// plane of the mast and in that of the racks' farther end.
+/// </summary>
+public static class LightningSection
+{
+    private const double AheadM = 3;
+    private const double BeyondM = 3;
+    private const double BelowM = 1.3;
+    private const int Points = 60;
+
+    /// <summary>Composes the picture.</summary>
+    /// <param name="guard">The guard; it has lightning rods.</param>
+    /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <returns>The picture, to scale.</returns>
+    public static Scene Of(Guard guard, PaperSize size)
+    {
+        var (field, lightning) = (guard.Field, guard.Lightning);
+        var backM = field.DepthM + GuardField.BehindM;
+        var scale = Math.Max(
+            BookScale.FittingOneToFactor((AheadM + backM + BeyondM) * 1000, size.WidthMm - 46),
+            BookScale.FittingOneToFactor((BelowM + lightning.RodM) * 1000, size.HeightMm - 34)
+        );
+        var view = new SceneBuilder(size).View(new(scale, SitePoint.Metres(-AheadM, lightning.RodM), new(20, 8)));
+        Protected(view, guard, backM);
+        Ground(view, guard, backM);
+        for (var rack = 0; rack < field.RackCount; rack++)
+        {
+            Rack(view, field, rack * field.PitchM);
+        }
+
+        foreach (var mast in Seen(guard))
+        {
+            Mast(view, guard, mast);
+        }
+
+        Dimensions(view, guard);
+        var drawn = view.Builder.Build().Bounds()!.Value;
+        view.Builder.Text(
+            new(20, drawn.BottomMm + 5),
+            Invariant(
+                $"1:{scale:0.##}, millimetres; shaded: protected, in the plane of the mast; broken line: the same at the end of the racks"
+            ),
+            TextStyle.Small
+        );
+        return view.Builder.Build("lightning section: rods, sphere, racks and what is protected");
+    }
+
+    // One mast behind each top edge that has any.
+    private static List<GroundPlace> Seen(Guard guard) => [.. guard.Lightning.Rods.DistinctBy(rod => rod.YM)];
+
+    private static double FartherEndM(Guard guard) =>
+        guard.Lightning.Rods.Min(rod => rod.XM) > guard.Field.LengthM - guard.Lightning.Rods.Max(rod => rod.XM)
+            ? 0
+            : guard.Field.LengthM;
+
+    private static void Protected(SiteView view, Guard guard, double backM)
+    {
+        var rodX = guard.Lightning.Rods[0].XM;
+        var underside = Underside(guard, rodX, backM);
+        view.Builder.Area(
+            Layer.Earthing,
+            [
+                .. underside.Select(view.At),
+                view.At(SitePoint.Metres(backM + BeyondM, 0)),
+                view.At(SitePoint.Metres(-AheadM, 0)),
+            ],
+            Palette.Leaf.Tint(0.18)
+        );
+        view.Polyline(Layer.Outline, underside);
+        view.Polyline(Layer.Hidden, Underside(guard, FartherEndM(guard), backM));
+        var label = underside[Points / 8];
+        view.Builder.Leader(
+            view.At(label),
+            view.At(label).Moved(6, -14),
+            Invariant($"sphere of {guard.Lightning.SphereM:0} m, class {guard.Lightning.Protection}")
+        );
+    }
+
+    private static List<SitePoint> Underside(Guard guard, double xM, double backM)
+    {
+        // Where the sphere meets a tip it has a corner.
+        var steps = Enumerable
+            .Range(0, Points + 1)
+            .Select(i => -AheadM + (i * (AheadM + backM + BeyondM) / Points))
+            .Concat(guard.Lightning.Rods.Select(rod => rod.YM))
+            .Order();
+        return [.. steps.Select(y => SitePoint.Metres(y, guard.Lightning.ProtectedM(new(xM, y))))];
+    }
+
+    private static void Ground(SiteView view, Guard guard, double backM)
+    {
+        var (left, right) = (view.At(SitePoint.Metres(-AheadM, 0)), view.At(SitePoint.Metres(backM + BeyondM, 0)));
+        view.Builder.Hatch(
+            HatchPattern.Diagonal,
+            [left, right, right.Moved(0, 2.2), left.Moved(0, 2.2)],
+            spacingMm: 1.6
+        );
+        view.Builder.Line(Layer.Ground, left, right);
+        if (guard.Earth.RingWireM <= 0)
+        {
+            return;
+        }
+
+        foreach (var y in new[] { -GuardEarth.RingOffM, backM + GuardEarth.RingOffM })
+        {
+            view.Builder.Circle(Layer.Earthing, view.At(SitePoint.Metres(y, -GuardEarth.WireDepthM)), 1, Palette.Leaf);
+        }
+
+        view.Leader(
+            SitePoint.Metres(-GuardEarth.RingOffM, -GuardEarth.WireDepthM),
+            8,
+            6,
+            Invariant($"ring of bare wire, {GuardEarth.WireDepthM} m deep")
+        );
+    }
+
+    private static void Rack(SiteView view, GuardField field, double nearM)
+    {
+        const double thickM = 0.06;
+        var middle = nearM + (field.RackM / 2);
+        view.Line(Layer.Steel, SitePoint.Metres(middle, 0), SitePoint.Metres(middle, (field.LowM + field.TopM) / 2));
+        view.Polygon(
+            Layer.Module,
+            [
+                SitePoint.Metres(nearM, field.LowM - thickM),
+                SitePoint.Metres(nearM + field.RackM, field.TopM - thickM),
+                SitePoint.Metres(nearM + field.RackM, field.TopM),
+                SitePoint.Metres(nearM, field.LowM),
+            ],
+            Palette.Water.Tint(0.3)
+        );
+    }
+
+    private static void Mast(SiteView view, Guard guard, GroundPlace mast)
+    {
+        var rodM = guard.Lightning.RodM;
+        var (foot, tip) = (view.At(SitePoint.Metres(mast.YM, 0)), view.At(SitePoint.Metres(mast.YM, rodM)));
+        var neck = view.At(SitePoint.Metres(mast.YM, rodM - 1));
+        view.Builder.Rectangle(Layer.Outline, new(neck.XMm - 0.5, neck.YMm, foot.XMm + 0.5, foot.YMm), Palette.White);
+        view.Builder.Line(Layer.Outline, neck, tip);
+        view.Builder.Line(Layer.Earthing, foot, view.At(SitePoint.Metres(mast.YM, -BelowM)));
+        view.Builder.Leader(neck.Moved(0, -2), neck.Moved(-9, -6), "air rod 1 m");
+        foreach (var lamp in guard.Light?.Lamps.Where(lamp => lamp.Place.YM == mast.YM).Take(1) ?? [])
+        {
+            var at = view.At(SitePoint.Metres(mast.YM, lamp.HeightM));
+            view.Builder.Polygon(
+                Layer.Sun,
+                [at.Moved(-0.6, 0), at.Moved(-3.6, 0.6), at.Moved(-3.6, 1.6), at.Moved(-0.6, 1)],
+                Palette.Sun.Tint(0.6)
+            );
+            view.Builder.Leader(at.Moved(-2.6, 1.2), at.Moved(-8, 17), "lamp");
+        }
+    }
+
+    private static void Dimensions(SiteView view, Guard guard)
+    {
+        var field = guard.Field;
+        var backM = field.DepthM + GuardField.BehindM;
+        view.Dimensions(
+            DimensionSide.Right,
+            [
+                new(SitePoint.Metres(backM + BeyondM, 0), SitePoint.Metres(backM, guard.Lightning.RodM)),
+                new(SitePoint.Metres(backM + BeyondM, 0), SitePoint.Metres(field.DepthM, field.TopM)),
+            ]
+        );
+        view.Dimensions(DimensionSide.Left, [new(SitePoint.Metres(-AheadM, 0), SitePoint.Metres(0, field.LowM))]);
+        view.DimensionChain(
+            DimensionSide.Below,
+            [
+                SitePoint.Metres(0, -BelowM),
+                .. Enumerable
+                    .Range(0, field.RackCount)
+                    .SelectMany(rack => new[] { rack * field.PitchM, (rack * field.PitchM) + field.RackM })
+                    .Skip(1)
+                    .Select(y => SitePoint.Metres(y, -BelowM)),
+                SitePoint.Metres(backM, -BelowM),
+            ]
+        );
+    }
+}

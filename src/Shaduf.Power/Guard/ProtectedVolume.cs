@@ -111,18 +111,18 @@ public static class ProtectedVolume
             return false;
         }
 
-        var reached = pieces[0].Item2;
+        // Laid out twice, so that a piece that goes through the end of the circle is met before those at its start.
+        var (began, reached) = pieces[0];
         foreach (var (from, to) in pieces)
         {
-            if (from > reached)
+            (began, reached) = from > reached ? (from, to) : (began, Math.Max(reached, to));
+            if (reached - began >= Math.Tau)
             {
-                return reached - pieces[0].Item1 >= Math.Tau;
+                return true;
             }
-
-            reached = Math.Max(reached, to);
         }
 
-        return reached - pieces[0].Item1 >= Math.Tau;
+        return false;
     }
 
     // A gap inside the disc has a corner where the rims of two discs cross and no third covers the crossing.

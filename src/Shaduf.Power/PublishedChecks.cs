@@ -7,7 +7,15 @@ public static class PublishedChecks
 {
     /// <summary>One check for each quantity named in the trade's published files.</summary>
     public static IReadOnlyList<PublishedCheck> All { get; } =
-    [.. ModuleChecks.All(), .. OfArray(), .. OfDrive(), .. CableChecks.All(), .. GuardChecks.All()];
+    [
+        .. ModuleChecks.All(),
+        .. OfArray(),
+        .. OfFuse(),
+        .. OfDrive(),
+        .. CableChecks.All(),
+        .. ProtectionChecks.All(),
+        .. GuardChecks.All(),
+    ];
 
     // Figures that a kernel does not use stay NaN: a kernel that looked at one would refuse it.
     private static readonly ModuleSheet UnknownModule = new(
@@ -61,6 +69,17 @@ public static class PublishedChecks
             ),
             new(
                 "power/string-voltage",
+                "aged hot maximum-power voltage",
+                row =>
+                    StringVoltage.AgedHotMaximumPowerV(
+                        Module(row),
+                        (int)row["count"],
+                        row["hotCellDegC"],
+                        (int)row["years"]
+                    )
+            ),
+            new(
+                "power/string-voltage",
                 "most in series",
                 row => StringVoltage.MostInSeries(Module(row), row["largestV"], row["coldDegC"])
             ),
@@ -78,10 +97,6 @@ public static class PublishedChecks
                         }
                     )
             ),
-            new("power/string-fuse", "reverse current", row => Fuse(row).ReverseA),
-            new("power/string-fuse", "needed", row => Fuse(row).Needed ? 1 : 0),
-            new("power/string-fuse", "rating above", row => Fuse(row).AboveA),
-            new("power/string-fuse", "rating at most", row => Fuse(row).AtMostA),
             new("power/array-current", "design current", row => ArrayCurrent.DesignA(Module(row), Strings(row))),
             new(
                 "power/array-current",
@@ -94,6 +109,17 @@ public static class PublishedChecks
                 row => ArrayCurrent.UnfusedStringCableA(Module(row), Strings(row))
             ),
         ];
+
+    private static IEnumerable<PublishedCheck> OfFuse() =>
+        [
+            Fuse("reverse current", fuse => fuse.ReverseA),
+            Fuse("needed", fuse => fuse.Needed ? 1 : 0),
+            Fuse("rating above", fuse => fuse.AboveA),
+            Fuse("rating at most", fuse => fuse.AtMostA),
+        ];
+
+    private static PublishedCheck Fuse(string quantity, Func<StringFuse, double> obtain) =>
+        new("power/string-fuse", quantity, row => obtain(StringFuse.For(Module(row), Strings(row))));
 
     private static IEnumerable<PublishedCheck> OfDrive() =>
         [
@@ -174,10 +200,9 @@ public static class PublishedChecks
                 RatedV = row["motorV"],
             },
             row["coldDegC"],
-            row["hotCellDegC"]
+            row["hotCellDegC"],
+            10
         );
-
-    private static StringFuse Fuse(PublishedCase row) => StringFuse.For(Module(row), Strings(row));
 
     private static int Strings(PublishedCase row) => (int)row["strings"];
 }

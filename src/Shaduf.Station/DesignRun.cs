@@ -29,22 +29,15 @@ public static class DesignRun
         var well = Well.Of(brief, survey);
         progress?.Invoke("sizing: pump, array, tank");
         var prices = new ArrangementPrices(brief, shelf, file.Prices);
-        var sizing = Sizing.Of(new(brief, survey, sunniest, demand, well, shelf, prices));
+        var ground = new SizingGround(brief, survey, sunniest, demand, well, shelf, prices);
+        var sizing = Sizing.Of(ground);
         var choice = sizing.Choice;
         var sky = sunniest.On(choice.Facing);
         progress?.Invoke("year run");
         var trace = YearTrace.Empty();
         var year = YearRun.Run(sizing.Inputs(demand), trace);
         progress?.Invoke("electrics, rack, ground");
-        var rack = Rack.Of(brief.Rack, choice.Module, choice.Grid, sky.Facing.TiltDeg, shelf)!;
-        var works = new Works(
-            Cooling.Of(survey["casing"], choice.Pump, sizing.Table),
-            Electrics.Of(choice, brief, survey, shelf),
-            rack,
-            Footings.Of(brief.Rack, rack),
-            Guard.Of(brief, survey, sky, choice.Tank, rack, shelf),
-            TapLine.Of(brief, survey, choice.Tank.HeightM, shelf)
-        );
+        var works = WorksOf(ground, sizing, sky);
         progress?.Invoke("takeoff and money");
         var takeoff = Takeoff.Of(brief, choice, works);
         var bill = Bill.Price(takeoff.Lines, file.Prices);
@@ -69,7 +62,7 @@ public static class DesignRun
                 .. sky.Notes,
                 .. well.Notes,
                 .. ChoiceNotes.Of(brief, sizing),
-                .. rack.Notes,
+                .. works.Rack.Notes,
                 .. works.Footings.Notes,
                 .. works.Guard.Notes,
             ]
@@ -80,6 +73,22 @@ public static class DesignRun
             Findings = FindingsBook.Settle(Found(design), survey.Assumptions),
             Workings = [.. Shown(design)],
         };
+    }
+
+    private static Works WorksOf(SizingGround ground, Sizing sizing, Sky sky)
+    {
+        var (brief, survey, shelf, choice) = (ground.Brief, ground.Survey, ground.Shelf, sizing.Choice);
+        var rack = Rack.Of(brief.Rack, choice.Module, choice.Grid, sky.Facing.TiltDeg, shelf)!;
+        var cooling = Cooling.Of(survey["casing"], choice.Pump, sizing.Table);
+        var guard = Guard.Of(brief, survey, sky, choice.Tank, rack, shelf);
+        return new(
+            cooling,
+            Electrics.Of(sizing, ground, rack, cooling, LightningAsk.Of(guard.Lightning)),
+            rack,
+            Footings.Of(brief.Rack, rack),
+            guard,
+            TapLine.Of(brief, survey, choice.Tank.HeightM, shelf)
+        );
     }
 
     private static MonthPromise Month(int month, YearRun year, Sky sky)
@@ -109,7 +118,12 @@ public static class DesignRun
                 design.ShownFlowM3PerH,
                 sizing.Hydraulics.Curve.ShutOffHeadM
             ),
-            .. ElectricFindings.Of(works.Electrics, choice, survey["record-low"], table.HighestRatio),
+            .. ElectricFindings.Of(
+                works.Electrics,
+                choice,
+                (survey["record-low"], design.Brief.Site.ElevationM),
+                table.HighestRatio
+            ),
             .. works.Rack.Findings(design.Brief.Site, choice.Module),
             .. Footings.Findings(design.Brief.Site),
             .. GuardFindings.Of(works.Guard),
@@ -148,16 +162,10 @@ public static class DesignRun
             yield return sheet;
         }
 
-        foreach (var cable in design.Works.Electrics.Cables)
+        var electric = ElectricWorking.Show(design.Works.Electrics, design.Choice, design.Survey["record-low"]);
+        foreach (var sheet in electric)
         {
-            if (cable.Choice.Fit is { } fit)
-            {
-                var sheet = CableSize.Show(cable.Duty, fit);
-                yield return sheet with
-                {
-                    Title = $"{sheet.Title}: {cable.Name}",
-                };
-            }
+            yield return sheet;
         }
     }
 }

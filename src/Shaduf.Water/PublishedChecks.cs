@@ -31,7 +31,16 @@ public static class PublishedChecks
 
     /// <summary>One check for each quantity named in a published file of this trade.</summary>
     public static IReadOnlyList<PublishedCheck> All =>
-        [.. DemandAndTank, .. Well, .. Friction, .. PressureInPipes, .. Power, .. Points, .. PipeworkChecks.All];
+        [
+            .. DemandAndTank,
+            .. Well,
+            .. CoolingChecks.All(),
+            .. Friction,
+            .. PressureInPipes,
+            .. Power,
+            .. Points,
+            .. PipeworkChecks.All,
+        ];
 
     private static PublishedCheck[] DemandAndTank =>
         [

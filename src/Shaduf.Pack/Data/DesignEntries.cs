@@ -18,7 +18,7 @@ internal static class DesignEntries
             WaterOf(design),
             SourceOf(design),
             LiftOf(design),
-            ElectricsOf(design.Works.Electrics),
+            ElectricEntries.Of(design.Works.Electrics),
             RackOf(design),
             GroundOf(design.Works.Footings),
             GuardEntry.Of(design.Works.Guard),
@@ -102,25 +102,6 @@ internal static class DesignEntries
             R(lift.MainM)
         );
     }
-
-    private static ElectricsEntry ElectricsOf(Electrics electrics) =>
-        new(
-            R(electrics.ColdV),
-            R(electrics.HotV),
-            R(electrics.AgedV),
-            electrics.HotCellDegC,
-            electrics.Fuse.Needed,
-            [
-                .. electrics.Cables.Select(cable => new CableEntry(
-                    cable.Name,
-                    cable.Card?.Name,
-                    R(cable.Duty.LengthM),
-                    R(cable.Duty.CurrentA),
-                    cable.Choice.Fit is { } fit ? R(fit.DropShare) : null,
-                    R(cable.BoughtM)
-                )),
-            ]
-        );
 
     private static GroundEntry GroundOf(Footings footings) =>
         new(
@@ -217,7 +198,7 @@ internal static class DesignEntries
     }
 
     // Four decimals: below any meaning, above the last bits in which machines may differ.
-    private static double R(double value) => Math.Round(value, 4, MidpointRounding.AwayFromZero);
+    internal static double R(double value) => Math.Round(value, 4, MidpointRounding.AwayFromZero);
 
     private static double? R(double? value) => value is { } given ? R(given) : null;
 }

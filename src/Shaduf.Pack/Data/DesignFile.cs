@@ -102,14 +102,35 @@ public sealed record CableEntry(
     double BoughtM
 );
 
-/// <summary>Strings and cables.</summary>
+/// <summary>A string: its modules as rack.row.column, counted from 1, from minus to plus.</summary>
+public sealed record StringEntry(int Number, double HomeM, IReadOnlyList<string> Modules);
+
+/// <summary>What protects the electrics; a name is null where nothing is needed or no card serves.</summary>
+public sealed record ProtectionEntry(
+    double IsolatorV,
+    double IsolatorA,
+    string? Isolator,
+    string? Fuse,
+    int ArresterType,
+    string? DirectArrester,
+    string? MotorArrester,
+    string FilterKind,
+    string? Filter,
+    double EarthMm2,
+    string? Earth,
+    double LowestHz
+);
+
+/// <summary>Strings, cables and protection.</summary>
 public sealed record ElectricsEntry(
     double ColdV,
     double HotV,
     double AgedV,
     double HotCellDegC,
     bool NeedsFuses,
-    IReadOnlyList<CableEntry> Cables
+    IReadOnlyList<CableEntry> Cables,
+    IReadOnlyList<StringEntry> Strings,
+    ProtectionEntry Protection
 );
 
 /// <summary>Parts that are alike, of all racks.</summary>

@@ -3,128 +3,203 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
-/// <summary>Modules in strings, drive and motor, with voltages, currents and cables.</summary>
+/// <summary>
+/// Each module in its place on the racks with its string and its number in it, and the wires between them: every second
+/// module on the way out, the others on the way back.
+/// </summary>
 public static class StringDiagram
 {
-    private const double ModuleMm = 9;
-    private const double PitchMm = 12;
-    private const double LaneMm = 20;
-    private const int MostDrawn = 7;
+    private const double SideMm = 14;
+    private const double EdgeMm = 8;
+    private const double RowGapMm = 9;
+    private const double RackGapMm = 7;
+    private const double LargestCellMm = 15;
+    private const double CellShapeFactor = 1.1;
+    private const double FootMm = 12;
 
-    /// <summary>Composes the picture.</summary>
+    // Way out and way back on a module, as shares of its height from its upper edge.
+    private const double OutShare = 0.24;
+    private const double BackShare = 0.76;
+
+    /// <summary>Racks whose strings a picture can show at a size that can be read.</summary>
+    /// <param name="grid">The grid.</param>
+    /// <returns>Racks a picture, at least 1.</returns>
+    public static int RacksEach(RackGrid grid) => Math.Max(1, 8 / grid.Rows);
+
+    /// <summary>Composes the picture of some racks.</summary>
     /// <param name="design">The design.</param>
     /// <param name="widthMm">Width of the picture [mm], at least 150.</param>
-    /// <returns>The picture, not to scale.</returns>
-    public static Scene Of(Design design, double widthMm)
+    /// <param name="firstRack">The first rack shown, from 0.</param>
+    /// <returns>The picture, not to scale; the sun's side below.</returns>
+    public static Scene Of(Design design, double widthMm, int firstRack = 0)
     {
-        var choice = design.Choice;
-        var drawn = Math.Min(choice.StringCount, 4);
-        var size = new PaperSize(widthMm, 38 + (drawn * LaneMm));
-        var builder = new SceneBuilder(size);
-        for (var lane = 0; lane < drawn; lane++)
+        var grid = design.Choice.Grid;
+        var racks = Math.Min(RacksEach(grid), grid.RackCount - firstRack);
+        var sheet = new Sheet(grid, firstRack, racks, widthMm);
+        var builder = new SceneBuilder(new(widthMm, sheet.HeightMm + FootMm));
+        for (var rack = firstRack; rack < firstRack + racks; rack++)
         {
-            String(builder, design, lane, 16 + (lane * LaneMm));
+            Modules(builder, sheet, rack);
         }
 
-        var busMm = 12 + (PitchMm * MostDrawn) + 6;
-        var (topMm, bottomMm) = (16 + (ModuleMm / 2), 16 + ((drawn - 1) * LaneMm) + (ModuleMm / 2));
-        builder.Line(Layer.Electric, new(busMm, topMm), new(busMm, bottomMm + 0.01));
-        var driveMm = (topMm + bottomMm) / 2;
-        Machines(builder, design, busMm, driveMm);
-        Legend(builder, design);
+        foreach (var route in design.Works.Electrics.Layout.Strings)
+        {
+            Wires(builder, sheet, route);
+            Marks(builder, sheet, route);
+            Leads(builder, sheet, route);
+        }
+
+        builder.Text(
+            new(SideMm, sheet.HeightMm + 4),
+            "Number in a module: string.place from minus to plus. Dot: joined here; a line without a dot passes by.",
+            TextStyle.Small
+        );
+        builder.Text(
+            new(SideMm, sheet.HeightMm + 8.5),
+            "Low edge below; the cables go to their box at the left end. Not to scale.",
+            TextStyle.Small
+        );
         return builder.Build("string diagram");
     }
 
-    private static void String(SceneBuilder builder, Design design, int lane, double topMm)
+    private static void Modules(SceneBuilder builder, Sheet sheet, int rack)
     {
-        var count = design.Choice.SeriesCount;
-        var middleMm = topMm + (ModuleMm / 2);
-        builder.Text(
-            new(2, topMm - 2),
-            $"string {lane + 1}{(lane == 3 && design.Choice.StringCount > 4 ? $" to {design.Choice.StringCount}" : "")}",
-            TextStyle.Small
-        );
-        builder.Line(Layer.Electric, new(2, middleMm), new(12 + (PitchMm * MostDrawn) + 6, middleMm));
-        for (var i = 0; i < MostDrawn; i++)
+        var grid = sheet.Grid;
+        for (var row = 0; row < grid.Rows; row++)
         {
-            var leftMm = 4 + (i * PitchMm);
-            var isGap = count > MostDrawn && i == MostDrawn - 2;
-            var number =
-                count <= MostDrawn ? i + 1
-                : i == MostDrawn - 1 ? count
-                : i + 1;
-            if (number > count)
+            for (var column = 0; column < grid.Columns; column++)
             {
-                continue;
+                builder.Rectangle(Layer.Module, sheet.Box(new(rack, row, column)), Palette.White);
             }
+        }
 
-            if (isGap)
+        var corner = sheet.Box(new(rack, 0, 0));
+        builder.Text(
+            new(1, corner.Centre.YMm),
+            Invariant($"rack {rack + 1}"),
+            TextStyle.Small with
             {
-                builder.Text(
-                    new(leftMm + (ModuleMm / 2), middleMm - 2),
-                    "...",
-                    TextStyle.Body with
-                    {
-                        Horizontal = HorizontalAnchor.Centre,
-                    }
-                );
-                continue;
+                Vertical = VerticalAnchor.Middle,
+                Weight = FontWeight.Bold,
             }
+        );
+    }
 
-            builder.Rectangle(Layer.Module, new(leftMm, topMm, leftMm + ModuleMm, topMm + ModuleMm), Palette.White);
-            builder.Text(new(leftMm + (ModuleMm / 2), middleMm), Invariant($"{number}"), TextStyle.Small.Centred);
+    // The first half of the order goes out, the rest comes back.
+    private static void Wires(SceneBuilder builder, Sheet sheet, StringRoute route)
+    {
+        var outCount = (route.Order.Count + 1) / 2;
+        PaperPoint At(int i) => sheet.At(route.Order[i], i < outCount ? OutShare : BackShare);
+        for (var i = 0; i + 1 < route.Order.Count; i++)
+        {
+            var (from, to) = (route.Order[i], route.Order[i + 1]);
+            if (sheet.Shows(from) && sheet.Shows(to))
+            {
+                Wire(builder, sheet, (from, At(i)), (to, At(i + 1)), i + 1 < outCount);
+            }
+        }
+
+        for (var i = 0; i < route.Order.Count; i++)
+        {
+            if (sheet.Shows(route.Order[i]))
+            {
+                ElectricSymbols.Joint(builder, At(i));
+            }
         }
     }
 
-    private static void Machines(SceneBuilder builder, Design design, double busMm, double middleMm)
+    // Along a row straight; from row to row round the end of the rows, the way out outside the way back.
+    private static void Wire(
+        SceneBuilder builder,
+        Sheet sheet,
+        (ModulePlace Place, PaperPoint At) from,
+        (ModulePlace Place, PaperPoint At) to,
+        bool isOut
+    )
     {
-        var choice = design.Choice;
-        var driveBox = new PaperBox(busMm + 12, middleMm - 8, busMm + 34, middleMm + 8);
-        builder.Line(Layer.Electric, new(busMm, middleMm), new(driveBox.LeftMm, middleMm));
-        builder.Rectangle(Layer.Outline, driveBox, Palette.White);
-        builder.Text(driveBox.Centre, "drive", TextStyle.Small.Centred);
-        builder.Line(Layer.Electric, new(driveBox.RightMm, middleMm), new(driveBox.RightMm + 12, middleMm));
-        var motor = new PaperPoint(driveBox.RightMm + 18, middleMm);
-        builder.Circle(Layer.Outline, motor, 6, Palette.White);
-        builder.Text(motor, "M", TextStyle.Body.Centred with { Weight = FontWeight.Bold });
-        builder.Text(
-            new(driveBox.LeftMm, driveBox.TopMm - 2),
-            choice.Drive.Name,
-            TextStyle.Small with
+        if (from.Place.Row == to.Place.Row && from.Place.Rack == to.Place.Rack)
+        {
+            builder.Line(ElectricSymbols.Wire, from.At, to.At);
+            return;
+        }
+
+        var isRight = from.Place.Column + to.Place.Column >= sheet.Grid.Columns;
+        var beyondMm = isOut ? 3.4 : 1.7;
+        var endMm = isRight ? sheet.RightMm + beyondMm : SideMm - beyondMm;
+        builder.Polyline(ElectricSymbols.Wire, [from.At, new(endMm, from.At.YMm), new(endMm, to.At.YMm), to.At]);
+    }
+
+    private static void Marks(SceneBuilder builder, Sheet sheet, StringRoute route)
+    {
+        var style = new TextStyle(sheet.CellMm >= 11 ? Lettering.SmallMm : 2.2).Centred;
+        foreach (var (i, place) in route.Order.Index())
+        {
+            if (sheet.Shows(place))
             {
-                IsOpaque = true,
+                builder.Text(sheet.At(place, 0.5), Invariant($"{route.Number}.{i + 1}"), style);
             }
-        );
-        builder.Text(new(motor.XMm - 6, middleMm + 11), choice.Pump.Name, TextStyle.Small);
-        builder.Text(
-            new(motor.XMm - 6, middleMm + 15.5),
-            Invariant($"{choice.Pump.Motor.RatedV:0} V, {choice.Pump.Motor.RatedA:0.0} A"),
-            TextStyle.Small
-        );
+        }
     }
 
-    private static void Legend(SceneBuilder builder, Design design)
+    // Minus leaves the first module upwards, plus the last one downwards.
+    private static void Leads(SceneBuilder builder, Sheet sheet, StringRoute route)
     {
-        var size = builder.Size;
-        var choice = design.Choice;
-        var works = design.Works.Electrics;
-        builder.Text(
-            new(2, size.HeightMm - 14),
-            Invariant(
-                $"each string: {choice.SeriesCount} x {choice.Module.Name}; cold open circuit {works.ColdV:0} V, hottest day {works.HotV:0} V, short circuit {choice.Module.Sheet.ShortCircuitA:0.0} A"
-            ),
-            TextStyle.Small
+        if (sheet.Shows(route.Order[0]))
+        {
+            Lead(builder, sheet.At(route.Order[0], OutShare), sheet.Box(route.Order[0]).TopMm, $"{route.Number} -");
+        }
+
+        if (sheet.Shows(route.Order[^1]))
+        {
+            var share = route.Order.Count == 1 ? OutShare : BackShare;
+            var box = sheet.Box(route.Order[^1]);
+            Lead(builder, sheet.At(route.Order[^1], share), box.BottomMm, $"{route.Number} +");
+        }
+    }
+
+    private static void Lead(SceneBuilder builder, PaperPoint from, double edgeMm, string mark)
+    {
+        var isUp = edgeMm < from.YMm;
+        var tip = new PaperPoint(from.XMm, edgeMm + (isUp ? -1.6 : 1.6));
+        builder.Line(ElectricSymbols.Wire, from, tip);
+        builder.Polyline(
+            ElectricSymbols.Wire,
+            [tip.Moved(-0.8, isUp ? 1.3 : -1.3), tip, tip.Moved(0.8, isUp ? 1.3 : -1.3)]
         );
-        builder.Text(new(2, size.HeightMm - 9), string.Join("; ", works.Cables.Select(Label)), TextStyle.Small);
         builder.Text(
-            new(2, size.HeightMm - 4),
-            "not to scale; both conductors of a string drawn as one line",
-            TextStyle.Small
+            tip.Moved(1.2, isUp ? 0.6 : 1.4),
+            mark,
+            new TextStyle(2.4) { Weight = FontWeight.Bold, IsOpaque = true }
         );
     }
 
-    private static string Label(CableRun cable) =>
-        cable.Card is { } card
-            ? Invariant($"{cable.Name}: {card.Name}, {cable.Duty.LengthM:0} m")
-            : $"{cable.Name}: none fits";
+    // Where modules lie on the paper: the first rack's low row at the bottom.
+    private sealed record Sheet(RackGrid Grid, int FirstRack, int Racks, double WidthMm)
+    {
+        public double CellMm => Math.Min(LargestCellMm, (WidthMm - (2 * SideMm)) / Grid.Columns);
+
+        public double RightMm => SideMm + (Grid.Columns * CellMm);
+
+        public double HeightMm =>
+            (2 * EdgeMm) + (Racks * Grid.Rows * (CellHeightMm + RowGapMm)) + ((Racks - 1) * RackGapMm) - RowGapMm;
+
+        private double CellHeightMm => Math.Max(11, CellMm * CellShapeFactor);
+
+        public bool Shows(ModulePlace place) => place.Rack >= FirstRack && place.Rack < FirstRack + Racks;
+
+        public PaperBox Box(ModulePlace place)
+        {
+            var rack = place.Rack - FirstRack;
+            var above = (rack * Grid.Rows) + place.Row;
+            var bottomMm = HeightMm - EdgeMm - (above * (CellHeightMm + RowGapMm)) - (rack * RackGapMm);
+            var leftMm = SideMm + (place.Column * CellMm);
+            return new(leftMm, bottomMm - CellHeightMm, leftMm + CellMm, bottomMm);
+        }
+
+        public PaperPoint At(ModulePlace place, double share)
+        {
+            var box = Box(place);
+            return new(box.Centre.XMm, box.TopMm + (share * box.HeightMm));
+        }
+    }
 }

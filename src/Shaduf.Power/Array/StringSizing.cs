@@ -18,7 +18,7 @@ public sealed record StringRange(int Fewest, int Most, string WhyFewest, string 
 public static class StringSizing
 {
     /// <summary>
-    /// Counts in series that stay below every voltage limit when cold and, hot and ten years old, stay inside the
+    /// Counts in series that stay below every voltage limit when cold and, hot and aged, stay inside the
     /// drive's window and turn the motor at full speed. Full speed is no limit for a brushless motor with its own
     /// controller. The drop in motor cable and filter is not counted here: see <see cref="BusVoltage.SpeedRatio"/>.
     /// </summary>
@@ -27,6 +27,7 @@ public static class StringSizing
     /// <param name="motor">The motor's data sheet.</param>
     /// <param name="coldDegC">Lowest air temperature on record [°C], -60 to 40.</param>
     /// <param name="hotCellDegC">Hottest cell temperature [°C], -20 to 120.</param>
+    /// <param name="ageYears">Age of the modules at which the string must still serve [years], 0 to 50.</param>
     /// <returns>The range and the limit at each end; none exists when the drive does not turn this kind of motor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument, or a figure of a sheet, is outside its range.</exception>
     /// <source>IEC 62548:2016, maximum voltage of the array; NEC 690.7; full speed: see <see cref="BusVoltage"/>.</source>
@@ -35,10 +36,11 @@ public static class StringSizing
         DriveSheet drive,
         MotorSheet motor,
         double coldDegC,
-        double hotCellDegC
+        double hotCellDegC,
+        int ageYears
     )
     {
-        var window = InWindow(module, drive, coldDegC, hotCellDegC);
+        var window = InWindow(module, drive, coldDegC, hotCellDegC, ageYears);
         if (drive.Drives != motor.Kind)
         {
             return window with { Most = 0, WhyMost = "the drive does not turn this kind of motor" };
@@ -50,13 +52,13 @@ public static class StringSizing
         }
 
         var fullSpeedV = BusVoltage.FullSpeedV(motor.RatedV, 0);
-        var fewest = StringVoltage.FewestInSeries(module, fullSpeedV, hotCellDegC);
+        var fewest = StringVoltage.FewestInSeries(module, fullSpeedV, hotCellDegC, ageYears);
         var why = Invariant($"the {fullSpeedV:0.0} V of bus that full speed of a {motor.RatedV:0.#} V motor needs");
         return fewest > window.Fewest
             ? window with
             {
                 Fewest = fewest,
-                WhyFewest = Reaching(module, fewest, hotCellDegC, why),
+                WhyFewest = Reaching(module, fewest, (hotCellDegC, ageYears), why),
             }
             : window;
     }
@@ -69,10 +71,17 @@ public static class StringSizing
     /// <param name="drive">The drive's data sheet.</param>
     /// <param name="coldDegC">Lowest air temperature on record [°C], -60 to 40.</param>
     /// <param name="hotCellDegC">Hottest cell temperature [°C], -20 to 120.</param>
+    /// <param name="ageYears">Age of the modules at which the string must still serve [years], 0 to 50.</param>
     /// <returns>The range and the limit at each end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument, or a figure of a sheet, is outside its range.</exception>
     /// <source>IEC 62548:2016, maximum voltage of the array; NEC 690.7.</source>
-    public static StringRange InWindow(ModuleSheet module, DriveSheet drive, double coldDegC, double hotCellDegC)
+    public static StringRange InWindow(
+        ModuleSheet module,
+        DriveSheet drive,
+        double coldDegC,
+        double hotCellDegC,
+        int ageYears
+    )
     {
         Within.Require(drive.LargestDcV, 1, 2000, "V");
         Within.Require(module.SystemV, 50, 2000, "V");
@@ -83,12 +92,12 @@ public static class StringSizing
                 : (module.SystemV, "that the module is rated for");
         var most = StringVoltage.MostInSeries(module, largestV, coldDegC);
         var overV = (most + 1) * StringVoltage.ColdOpenCircuitV(module, 1, coldDegC);
-        var fewest = StringVoltage.FewestInSeries(module, drive.WindowLowV, hotCellDegC);
+        var fewest = StringVoltage.FewestInSeries(module, drive.WindowLowV, hotCellDegC, ageYears);
         var windowLow = Invariant($"the {drive.WindowLowV:0.#} V at which the drive's window begins");
         return new(
             fewest,
             most,
-            Reaching(module, fewest, hotCellDegC, windowLow),
+            Reaching(module, fewest, (hotCellDegC, ageYears), windowLow),
             Invariant(
                 $"{most + 1} in series would give {overV:0.0} V without load at {coldDegC:0.#} °C, above the {largestV:0.#} V {owner}"
             )
@@ -107,11 +116,11 @@ public static class StringSizing
         return Whole.Down(drive.LargestShortCircuitA / ArrayCurrent.DesignA(module, 1));
     }
 
-    private static string Reaching(ModuleSheet module, int count, double hotCellDegC, string limit)
+    private static string Reaching(ModuleSheet module, int count, (double CellDegC, int AgeYears) hot, string limit)
     {
-        var stringV = count * StringVoltage.AgedHotMaximumPowerV(module, 1, hotCellDegC);
+        var stringV = StringVoltage.AgedHotMaximumPowerV(module, count, hot.CellDegC, hot.AgeYears);
         return Invariant(
-            $"{count} in series, ten years old with cells at {hotCellDegC:0.#} °C, give {stringV:0.0} V at maximum power: the first count to reach {limit}"
+            $"{count} in series, {hot.AgeYears} years old with cells at {hot.CellDegC:0.#} °C, give {stringV:0.0} V at maximum power: the first count to reach {limit}"
         );
     }
 }

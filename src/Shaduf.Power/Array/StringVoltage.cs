@@ -46,15 +46,22 @@ public static class StringVoltage
         return count * ModuleMaximumPowerV(module, hotCellDegC);
     }
 
-    /// <summary>Voltage at maximum power of modules ten years old at their hottest: 2.5 % below new ones.</summary>
+    /// <summary>
+    /// Voltage at maximum power of old modules at their hottest: half of the power lost with age, 0.5 % a year, is taken
+    /// as voltage; 2.5 % after ten years.
+    /// </summary>
     /// <param name="module">The module's data sheet.</param>
     /// <param name="count">Modules in series, 1 to 100.</param>
     /// <param name="hotCellDegC">Hottest cell temperature [°C], -20 to 120.</param>
+    /// <param name="ageYears">Age of the modules [years], 0 to 50.</param>
     /// <returns>Voltage [V].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument, or a figure of the sheet, is outside its range.</exception>
-    /// <source>Half of a 5 % loss of power taken as voltage; planning assumption from memory, no source.</source>
-    public static double AgedHotMaximumPowerV(ModuleSheet module, int count, double hotCellDegC) =>
-        TenYearsShare * HotMaximumPowerV(module, count, hotCellDegC);
+    /// <source>Half of a 5 % loss of power in ten years taken as voltage; planning assumption from memory, no source.</source>
+    public static double AgedHotMaximumPowerV(ModuleSheet module, int count, double hotCellDegC, int ageYears)
+    {
+        Within.RequireCount(ageYears, 0, 50);
+        return (1 - (VoltageLossShare * ageYears)) * HotMaximumPowerV(module, count, hotCellDegC);
+    }
 
     /// <summary>The largest count whose cold open-circuit voltage stays within a limit.</summary>
     /// <param name="module">The module's data sheet.</param>
@@ -73,16 +80,17 @@ public static class StringVoltage
     /// <param name="module">The module's data sheet.</param>
     /// <param name="lowestV">The limit [V], 0 to 2000.</param>
     /// <param name="hotCellDegC">Hottest cell temperature [°C], -20 to 120.</param>
+    /// <param name="ageYears">Age of the modules [years], 0 to 50.</param>
     /// <returns>Modules in series, at least 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument, or a figure of the sheet, is outside its range.</exception>
     /// <source>As <see cref="AgedHotMaximumPowerV"/>.</source>
-    public static int FewestInSeries(ModuleSheet module, double lowestV, double hotCellDegC)
+    public static int FewestInSeries(ModuleSheet module, double lowestV, double hotCellDegC, int ageYears)
     {
         Within.Require(lowestV, 0, 2000, "V");
-        return Math.Max(1, Whole.Up(lowestV / AgedHotMaximumPowerV(module, 1, hotCellDegC)));
+        return Math.Max(1, Whole.Up(lowestV / AgedHotMaximumPowerV(module, 1, hotCellDegC, ageYears)));
     }
 
-    private const double TenYearsShare = 1 - 0.025;
+    private const double VoltageLossShare = 0.0025;
 
     private static double ModuleColdV(ModuleSheet module, double coldDegC)
     {

@@ -5,7 +5,9 @@ namespace Shaduf.Power;
 /// <summary>The part of <see cref="PublishedChecks"/> that concerns cables.</summary>
 internal static class CableChecks
 {
-    internal static IEnumerable<PublishedCheck> All() =>
+    internal static IEnumerable<PublishedCheck> All() => [.. OfCable(), .. OfAmpacity()];
+
+    private static IEnumerable<PublishedCheck> OfCable() =>
         [
             AtTwenty("copper class 2 at 20 °C", Conductor.CopperClass2),
             AtTwenty("copper class 5 at 20 °C", Conductor.CopperClass5),
@@ -51,6 +53,12 @@ internal static class CableChecks
                 "direct-current loss",
                 row => VoltageDrop.LossW(CableKind.Dc, row["currentA"], row["lengthM"], row["ohmPerKm"] / 1000)
             ),
+            new("power/cable-size", "smallest size for direct current", row => DirectChoice(row).Option.SizeMm2),
+            new("power/cable-size", "drop for direct current", row => DirectChoice(row).DropV),
+        ];
+
+    private static IEnumerable<PublishedCheck> OfAmpacity() =>
+        [
             AirFactor("PVC air factor", Insulation.Pvc70),
             AirFactor("XLPE air factor", Insulation.Xlpe90),
             new("power/ampacity", "under water", row => Ampacity.SubmersibleA(row["sizeMm2"])),
@@ -59,8 +67,29 @@ internal static class CableChecks
                 "photovoltaic cable free in air",
                 row => Ampacity.PvCableA(row["sizeMm2"], PvLaying.FreeInAir, row["airDegC"])
             ),
-            new("power/cable-size", "smallest size for direct current", row => DirectChoice(row).Option.SizeMm2),
-            new("power/cable-size", "drop for direct current", row => DirectChoice(row).DropV),
+            Laid("in conduit B2", LayingMethod.B2),
+            Laid("on a wall C", LayingMethod.C),
+            Laid("in a buried duct D1", LayingMethod.D1),
+            new(
+                "power/ampacity",
+                "on a wall C in air",
+                row =>
+                    Ampacity.InstalledA(row["sizeMm2"], LayingMethod.C)
+                    * Ampacity.AirTemperatureFactor(Insulation.Pvc70, row["airDegC"])
+            ),
+            new(
+                "power/ampacity",
+                "ground factor of XLPE",
+                row => Ampacity.GroundTemperatureFactor(Insulation.Xlpe90, row["groundDegC"])
+            ),
+            new(
+                "power/ampacity",
+                "ground factor of PVC",
+                row => Ampacity.GroundTemperatureFactor(Insulation.Pvc70, row["groundDegC"])
+            ),
+            new("power/ampacity", "soil factor", row => Ampacity.SoilFactor(row["soilMKPerW"])),
+            new("power/ampacity", "depth factor", row => Ampacity.DepthFactor(row["depthM"])),
+            new("power/ampacity", "grouping factor", row => Ampacity.GroupingFactor((int)row["count"])),
         ];
 
     private static PublishedCheck AtTwenty(string quantity, Conductor conductor) =>
@@ -68,6 +97,9 @@ internal static class CableChecks
 
     private static PublishedCheck AirFactor(string quantity, Insulation insulation) =>
         new("power/ampacity", quantity, row => Ampacity.AirTemperatureFactor(insulation, row["airDegC"]));
+
+    private static PublishedCheck Laid(string quantity, LayingMethod method) =>
+        new("power/ampacity", quantity, row => Ampacity.InstalledA(row["sizeMm2"], method));
 
     private static double ThreePhaseV(PublishedCase row) =>
         VoltageDrop.ThreePhaseV(
@@ -96,11 +128,12 @@ internal static class CableChecks
                 ],
                 new(
                     row["currentA"],
-                    row["lengthM"],
+                    row["currentA"],
                     row["systemV"],
                     row["largestDropShare"],
                     CableSupply.Dc,
-                    new(40, 70)
+                    70,
+                    [new("in air", row["lengthM"], 40, 1)]
                 )
             )
             .Fit

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Shaduf.Working;
 
 namespace Shaduf.Power;
@@ -49,21 +50,36 @@ public readonly record struct LineImpedance(double ResistanceOhmPerM, double Rea
 /// <param name="Name">Its name in the price book.</param>
 /// <param name="SizeMm2">Nominal size [mm²], 1.5 to 120.</param>
 /// <param name="Conductor">Kind of conductor.</param>
-/// <param name="AmpacityA">Current it may carry where it lies, all factors applied [A], 1 to 10000.</param>
+/// <param name="AmpacityA">Current it may carry where its card speaks of, before the factors of where it lies [A], 1 to 10000.</param>
 public sealed record CableOption(string Name, double SizeMm2, Conductor Conductor, double AmpacityA);
 
-/// <summary>What a cable must do.</summary>
-/// <param name="CurrentA">Current [A], 0.001 to 1000.</param>
+/// <summary>A stretch of a cable's way that lies in one manner.</summary>
+/// <param name="Where">In what it lies: 'in the ground', 'in the well'.</param>
 /// <param name="LengthM">Length, one way [m], 0.1 to 5000.</param>
+/// <param name="SurroundingsDegC">Air, ground or water around it [°C], -40 to 90.</param>
+/// <param name="LayingFactor">
+/// Factor on the option's ampacity here, above 0 to 2: temperature, grouping, depth and soil multiplied; see <see cref="Ampacity"/>.
+/// </param>
+public sealed record CableStretch(string Where, double LengthM, double SurroundingsDegC, double LayingFactor);
+
+/// <summary>What a cable must do.</summary>
+/// <param name="CurrentA">Working current, for drop and loss [A], 0.001 to 1000.</param>
+/// <param name="LeastAmpacityA">Current that it must be able to carry for ever [A], at least <paramref name="CurrentA"/>, to 1000.</param>
 /// <param name="SystemV">Voltage that the drop is a share of; between lines for three phases [V], 5 to 2000.</param>
 /// <param name="LargestDropShare">Largest drop as a share of <paramref name="SystemV"/>, 0.001 to 0.2.</param>
 /// <param name="Supply">What it carries.</param>
-/// <param name="Warmth">How warm it lies and may get.</param>
+/// <param name="LargestConductorDegC">Largest conductor temperature of its insulation [°C], 60 to 120.</param>
+/// <param name="Stretches">The stretches of its way, at least one.</param>
 public sealed record CableDuty(
     double CurrentA,
-    double LengthM,
+    double LeastAmpacityA,
     double SystemV,
     double LargestDropShare,
     CableSupply Supply,
-    CableWarmth Warmth
-);
+    double LargestConductorDegC,
+    ImmutableArray<CableStretch> Stretches
+)
+{
+    /// <summary>Length of the whole way, one way [m].</summary>
+    public double LengthM => Stretches.Sum(stretch => stretch.LengthM);
+}

@@ -12,12 +12,13 @@ internal static class CardReader
     [
         ("module", Module),
         ("pump", PumpCardReader.Read),
-        ("drive", Drive),
+        ("drive", DriveCardReader.Read),
         ("pipe", Pipe),
         ("cable", Cable),
         ("section", Section),
         ("tank", Tank),
         ("light", LightCardReader.Read),
+        .. ProtectionCardReader.Kinds,
     ];
 
     /// <summary>The published schema of one kind of card.</summary>
@@ -112,54 +113,6 @@ internal static class CardReader
         return new(head.Name, head.About, head.IsPlanningData, sheet, body);
     }
 
-    private static DriveCard Drive(FieldMap fields, CardHead head)
-    {
-        var sheet = new DriveSheet(
-            fields.Quantity("largestVoltage", Measure.VoltageV, 20, 2000, "Highest direct voltage at the input."),
-            fields.Quantity("windowLow", Measure.VoltageV, 10, 2000, "Lowest voltage of the working window."),
-            fields.Quantity("windowHigh", Measure.VoltageV, 10, 2000, "Highest voltage of the working window."),
-            fields.Quantity(
-                "largestShortCircuit",
-                Measure.CurrentA,
-                1,
-                1000,
-                "Largest short-circuit current of the array."
-            ),
-            fields.Quantity("largestInput", Measure.CurrentA, 1, 1000, "Largest working current at the input."),
-            fields.Quantity("largestMotorCurrent", Measure.CurrentA, 0.5, 400, "Largest motor current."),
-            fields.Quantity("efficiency", Measure.Share, 0.5, 0.99, "Efficiency at rated power."),
-            fields.Quantity("ownUse", Measure.PowerW, 0, 500, "Power it uses itself."),
-            fields.OneOf(
-                "motor",
-                [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)],
-                "Kind of motor it drives."
-            )
-        );
-        if (fields.AreSound())
-        {
-            fields.RefuseUnless(
-                sheet.WindowLowV < sheet.WindowHighV && sheet.WindowHighV <= sheet.LargestDcV,
-                "windowHigh",
-                "the window does not lie between its low end and the highest voltage at the input"
-            );
-        }
-
-        var lowestV = fields.Quantity("motorVoltageLow", Measure.VoltageV, 12, 700, "Lowest rated voltage of a motor.");
-        var highestV = fields.Quantity(
-            "motorVoltageHigh",
-            Measure.VoltageV,
-            12,
-            700,
-            "Highest rated voltage of a motor."
-        );
-        if (lowestV > highestV)
-        {
-            fields.Complain("motorVoltageHigh", "below motorVoltageLow", "a voltage not below it is accepted");
-        }
-
-        return new(head.Name, head.About, head.IsPlanningData, sheet, lowestV, highestV);
-    }
-
     private static PipeCard Pipe(FieldMap fields, CardHead head)
     {
         var card = new PipeCard(
@@ -203,7 +156,11 @@ internal static class CardReader
             head.Name,
             head.About,
             head.IsPlanningData,
-            fields.OneOf("use", [("string", CableUse.String), ("motor", CableUse.Motor)], "Where it is used."),
+            fields.OneOf(
+                "use",
+                [("string", CableUse.String), ("motor", CableUse.Motor), ("earth", CableUse.Earth)],
+                "Where it is used."
+            ),
             fields.Quantity("size", Measure.SizeMm2, 1, 400, "Cross-section of a core."),
             fields.OneOf(
                 "conductor",
@@ -221,12 +178,33 @@ internal static class CardReader
                 Measure.CurrentA,
                 2,
                 600,
-                "Current it carries as laid: string cable in air of 60 degC, motor cable in air of 30 degC."
+                "Current it carries as laid: string cable in air of 60 degC, motor and earth cable in air of 30 degC."
             )
         );
         fields.RefusedBy("size", () => ConductorResistance.OhmPerKm(card.Conductor, card.SizeMm2));
+        if (fields.AreSound() && MostA(card) is { } mostA)
+        {
+            fields.RefuseUnless(
+                card.AmpacityA <= mostA,
+                "ampacity",
+                Invariant(
+                    $"{card.AmpacityA:0.#} A, and copper of {card.SizeMm2:0.#} mm2 carries {mostA:0.#} A at most, free in air"
+                )
+            );
+        }
+
         return card;
     }
+
+    // What the standards' tables give a size where it lies coolest; null beyond their last size.
+    private static double? MostA(CableCard card) =>
+        (card.Conductor, card.Use, card.SizeMm2) switch
+        {
+            (Conductor.AluminiumClass2, _, _) => null,
+            (_, CableUse.String, <= 25) => Ampacity.PvCableA(card.SizeMm2, PvLaying.FreeInAir, 60),
+            (_, CableUse.Motor or CableUse.Earth, <= 35) => Ampacity.InstalledA(card.SizeMm2, LayingMethod.E),
+            _ => null,
+        };
 
     private static SectionCard Section(FieldMap fields, CardHead head)
     {

@@ -49,6 +49,13 @@ public sealed record PumpCard(
     double LowestCoolingMPerS
 ) : Card(Name, About, IsPlanningData);
 
+/// <summary>What a drive's card says of its output's cable and of surges; null where it is silent.</summary>
+/// <param name="BareM">Longest motor cable without an output filter [m].</param>
+/// <param name="SlopeM">Longest motor cable with a slope filter [m].</param>
+/// <param name="RiseUs">Rise time of the output's pulses [µs].</param>
+/// <param name="WithstandKV">Impulse voltage that the input withstands [kV].</param>
+public sealed record DriveLimits(double? BareM, double? SlopeM, double? RiseUs, double? WithstandKV);
+
 /// <summary>A drive that runs a pump's motor from the array.</summary>
 /// <param name="Name">The name that briefs and price books use.</param>
 /// <param name="About">What it is, for people.</param>
@@ -56,13 +63,15 @@ public sealed record PumpCard(
 /// <param name="Sheet">Its data sheet.</param>
 /// <param name="LowestMotorV">Lowest rated voltage of a motor that it may drive [V].</param>
 /// <param name="HighestMotorV">Highest rated voltage of a motor that it may drive [V].</param>
+/// <param name="Limits">What its card says of cable and surges.</param>
 public sealed record DriveCard(
     string Name,
     string About,
     bool IsPlanningData,
     DriveSheet Sheet,
     double LowestMotorV,
-    double HighestMotorV
+    double HighestMotorV,
+    DriveLimits Limits
 ) : Card(Name, About, IsPlanningData)
 {
     /// <summary>Whether it may drive a motor: kind, rated voltage, and current with what derating leaves.</summary>
@@ -123,6 +132,9 @@ public enum CableUse
 
     /// <summary>Drive to motor, in the ground and down the borehole.</summary>
     Motor,
+
+    /// <summary>Earth conductor, a single green and yellow core.</summary>
+    Earth,
 }
 
 /// <summary>A cable.</summary>

@@ -49,6 +49,7 @@ internal static class PumpCardReader
                 "the motor is wider than the whole pump"
             );
             fields.RefusedBy("curve", () => CheckShaft(fields, PumpCurve.Fit(points), motor));
+            fields.RefusedBy("motorPower", () => CheckMotor(fields, motor));
         }
 
         return card;
@@ -79,6 +80,22 @@ internal static class PumpCardReader
             fields.Quantity("lowestFrequency", Measure.FrequencyHz, 0, 200, "Lowest frequency in continuous running."),
             fields.Quantity("motorDiameter", Measure.LengthMm, 50, 400, "Diameter of the motor.") / 1000
         );
+
+    // Power, voltage, current, efficiency and power factor are one data sheet's: within 15 %, for rounding and for service
+    // factors; common practice, no source.
+    private static void CheckMotor(FieldMap fields, MotorSheet motor)
+    {
+        const double nearShare = 0.15;
+        var phases = motor.Kind == MotorKind.ThreePhase ? Math.Sqrt(3) : 1;
+        var shaftKW = phases * motor.RatedV * motor.RatedA * motor.EfficiencyShare * motor.PowerFactor / 1000;
+        fields.RefuseUnless(
+            Math.Abs(shaftKW - motor.ShaftKW) <= nearShare * motor.ShaftKW,
+            "motorPower",
+            Invariant(
+                $"{motor.RatedV:0.#} V and {motor.RatedA:0.#} A with this efficiency and power factor give {shaftKW:0.00} kW at the shaft, and the card says {motor.ShaftKW:0.00} kW"
+            )
+        );
+    }
 
     private static void CheckShaft(FieldMap fields, PumpCurve curve, MotorSheet motor)
     {

@@ -203,6 +203,15 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
     /// <summary>Voltage, kept in volts.</summary>
     public static Measure VoltageV { get; } = new("voltage", "V", [new("V", x => x)]);
 
+    /// <summary>Impulse voltage, kept in kilovolts.</summary>
+    public static Measure ImpulseKV { get; } = new("impulse voltage", "kV", [new("kV", x => x)]);
+
+    /// <summary>Surge current, kept in kiloamperes.</summary>
+    public static Measure CurrentKA { get; } = new("surge current", "kA", [new("kA", x => x)]);
+
+    /// <summary>Rise time, kept in microseconds.</summary>
+    public static Measure TimeUs { get; } = new("rise time", "us", [new("us", x => x), new("µs", x => x)]);
+
     /// <summary>Current, kept in amperes.</summary>
     public static Measure CurrentA { get; } = new("current", "A", [new("A", x => x)]);
 

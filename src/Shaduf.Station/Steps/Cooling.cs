@@ -21,6 +21,11 @@ public sealed record Cooling(double OpenMPerS, double ShroudMPerS, double LeastM
     /// <summary>Whether the motor needs a shroud.</summary>
     public bool NeedsShroud => OpenMPerS < LeastMPerS;
 
+    /// <summary>Bore of the narrowest shroud [mm].</summary>
+    /// <param name="pump">The pump.</param>
+    /// <returns>Bore [mm].</returns>
+    public static double ShroudMm(PumpCard pump) => pump.DiameterMm + PassageMm;
+
     /// <summary>The cooling of a pump in its casing.</summary>
     /// <param name="casingMm">Bore of the casing [mm].</param>
     /// <param name="pump">The pump.</param>
@@ -29,7 +34,7 @@ public sealed record Cooling(double OpenMPerS, double ShroudMPerS, double LeastM
     public static Cooling Of(double casingMm, PumpCard pump, PumpTable table)
     {
         var leastM3PerH = table.FlowM3PerH(table.StartPowerW + (0.1 * (table.FullPowerW - table.StartPowerW)));
-        var shroudMm = pump.DiameterMm + PassageMm;
+        var shroudMm = ShroudMm(pump);
         return new(
             SpeedMPerS(leastM3PerH, casingMm, pump),
             SpeedMPerS(table.FullFlowM3PerH, shroudMm, pump),

@@ -1,35 +1,35 @@
 using Shaduf.Power;
+using Shaduf.Water;
 using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>Findings of strings, drive and cables.</summary>
+/// <summary>Findings of strings, drive, motor and cables; those of what protects them are in <see cref="ProtectionFindings"/>.</summary>
 internal static class ElectricFindings
 {
     /// <summary>All findings of the electrics.</summary>
     /// <param name="electrics">The electrics.</param>
     /// <param name="choice">The choice.</param>
-    /// <param name="coldDegC">Record low [°C].</param>
+    /// <param name="site">Record low [°C] and elevation [m].</param>
     /// <param name="speedRatio">Highest speed in the year as a share of rated speed.</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(Electrics electrics, Choice choice, double coldDegC, double speedRatio) =>
+    public static IEnumerable<Finding> Of(
+        Electrics electrics,
+        Choice choice,
+        (double ColdDegC, double ElevationM) site,
+        double speedRatio
+    ) =>
         [
-            .. Voltages(electrics, choice, coldDegC),
+            .. Voltages(electrics, choice, site.ColdDegC),
             .. Currents(electrics, choice),
-            .. choice.Pump.Motor.Kind == MotorKind.ThreePhase ? ThreePhase(electrics, speedRatio) : [],
+            .. Drive(electrics, choice, site.ElevationM),
+            .. choice.Pump.Motor.Kind == MotorKind.ThreePhase ? ThreePhase(electrics, choice, speedRatio) : [],
             TopSpeed(choice, speedRatio),
-            Fuses(electrics, choice),
-            .. electrics.Cables.Select(Cable),
-            new(
-                "electrics/protection",
-                FindingStatus.Unchecked,
-                "isolators, surge protection and protective conductors: not designed in this version; a licensed electrician decides by the local wiring rules",
-                null,
-                null,
-                "",
-                ""
-            ),
+            electrics.Lowest.Finding(choice.Pump.Motor),
+            .. CoolingRule(choice.Pump),
+            .. electrics.Cables.SelectMany(Cable),
+            .. ProtectionFindings.Of(electrics, choice),
         ];
 
     private static IEnumerable<Finding> Voltages(Electrics electrics, Choice choice, double coldDegC)
@@ -40,7 +40,9 @@ internal static class ElectricFindings
             electrics.ColdV,
             Math.Min(drive.LargestDcV, module.SystemV),
             "V",
-            Invariant($"open-circuit voltage of {choice.SeriesCount} modules at the record low"),
+            Invariant(
+                $"open-circuit voltage of {choice.SeriesCount} modules at the record low of {coldDegC:0.#} degC against what drive ({drive.LargestDcV:0} V) and modules ({module.SystemV:0} V) take"
+            ),
             "IEC 62548, NEC 690.7; drive and module card"
         );
         yield return Finding.AtLeast(
@@ -48,8 +50,10 @@ internal static class ElectricFindings
             electrics.AgedV,
             drive.WindowLowV,
             "V",
-            "voltage on the hottest day, ten years old, inside the drive's window",
-            "drive card"
+            Invariant(
+                $"voltage on the hottest day, cells at {electrics.HotCellDegC:0} degC, {electrics.AgeYears} years old (new: {electrics.HotV:0} V), inside the drive's window"
+            ),
+            "drive card; 0.25 % of voltage lost a year: planning assumption, from memory"
         );
         var coldWorkingV = StringVoltage.ColdMaximumPowerV(module, choice.SeriesCount, coldDegC);
         yield return ColdWindow(coldWorkingV, drive.WindowHighV);
@@ -92,9 +96,15 @@ internal static class ElectricFindings
             motor.RatedA,
             drive.LargestMotorA * electrics.DeratingShare,
             "A",
-            "motor current against the drive after derating for height and heat",
+            Invariant(
+                $"motor current against the drive's {drive.LargestMotorA:0.#} A after derating for height and heat to {electrics.DeratingShare * 100:0} %"
+            ),
             "drive makers' manuals: 1 % per degC above 40, 1 % per 100 m above 1000 m"
         );
+    }
+
+    private static IEnumerable<Finding> Drive(Electrics electrics, Choice choice, double elevationM)
+    {
         if (electrics.DriveAirDegC < electrics.RecordHighDegC)
         {
             yield return new(
@@ -107,10 +117,38 @@ internal static class ElectricFindings
                 "drive makers' manuals: derating to 50 degC"
             );
         }
+
+        if (elevationM > 2000)
+        {
+            yield return new(
+                "electrics/drive-height",
+                FindingStatus.Look,
+                Invariant(
+                    $"above 2000 m thin air insulates less: {choice.Drive.Name}'s maker must confirm it for the site"
+                ),
+                elevationM,
+                2000,
+                "m",
+                "drive makers' manuals"
+            );
+        }
     }
 
-    private static IEnumerable<Finding> ThreePhase(Electrics electrics, double speedRatio)
+    private static IEnumerable<Finding> ThreePhase(Electrics electrics, Choice choice, double speedRatio)
     {
+        var busV = electrics.AgedV * (1 - electrics.DirectDropShare);
+        var neededV = BusVoltage.FullSpeedV(choice.Pump.Motor.RatedV, electrics.MotorDropShare);
+        yield return new(
+            "electrics/bus-voltage",
+            busV >= neededV ? FindingStatus.Holds : FindingStatus.Look,
+            Invariant(
+                $"direct voltage at the drive on the hottest day, {electrics.AgeYears} years old, against what full speed of the {choice.Pump.Motor.RatedV:0} V motor needs through filter and cable ({electrics.MotorDropShare * 100:0.0} % of drop)"
+            ),
+            busV,
+            neededV,
+            "V",
+            "U = Vdc/sqrt(2), space-vector modulation"
+        );
         yield return new(
             "electrics/full-speed",
             speedRatio >= 1 ? FindingStatus.Holds : FindingStatus.Look,
@@ -121,15 +159,6 @@ internal static class ElectricFindings
             1,
             "",
             "U = Vdc/sqrt(2), space-vector modulation"
-        );
-        yield return new(
-            "electrics/output-filter",
-            FindingStatus.Look,
-            "ask the drive's and the motor's maker which output filter this cable length needs before ordering",
-            electrics.Cables[1].Duty.LengthM,
-            null,
-            "m",
-            "motor makers: in practice almost always for submersible motors beyond 15 m"
         );
     }
 
@@ -148,35 +177,31 @@ internal static class ElectricFindings
         );
     }
 
-    private static Finding Fuses(Electrics electrics, Choice choice)
+    // A card that asks for less than the makers' rule is not believed without a word; 0.15 m/s is half a foot a second.
+    private const double RoundingShare = 0.98;
+
+    private static IEnumerable<Finding> CoolingRule(PumpCard pump)
     {
-        var fuse = electrics.Fuse;
-        return new(
-            "electrics/string-fuses",
-            !fuse.Needed || fuse.Exists ? FindingStatus.Holds : FindingStatus.Stop,
-            fuse.Needed
-                ? Invariant(
-                    $"string fuses are needed: above {fuse.AboveA:0.0} A and at most {fuse.AtMostA:0.0} A, type gPV, both poles"
-                )
-                : "no string fuses are needed: the other strings cannot overload a module",
-            fuse.ReverseA,
-            choice.Module.Sheet.SeriesFuseA,
-            "A",
-            "IEC 62548"
-        );
+        var leastMPerS = CoolingFlow.LeastMPerS(pump.Motor.DiameterM, pump.Motor.ShaftKW);
+        if (pump.Motor.Kind == MotorKind.ThreePhase && pump.LowestCoolingMPerS < RoundingShare * leastMPerS)
+        {
+            yield return new(
+                "electrics/cooling-rule",
+                FindingStatus.Look,
+                "the pump card asks for less water past the motor than the makers' rule for its size: have the maker confirm it",
+                pump.LowestCoolingMPerS,
+                leastMPerS,
+                "m/s",
+                "submersible-motor makers: 0.25 ft/s for 4-inch motors from 2.2 kW on, 0.5 ft/s for wider ones, to 30 degC"
+            );
+        }
     }
 
-    private static Finding Cable(CableRun run) =>
-        run.Choice.Fit is { } fit
-            ? Finding.AtMost(
-                $"electrics/{run.Id}",
-                fit.DropShare * 100,
-                run.Duty.LargestDropShare * 100,
-                "%",
-                $"voltage drop, {run.Name}: {fit.Option.Name}",
-                "common practice, no source; IEC 60228 resistances"
-            )
-            : new(
+    private static IEnumerable<Finding> Cable(CableRun run)
+    {
+        if (run.Choice.Fit is not { } fit)
+        {
+            yield return new(
                 $"electrics/{run.Id}",
                 FindingStatus.Stop,
                 $"no cable card carries the current of the {run.Name} within its drop",
@@ -185,4 +210,27 @@ internal static class ElectricFindings
                 "%",
                 "common practice, no source"
             );
+            yield break;
+        }
+
+        var worst = fit.Stretches.MinBy(each => each.AmpacityA)!;
+        yield return Finding.AtMost(
+            $"electrics/{run.Id}",
+            fit.DropShare * 100,
+            run.Duty.LargestDropShare * 100,
+            "%",
+            $"voltage drop, {run.Name}: {fit.Option.Name}",
+            "common practice, no source; IEC 60228 resistances"
+        );
+        yield return Finding.AtLeast(
+            $"electrics/{run.Id}-current",
+            fit.AmpacityA,
+            run.Duty.LeastAmpacityA,
+            "A",
+            Invariant(
+                $"current that the {fit.Option.Name} may carry, {run.Name}, where it lies worst: {worst.Stretch.Where} at {worst.Stretch.SurroundingsDegC:0} degC, factor {worst.Stretch.LayingFactor:0.00}"
+            ),
+            "IEC 60364-5-52; cable card"
+        );
+    }
 }

@@ -1,6 +1,4 @@
 using Shaduf.Power;
-using Shaduf.Working;
-using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -20,62 +18,91 @@ public sealed record CableRun(
     double BoughtM
 );
 
-/// <summary>Strings, drive and cables.</summary>
+/// <summary>Strings, drive, cables and what protects them.</summary>
 /// <param name="ColdV">Open-circuit voltage of a string at the record low [V].</param>
 /// <param name="HotV">Voltage at maximum power on the hottest day [V].</param>
-/// <param name="AgedV">The same after ten years [V].</param>
+/// <param name="AgedV">The same in the design year, after ten years at least [V].</param>
+/// <param name="AgeYears">Age that is reckoned with [years].</param>
 /// <param name="HotCellDegC">Hottest cell [°C].</param>
 /// <param name="Fuse">Whether string fuses are needed.</param>
 /// <param name="DeratingShare">Share of the drive's current left by height and heat.</param>
 /// <param name="RecordHighDegC">Hottest air on record [°C].</param>
 /// <param name="DriveAirDegC">Air that the drive is derated for: the record, or the most that drives are rated for [°C].</param>
-/// <param name="Cables">The cables.</param>
+/// <param name="Cables">The cables, from the strings to the motor.</param>
+/// <param name="Layout">Where the strings' modules stand and how they are wired.</param>
+/// <param name="Protection">Isolators, fuses, arresters, earth.</param>
+/// <param name="Filter">The filter between drive and motor cable.</param>
+/// <param name="Lowest">Lowest frequency of the drive.</param>
 public sealed record Electrics(
     double ColdV,
     double HotV,
     double AgedV,
+    int AgeYears,
     double HotCellDegC,
     StringFuse Fuse,
     double DeratingShare,
     double RecordHighDegC,
     double DriveAirDegC,
-    IReadOnlyList<CableRun> Cables
+    IReadOnlyList<CableRun> Cables,
+    StringLayout Layout,
+    Protection Protection,
+    MotorFilter Filter,
+    LowestSpeed Lowest
 )
 {
-    /// <summary>Largest drop from array to drive; common practice, no source.</summary>
-    public const double StringDropShare = 0.02;
-
     private const double MostDriveAirDegC = 50;
 
-    // Largest conductor temperatures: cross-linked insulation in the sun, PVC or rubber in the well.
-    private const double StringConductorDegC = 90;
-    private const double MotorConductorDegC = 70;
+    /// <summary>The cable from the drive to the motor.</summary>
+    public CableRun MotorCable => Cables[^1];
 
-    // Bought beyond the measured way: slack, loops and ends; common practice, no source.
-    internal const double CableWasteShare = 0.05;
+    /// <summary>Drop between strings and drive at their working current, as a share of their voltage; the limit where no cable fits.</summary>
+    public double DirectDropShare =>
+        Cables.SkipLast(1).Sum(run => run.Choice.Fit?.DropShare ?? run.Duty.LargestDropShare);
 
-    /// <summary>Sizes strings and cables for the choice.</summary>
-    /// <param name="choice">The choice.</param>
-    /// <param name="brief">The brief.</param>
-    /// <param name="survey">Its settled figures.</param>
-    /// <param name="shelf">The cards.</param>
+    /// <summary>Drop between drive and motor at its rated current, filter and cable, as a share of its voltage.</summary>
+    public double MotorDropShare =>
+        Filter.DropShare + (MotorCable.Choice.Fit?.DropShare ?? MotorCable.Duty.LargestDropShare);
+
+    /// <summary>Sizes strings, cables and protection for the choice.</summary>
+    /// <param name="sizing">The choice and the pump on its pipes.</param>
+    /// <param name="ground">Brief, survey and cards.</param>
+    /// <param name="rack">The racks.</param>
+    /// <param name="cooling">Cooling of the motor.</param>
+    /// <param name="lightning">What lightning protection asks.</param>
     /// <returns>The electrics.</returns>
-    public static Electrics Of(Choice choice, Brief brief, Survey survey, CardShelf shelf)
+    public static Electrics Of(Sizing sizing, SizingGround ground, Rack rack, Cooling cooling, LightningAsk lightning)
     {
+        var (choice, survey, shelf) = (sizing.Choice, ground.Survey, ground.Shelf);
         var module = choice.Module.Sheet;
-        var hotDegC = survey["record-high"] + Sizing.CellAboveAirK;
+        var coldV = StringVoltage.ColdOpenCircuitV(module, choice.SeriesCount, survey["record-low"]);
+        var hotDegC = ground.HotCellDegC;
+        var fuse = StringFuse.For(module, choice.StringCount);
+        var layout = StringLayout.Of(choice, rack);
+        var motorM = MotorCableM(survey, choice.Lift);
+        var protection = Protection.Of(choice, fuse, (survey["string-cable"], motorM), coldV, lightning, shelf);
         return new(
-            StringVoltage.ColdOpenCircuitV(module, choice.SeriesCount, survey["record-low"]),
+            coldV,
             StringVoltage.HotMaximumPowerV(module, choice.SeriesCount, hotDegC),
-            StringVoltage.AgedHotMaximumPowerV(module, choice.SeriesCount, hotDegC),
+            StringVoltage.AgedHotMaximumPowerV(module, choice.SeriesCount, hotDegC, ground.AgeYears),
+            ground.AgeYears,
             hotDegC,
-            StringFuse.For(module, choice.StringCount),
-            DeratingShareOf(brief, survey),
+            fuse,
+            DeratingShareOf(ground.Brief, survey),
             survey["record-high"],
             DriveAirDegCOf(survey),
-            [StringCable(choice, survey, shelf), MotorCable(choice, survey, shelf)]
+            CableRuns.Of(choice, survey, shelf, layout, protection),
+            layout,
+            protection,
+            MotorFilter.Of(choice.Pump, choice.Drive, motorM, shelf),
+            LowestSpeed.Of(sizing.Hydraulics, sizing.Table.HighestRatio, cooling, survey["casing"])
         );
     }
+
+    /// <summary>Cable from the drive to the motor [m].</summary>
+    /// <param name="survey">Settled figures.</param>
+    /// <param name="lift">The pipes; the drop cable is as long as the riser.</param>
+    /// <returns>Length [m].</returns>
+    public static double MotorCableM(Survey survey, Lift lift) => survey["motor-cable"] + lift.RiserM;
 
     /// <summary>Share of a drive's current left at the site's height and heat.</summary>
     /// <param name="brief">The brief.</param>
@@ -85,68 +112,5 @@ public sealed record Electrics(
         DriveDerating.Share(Math.Max(0, brief.Site.ElevationM), DriveAirDegCOf(survey));
 
     // Beyond this no maker gives a derating: the drive must be kept cooler, and a finding says so.
-    private static double DriveAirDegCOf(Survey survey) => Math.Min(MostDriveAirDegC, survey["record-high"]);
-
-    private static CableRun StringCable(Choice choice, Survey survey, CardShelf shelf)
-    {
-        var module = choice.Module.Sheet;
-        var duty = new CableDuty(
-            Math.Max(module.MaximumPowerA, ArrayCurrent.UnfusedStringCableA(module, choice.StringCount)),
-            survey["string-cable"],
-            choice.SeriesCount * module.MaximumPowerV,
-            StringDropShare,
-            CableSupply.Dc,
-            new(Math.Min(70, survey["record-high"] + 20), StringConductorDegC)
-        );
-        return Run(
-            "string-cable",
-            "strings to drive",
-            shelf,
-            CableUse.String,
-            duty,
-            2 * choice.StringCount * duty.LengthM
-        );
-    }
-
-    private static CableRun MotorCable(Choice choice, Survey survey, CardShelf shelf)
-    {
-        var motor = choice.Pump.Motor;
-        var supply =
-            motor.Kind == MotorKind.ThreePhase
-                ? CableSupply.ThreePhase(motor.PowerFactor, motor.RatedHz)
-                : CableSupply.Dc;
-        var duty = new CableDuty(
-            motor.RatedA,
-            survey["motor-cable"] + choice.Lift.RiserM,
-            motor.RatedV,
-            1 - Hydraulics.MotorCableKeptShare,
-            supply,
-            new(Math.Min(50, survey["record-high"]), MotorConductorDegC)
-        );
-        return Run("motor-cable", "drive to motor", shelf, CableUse.Motor, duty, duty.LengthM);
-    }
-
-    // A string cable's card speaks of air of 60 degC (EN 50618), a motor cable's of 30 degC (IEC 60364-5-52).
-    private static double AirShare(CableUse use, double airDegC) =>
-        use == CableUse.String
-            ? Ampacity.PvTemperatureFactor(airDegC)
-            : Ampacity.AirTemperatureFactor(Insulation.Pvc70, airDegC);
-
-    private static CableRun Run(string id, string name, CardShelf shelf, CableUse use, CableDuty duty, double netM)
-    {
-        var cards = shelf.All<CableCard>().Where(card => card.Use == use).ToList();
-        var air = AirShare(use, duty.Warmth.SurroundingsDegC);
-        var choice = CableSize.Smallest(
-            [.. cards.Select(card => new CableOption(card.Name, card.SizeMm2, card.Conductor, card.AmpacityA * air))],
-            duty
-        );
-        return new(
-            id,
-            name,
-            cards.FirstOrDefault(card => card.Name == choice.Fit?.Option.Name),
-            choice,
-            duty,
-            netM * (1 + CableWasteShare)
-        );
-    }
+    internal static double DriveAirDegCOf(Survey survey) => Math.Min(MostDriveAirDegC, survey["record-high"]);
 }

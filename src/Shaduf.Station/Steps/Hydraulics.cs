@@ -8,7 +8,8 @@ namespace Shaduf.Station;
 /// <param name="Curve">Its fitted curve.</param>
 /// <param name="Drive">The drive.</param>
 /// <param name="Lift">The pipes.</param>
-public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive, Lift Lift)
+/// <param name="FilterDropShare">Drop in the filter between drive and motor as a share of the motor's voltage.</param>
+public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive, Lift Lift, double FilterDropShare)
 {
     /// <summary>Share of the drive's output that reaches the motor; the cable is sized to keep it.</summary>
     public const double MotorCableKeptShare = 0.97;
@@ -36,13 +37,14 @@ public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive,
     /// <param name="module">The module.</param>
     /// <param name="seriesCount">Modules in the string, at least 1.</param>
     /// <param name="hotCellDegC">Hottest cell [°C].</param>
+    /// <param name="ageYears">Age of the modules [years].</param>
     /// <returns>The share, at most 1.</returns>
-    public double SpeedByVoltageRatio(ModuleSheet module, int seriesCount, double hotCellDegC) =>
-        Pump.Motor.Kind == MotorKind.BrushlessDc
-            ? Math.Min(1, StringVoltage.AgedHotMaximumPowerV(module, seriesCount, hotCellDegC) / Pump.Motor.RatedV)
-            : BusVoltage.SpeedRatio(
-                StringVoltage.AgedHotMaximumPowerV(module, seriesCount, hotCellDegC),
-                Pump.Motor.RatedV,
-                1 - MotorCableKeptShare
-            );
+    public double SpeedByVoltageRatio(ModuleSheet module, int seriesCount, double hotCellDegC, int ageYears)
+    {
+        var stringV = StringVoltage.AgedHotMaximumPowerV(module, seriesCount, hotCellDegC, ageYears);
+        var hotV = stringV * (1 - CableRuns.DirectDropShare);
+        return Pump.Motor.Kind == MotorKind.BrushlessDc
+            ? Math.Min(1, hotV / Pump.Motor.RatedV)
+            : BusVoltage.SpeedRatio(hotV, Pump.Motor.RatedV, 1 - MotorCableKeptShare + FilterDropShare);
+    }
 }

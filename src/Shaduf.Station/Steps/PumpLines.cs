@@ -75,7 +75,13 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
     /// <summary>Modules in a string that fit a drive's window.</summary>
     public StringRange SeriesOf(ModuleCard module, DriveCard drive)
     {
-        var range = StringSizing.InWindow(module.Sheet, drive.Sheet, ground.Survey["record-low"], ground.HotCellDegC);
+        var range = StringSizing.InWindow(
+            module.Sheet,
+            drive.Sheet,
+            ground.Survey["record-low"],
+            ground.HotCellDegC,
+            ground.AgeYears
+        );
         return range with { Most = Math.Min(range.Most, MostInSeries) };
     }
 
@@ -98,7 +104,9 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         return from drive in Drives(pump, isLoose)
             from riser in Pipes.Risers(ground, bestM3PerH, curve.ShutOffHeadM)
             from main in Pipes.Mains(ground, bestM3PerH, curve.ShutOffHeadM)
-            select new Hydraulics(pump, curve, drive, Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main));
+            let lift = Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main)
+            let filter = MotorFilter.Of(pump, drive, Electrics.MotorCableM(ground.Survey, lift), ground.Shelf)
+            select new Hydraulics(pump, curve, drive, lift, filter.DropShare);
     }
 
     private IEnumerable<PumpLine> Arrays(Hydraulics hydraulics, ModuleCard module)
@@ -114,7 +122,9 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         {
             // Down to the next hundredth, so that strings of nearly the same voltage share a table.
             var speed =
-                Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC) * 100) / 100;
+                Math.Floor(
+                    hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears) * 100
+                ) / 100;
             if (!(speed >= LeastSpeedRatio))
             {
                 continue;

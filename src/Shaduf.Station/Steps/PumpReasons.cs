@@ -27,7 +27,12 @@ internal static class PumpReasons
         if (table.FullFlowM3PerH <= 0)
         {
             var choice = nearest.Choice;
-            var speed = pump.SpeedByVoltageRatio(choice.Module.Sheet, choice.SeriesCount, ground.HotCellDegC);
+            var speed = pump.SpeedByVoltageRatio(
+                choice.Module.Sheet,
+                choice.SeriesCount,
+                ground.HotCellDegC,
+                ground.AgeYears
+            );
             var ratio = Math.Sqrt(Math.Max(0, staticM) / pump.Curve.ShutOffHeadM);
             if (ratio < 1 && speed <= ratio)
             {
@@ -77,13 +82,17 @@ internal static class PumpReasons
             );
         }
 
-        var ranges = drives
+        var tried = drives
             .SelectMany(drive => ground.Modules.Select(module => (module, drive, Range: lines.SeriesOf(module, drive))))
-            .Where(each => each.Range.Exists)
             .ToList();
+        var ranges = tried.Where(each => each.Range.Exists).ToList();
         if (ranges.Count == 0)
         {
-            return ("drive", "no string of the modules fits the window of its drive");
+            var (module, drive, range) = tried.MinBy(each => each.Range.Fewest - each.Range.Most);
+            return (
+                "drive",
+                $"no string of {module.Name} fits the window of {drive.Name}: {range.WhyMost}; but {range.WhyFewest}"
+            );
         }
 
         var hasRack = ranges.Exists(each =>

@@ -32,6 +32,9 @@ public sealed record SizingGround(
     /// <summary>Hottest cell [°C].</summary>
     public double HotCellDegC => Survey["record-high"] + Sizing.CellAboveAirK;
 
+    /// <summary>Age at which the strings must still serve: the design year, ten years at least [years].</summary>
+    public int AgeYears => Math.Clamp((int)Math.Ceiling(Survey["design-years"]), 10, 50);
+
     /// <summary>Module cards that may be used.</summary>
     public IReadOnlyList<ModuleCard> Modules =>
         Brief.Array.Module is { } name ? [Shelf.Find<ModuleCard>(name)!] : Shelf.All<ModuleCard>();

@@ -16,7 +16,7 @@ public sealed class CardErrorTests
         "lift-6x130",
         "card: pump",
         "card: pmup",
-        "cards/lift-6x130.yaml:2:7: card: 'pmup' is not one of the words; module, pump, drive, pipe, cable, section, tank, light is accepted"
+        "cards/lift-6x130.yaml:2:7: card: 'pmup' is not one of the words; module, pump, drive, pipe, cable, section, tank, light, isolator, fuse, arrester, filter is accepted"
     )]
     [InlineData("lift-6x130", "card: pump\n", "", "cards/lift-6x130.yaml:2:1: card: missing; 'card: ...' is needed")]
     [InlineData(
@@ -84,6 +84,42 @@ public sealed class CardErrorTests
         "windowLow: 350 V",
         "windowLow: 950 V",
         "cards/drive-400-10.yaml:8:13: windowHigh: the card contradicts itself: the window does not lie between its low end and the highest voltage at the input; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "drive-400-10",
+        "largestShortCircuit: 36 A",
+        "largestShortCircuit: 12 A",
+        "cards/drive-400-10.yaml:9:22: largestShortCircuit: the card contradicts itself: an array that works at 18 A short-circuits at more than 12 A; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "drive-400-10",
+        "largestVoltage: 1000 V\nwindowLow: 350 V\nwindowHigh: 900 V",
+        "largestVoltage: 450 V\nwindowLow: 350 V\nwindowHigh: 440 V",
+        "cards/drive-400-10.yaml:15:18: motorVoltageLow: the card contradicts itself: a motor of 380 V needs 537 V of bus for full speed, and the input takes 450 V at most; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "drive-400-10",
+        "cableWithSlopeFilter: 150 m",
+        "cableWithSlopeFilter: 20 m",
+        "cards/drive-400-10.yaml:18:23: cableWithSlopeFilter: the card contradicts itself: a filter does not shorten the cable that it may feed; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "motorCurrent: 9.0 A",
+        "motorCurrent: 3.1 A",
+        "cards/lift-6x130.yaml:15:13: motorPower: the card contradicts itself: 400 V and 3.1 A with this efficiency and power factor give 1.37 kW at the shaft, and the card says 4.00 kW; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "drop-4",
+        "ampacity: 27 A",
+        "ampacity: 72 A",
+        "cards/drop-4.yaml:9:11: ampacity: the card contradicts itself: 72 A, and copper of 4 mm2 carries 42 A at most, free in air; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "arrester-dc1-1200",
+        "impulse: 12.5 kA",
+        "impulse: 0 kA",
+        "cards/arrester-dc1-1200.yaml:11:10: impulse: the card contradicts itself: type 1 is tested with an impulse current, and it has none; figures of one data sheet are accepted"
     )]
     [InlineData(
         "pe-63-pn16",

@@ -174,7 +174,9 @@ public sealed class UnknownTests
         whole["source"]!["testedYield"] = "0.06 m3/h";
         whole["source"]!["steps"] = new JsonArray();
         var ids = new[] { DesignOf(whole.ToJsonString()), DesignOf(Smallest), DesignOf(Specimen.Brief) }
-            .SelectMany(design => design.Findings.Select(finding => finding.Id))
+            .SelectMany(design => design.Findings)
+            .Concat(ManyStrings.Findings(ManyStrings.Rewired(11, 4), ManyStrings.Choice(11, 4)))
+            .Select(finding => finding.Id)
             .ToHashSet();
         var starts = DesignOf(Smallest).Survey.Assumptions.SelectMany(assumption => assumption.LeanedOnBy).Distinct();
         Assert.All(starts, start => Assert.Contains(ids, id => id.StartsWith(start, StringComparison.Ordinal)));

@@ -168,18 +168,27 @@ public sealed class SizingTests
                     )
             )
             {
-                var hydraulics = new Hydraulics(pump, PumpCurve.Fit(pump.Points), drive, lift);
+                var hydraulics = new Hydraulics(
+                    pump,
+                    PumpCurve.Fit(pump.Points),
+                    drive,
+                    lift,
+                    MotorFilter.Of(pump, drive, Electrics.MotorCableM(ground.Survey, lift), ground.Shelf).DropShare
+                );
                 var range = StringSizing.InWindow(
                     module.Sheet,
                     drive.Sheet,
                     ground.Survey["record-low"],
-                    ground.HotCellDegC
+                    ground.HotCellDegC,
+                    ground.AgeYears
                 );
                 for (var series = range.Fewest; series <= range.Most; series++)
                 {
                     var speed =
-                        Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC) * 100)
-                        / 100;
+                        Math.Floor(
+                            hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears)
+                                * 100
+                        ) / 100;
                     var table = hydraulics.Table(speed, ground.Well.YieldM3PerH);
                     var mostStrings = Math.Min(
                         StringSizing.MostStrings(module.Sheet, drive.Sheet),

@@ -77,6 +77,7 @@ public sealed class TakeoffTests
             .Examples.Names.Select(Tests.Examples.DesignOf)
             .Append(s_design)
             .SelectMany(design => design.Takeoff.Lines)
+            .Concat(ManyStrings.TakeoffOf(ManyStrings.Choice(11, 4), ManyStrings.Rewired(11, 4)))
             .Select(line => line.Item)
             .ToHashSet();
         Assert.All(PriceItems.General.Keys, item => Assert.Contains(item, taken));

@@ -24,10 +24,10 @@ public sealed class StringSizingTests
                 (module, largestV, coldDegC, hotDegC) =>
                 {
                     var drive = Samples.Drive with { LargestDcV = largestV };
-                    var range = StringSizing.Series(module, drive, Samples.Motor, coldDegC, hotDegC);
+                    var range = StringSizing.Series(module, drive, Samples.Motor, coldDegC, hotDegC, 10);
                     var neededV = Math.Max(drive.WindowLowV, Math.Sqrt(2) * Samples.Motor.RatedV);
                     double ColdV(int count) => StringVoltage.ColdOpenCircuitV(module, count, coldDegC);
-                    double HotV(int count) => StringVoltage.AgedHotMaximumPowerV(module, count, hotDegC);
+                    double HotV(int count) => StringVoltage.AgedHotMaximumPowerV(module, count, hotDegC, 10);
                     Assert.True(ColdV(range.Most) <= largestV * 1.000001);
                     Assert.True(ColdV(range.Most + 1) > largestV);
                     Assert.True(HotV(range.Fewest) >= neededV * 0.999999);
@@ -38,7 +38,7 @@ public sealed class StringSizingTests
     [Fact]
     public void No_string_names_the_limits_that_bind()
     {
-        var range = StringSizing.Series(Samples.Module, Samples.Drive, Samples.Motor, 5, 70);
+        var range = StringSizing.Series(Samples.Module, Samples.Drive, Samples.Motor, 5, 70, 10);
         Assert.False(range.Exists);
         Assert.Equal((17, 15), (range.Fewest, range.Most));
         Assert.Contains("full speed of a 400 V motor", range.WhyFewest, StringComparison.Ordinal);
@@ -49,7 +49,7 @@ public sealed class StringSizingTests
     [Fact]
     public void A_lower_top_speed_can_be_accepted()
     {
-        var range = StringSizing.InWindow(Samples.Module, Samples.Drive, 5, 70);
+        var range = StringSizing.InWindow(Samples.Module, Samples.Drive, 5, 70, 10);
         Assert.True(range.Exists);
         Assert.Equal((8, 15), (range.Fewest, range.Most));
         Assert.Contains("250 V at which the drive's window begins", range.WhyFewest, StringComparison.Ordinal);
@@ -58,7 +58,7 @@ public sealed class StringSizingTests
     [Fact]
     public void The_module_can_bind_before_the_drive()
     {
-        var range = StringSizing.InWindow(Samples.Module with { SystemV = 600 }, Samples.Drive, 5, 70);
+        var range = StringSizing.InWindow(Samples.Module with { SystemV = 600 }, Samples.Drive, 5, 70, 10);
         Assert.Equal(11, range.Most);
         Assert.Contains("600 V that the module is rated for", range.WhyMost, StringComparison.Ordinal);
     }
@@ -66,14 +66,14 @@ public sealed class StringSizingTests
     [Fact]
     public void A_brushless_motor_is_bound_by_the_window_only()
     {
-        var range = StringSizing.Series(Samples.Module, Samples.SmallController, Samples.SmallMotor, 5, 70);
+        var range = StringSizing.Series(Samples.Module, Samples.SmallController, Samples.SmallMotor, 5, 70, 10);
         Assert.Equal((2, 3), (range.Fewest, range.Most));
     }
 
     [Fact]
     public void A_drive_for_another_kind_of_motor_has_no_string()
     {
-        var range = StringSizing.Series(Samples.Module, Samples.Drive, Samples.SmallMotor, 5, 70);
+        var range = StringSizing.Series(Samples.Module, Samples.Drive, Samples.SmallMotor, 5, 70, 10);
         Assert.False(range.Exists);
         Assert.Contains("kind of motor", range.WhyMost, StringComparison.Ordinal);
     }
@@ -89,7 +89,8 @@ public sealed class StringSizingTests
                 WindowLowV = 20,
             },
             5,
-            70
+            70,
+            10
         );
         Assert.Equal(0, range.Most);
         Assert.False(range.Exists);
@@ -98,7 +99,7 @@ public sealed class StringSizingTests
     [Fact]
     public void An_unknown_limit_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() =>
-            StringSizing.InWindow(Samples.Module, Samples.Drive with { WindowLowV = double.NaN }, 5, 70)
+            StringSizing.InWindow(Samples.Module, Samples.Drive with { WindowLowV = double.NaN }, 5, 70, 10)
         );
 
     [Fact]
@@ -120,8 +121,22 @@ public sealed class StringSizingTests
         Assert.True(StringVoltage.ColdMaximumPowerV(Samples.Module, 10, 0) > 10 * Samples.Module.MaximumPowerV);
         Assert.Equal(
             0.975 * StringVoltage.HotMaximumPowerV(Samples.Module, 10, 70),
-            StringVoltage.AgedHotMaximumPowerV(Samples.Module, 10, 70),
+            StringVoltage.AgedHotMaximumPowerV(Samples.Module, 10, 70, 10),
             9
+        );
+    }
+
+    [Fact]
+    public void Age_lowers_the_hot_voltage_and_can_ask_for_one_module_more()
+    {
+        Assert.Equal(
+            StringVoltage.HotMaximumPowerV(Samples.Module, 10, 70),
+            StringVoltage.AgedHotMaximumPowerV(Samples.Module, 10, 70, 0),
+            9
+        );
+        Assert.True(
+            StringVoltage.FewestInSeries(Samples.Module, 565.7, 70, 25)
+                > StringVoltage.FewestInSeries(Samples.Module, 565.7, 70, 0)
         );
     }
 }

@@ -25,28 +25,13 @@ internal static class ArrayTakeoff
             1,
             "choice of drive"
         );
-        foreach (var cable in electrics.Cables)
+        foreach (
+            var line in ElectricTakeoff.Cables(choice, electrics).Concat(ElectricTakeoff.Devices(choice, electrics))
+        )
         {
-            // A cable that no card serves stands in the bill under a name that has no rate, so that the total says so.
-            yield return new(
-                cable.Card?.Name ?? $"{cable.Id}-not-found",
-                BillSection.ArrayAndElectrics,
-                $"{cable.Name}: {cable.Card?.About ?? "no card carries the duty"}",
-                "m",
-                cable.BoughtM,
-                Invariant($"{cable.BoughtM / (1 + Electrics.CableWasteShare):0.#} m + 5 %")
-            );
+            yield return line;
         }
 
-        yield return new(
-            "dc-isolator",
-            BillSection.ArrayAndElectrics,
-            "direct-current isolator and surge protection in a box",
-            "set",
-            choice.StringCount,
-            "one a string"
-        );
         yield return Labour.Days("modules", choice.ModuleCount, "all modules");
-        yield return Labour.Days("cable", electrics.Cables.Sum(cable => cable.BoughtM), "all cables");
     }
 }

@@ -10,9 +10,6 @@ namespace Shaduf.Station;
 /// <summary>The design run: from a brief to everything computed for it, one step after another.</summary>
 public static class DesignRun
 {
-    // Weather years beside the design year, to see the spread of a random process.
-    private const int OtherYearCount = 10;
-
     /// <summary>Designs a station.</summary>
     /// <param name="file">The brief with its cards and prices.</param>
     /// <param name="progress">Told the name of each step as it begins; null for silence.</param>
@@ -109,6 +106,7 @@ public static class DesignRun
         var table = sizing.Table;
         return
         [
+            .. WeatherFindings.Of(design.Sky.Weather, design.Brief.Site, survey),
             .. WaterFindings.Of(design, OtherYears(design)),
             .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, works.Cooling),
             .. LiftFindings.Of(
@@ -132,16 +130,14 @@ public static class DesignRun
         ];
     }
 
-    // Worst share of the demand met in other weather years with the same monthly means.
+    // Worst share of the demand met in the other weather years.
     private static IReadOnlyList<double> OtherYears(Design design)
     {
         var (survey, sizing) = (design.Survey, design.Sizing);
         return
         [
-            .. Enumerable
-                .Range(Sky.DesignSeed + 1, OtherYearCount)
-                .Select(seed => Sky.WeatherOf(design.Brief.Site, survey, seed))
-                .Select(year =>
+            .. design
+                .Sky.Weather.Others.Select(year =>
                     (
                         Year: year,
                         Light: Sky.LightOn(SkyYear.Of(year, PerezSet.AllSites1990), design.Sky.Facing, survey["albedo"])

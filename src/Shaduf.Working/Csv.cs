@@ -86,7 +86,10 @@ public static class Csv
         return Rows(reader.ReadToEnd());
     }
 
-    private static List<string> Cells(string line)
+    /// <summary>The cells of one line.</summary>
+    /// <param name="line">The line, without its end.</param>
+    /// <returns>The cells, trimmed and without their quotes.</returns>
+    public static IReadOnlyList<string> Cells(string line)
     {
         var cells = new List<string>();
         var start = 0;

@@ -24,6 +24,8 @@ public static class StationBook
                 new PageBreak(),
                 .. WaterChapter.Blocks(design),
                 new PageBreak(),
+                .. WeatherChapter.Blocks(design),
+                new PageBreak(),
                 .. SourceChapter.Blocks(design),
                 new PageBreak(),
                 .. ElectricsChapter.Blocks(design),

@@ -27,7 +27,8 @@ internal static class DesignEntries
             [.. design.Sizing.Verdicts.Select(PumpOf)],
             [.. design.Findings.Select(FindingOf)],
             [.. design.Survey.Assumptions.Select(AssumptionOf)],
-            [.. design.Notes.Select(note => new ReasonEntry(note.What, note.Chosen, note.Why))]
+            [.. design.Notes.Select(note => new ReasonEntry(note.What, note.Chosen, note.Why))],
+            WeatherEntry.Of(design.Sky.Weather)
         );
 
     private static StampEntry StampOf(Stamp stamp) =>
@@ -200,5 +201,5 @@ internal static class DesignEntries
     // Four decimals: below any meaning, above the last bits in which machines may differ.
     internal static double R(double value) => Math.Round(value, 4, MidpointRounding.AwayFromZero);
 
-    private static double? R(double? value) => value is { } given ? R(given) : null;
+    internal static double? R(double? value) => value is { } given ? R(given) : null;
 }

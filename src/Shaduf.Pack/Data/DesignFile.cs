@@ -17,6 +17,7 @@ namespace Shaduf.Pack;
 /// <param name="Findings">All findings, worst first.</param>
 /// <param name="Assumptions">What was assumed.</param>
 /// <param name="Choices">What was chosen and why.</param>
+/// <param name="Weather">The weather that it is sized on.</param>
 public sealed record DesignFile(
     StampEntry Stamp,
     StationEntry Station,
@@ -33,7 +34,8 @@ public sealed record DesignFile(
     IReadOnlyList<PumpEntry> Pumps,
     IReadOnlyList<FindingEntry> Findings,
     IReadOnlyList<AssumptionEntry> Assumptions,
-    IReadOnlyList<ReasonEntry> Choices
+    IReadOnlyList<ReasonEntry> Choices,
+    WeatherEntry Weather
 );
 
 /// <summary>Status, revision, hash, version, date.</summary>

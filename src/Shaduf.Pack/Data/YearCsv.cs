@@ -19,7 +19,7 @@ internal static class YearCsv
         text.Append("# ").Append(design.Brief.Head.Name).Append(" - ").Append(stamp.Line).Append('\n');
         text.Append(
             CultureInfo.InvariantCulture,
-            $"# local standard time UTC{offset:+0.##;-0.##;+0}, end of the hour; weather is one draw of a random process with the brief's monthly means\n"
+            $"# local standard time UTC{offset:+0.##;-0.##;+0}, end of the hour; weather: {design.Sky.Weather.Says}\n"
         );
         text.Append("hour_ending,air_degC,global_w_m2,plane_w_m2,array_w,pumped_m3,demand_m3,delivered_m3,tank_m3\n");
         var (year, trace) = (design.Sky.Year, design.Trace);

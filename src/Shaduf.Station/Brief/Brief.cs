@@ -45,55 +45,6 @@ public sealed record BriefHead(
     DateOnly? Issued
 );
 
-/// <summary>One month of climate.</summary>
-/// <param name="SunKWhPerM2Day">Sun on the level [kWh/m²/d].</param>
-/// <param name="AirDegC">Mean air temperature [°C].</param>
-public sealed record MonthBrief(double? SunKWhPerM2Day, double? AirDegC);
-
-/// <summary>A wind speed with what it means.</summary>
-/// <param name="SpeedMPerS">Speed [m/s].</param>
-/// <param name="AveragingS">Averaging time [s].</param>
-/// <param name="ReturnYears">Return period [years].</param>
-/// <param name="From">Where the figure comes from.</param>
-public sealed record WindBrief(double SpeedMPerS, double AveragingS, double ReturnYears, string From);
-
-/// <summary>Kind of soil at the footings.</summary>
-public enum SoilKind
-{
-    /// <summary>Rock.</summary>
-    Rock,
-
-    /// <summary>Gravel or sandy gravel.</summary>
-    Gravel,
-
-    /// <summary>Sand.</summary>
-    Sand,
-
-    /// <summary>Clay that does not swell.</summary>
-    Clay,
-
-    /// <summary>Clay that swells and cracks.</summary>
-    ExpansiveClay,
-
-    /// <summary>Loose fill or made ground.</summary>
-    Fill,
-}
-
-/// <summary>Place, climate, ground.</summary>
-public sealed record SiteBrief(
-    double LatitudeDeg,
-    double LongitudeDeg,
-    double ElevationM,
-    double UtcOffsetH,
-    SoilKind? Soil,
-    double? SoilResistivityOhmM,
-    WindBrief? Wind,
-    double? RecordLowDegC,
-    double? RecordHighDegC,
-    string? SunFrom,
-    IReadOnlyList<MonthBrief> Months
-);
-
 /// <summary>People, pupils or patients.</summary>
 /// <param name="Count">How many today.</param>
 /// <param name="EachLPerDay">Water for each [L/d].</param>

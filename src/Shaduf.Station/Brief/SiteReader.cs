@@ -40,8 +40,14 @@ internal static class SiteReader
             low,
             high,
             fields.OptionalText("sunFrom", "Where the monthly figures come from.", 120),
-            MonthList(fields.Map("months", "Climate of the twelve months."))
-        );
+            MonthReader.List(
+                fields.OptionalMap("months", "Climate of the twelve months; left out with a weather file.")
+            )
+        )
+        {
+            WeatherFile = MonthReader.WeatherFile(fields),
+            IsOnCoast = fields.OptionalOneOf("coast", BriefReader.YesNo, "Whether the sea is near.") ?? false,
+        };
         CheckSky(fields, site);
         CheckAir(fields, site);
         fields.Done();
@@ -53,17 +59,18 @@ internal static class SiteReader
     {
         for (var month = 0; month < site.Months.Count && fields.AreSound("recordLow", "recordHigh"); month++)
         {
-            var air = site.Months[month].AirDegC;
-            var before = site.Months[(month + 11) % 12].AirDegC;
+            var air = site.Months[month].MeanDegC;
+            var before = site.Months[(month + 11) % 12].MeanDegC;
+            var (low, high) = (site.Months[month].LowDegC ?? air, site.Months[month].HighDegC ?? air);
             var problem =
-                air < site.RecordLowDegC || air > site.RecordHighDegC ? "is not between the records"
+                low < site.RecordLowDegC || high > site.RecordHighDegC ? "is not between the records"
                 : Math.Abs((air - before) ?? 0) > LargestLeapK
                     ? Invariant($"leaps from {before:0.#} degC the month before")
                 : null;
             if (problem is not null)
             {
                 fields.Complain(
-                    $"months.{BriefReader.Months[month]}.air",
+                    $"months.{BriefReader.Months[month]}.{(site.Months[month].AirDegC is null ? "low" : "air")}",
                     Invariant($"{air:0.#} degC {problem}"),
                     Invariant($"a mean between the records, within {LargestLeapK} K of the month before, is accepted")
                 );
@@ -92,6 +99,7 @@ internal static class SiteReader
             return;
         }
 
+        CheckSunshine(fields, site);
         var above = Sky.AboveTheAirKWhPerM2Day(site.LatitudeDeg);
         var (dullest, brightest) = (0.055, Math.Abs(site.LatitudeDeg) <= 50 ? 0.79 : 0.76);
         for (var month = 0; month < site.Months.Count; month++)
@@ -107,6 +115,22 @@ internal static class SiteReader
                     Invariant(
                         $"{dullest * above[month]:0.##} to {brightest * above[month]:0.##} kWh/m2/d is accepted there"
                     )
+                );
+            }
+        }
+    }
+
+    private static void CheckSunshine(FieldMap fields, SiteBrief site)
+    {
+        for (var month = 0; month < site.Months.Count; month++)
+        {
+            var daylightH = MonthSky.DaylightH(site.LatitudeDeg, month);
+            if (site.Months[month].SunshineH > daylightH + 0.1)
+            {
+                fields.Complain(
+                    $"months.{BriefReader.Months[month]}.sunshine",
+                    Invariant($"{site.Months[month].SunshineH:0.##} h is longer than the day"),
+                    Invariant($"at most {daylightH:0.0} h is accepted there")
                 );
             }
         }
@@ -128,22 +152,5 @@ internal static class SiteReader
         );
         fields.Done();
         return wind;
-    }
-
-    private static IReadOnlyList<MonthBrief> MonthList(FieldMap fields)
-    {
-        var months = BriefReader.Months.Select(name => Month(fields.Map(name, "Climate of this month."))).ToList();
-        fields.Done();
-        return months;
-    }
-
-    private static MonthBrief Month(FieldMap fields)
-    {
-        var month = new MonthBrief(
-            fields.Known("sun", Measure.SunKWhPerM2Day, 0, 12, "Mean daily sun on the level."),
-            fields.Known("air", Measure.TemperatureDegC, -35, 40, "Mean air temperature, day and night.")
-        );
-        fields.Done();
-        return month;
     }
 }

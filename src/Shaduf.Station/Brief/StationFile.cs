@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text;
 using Shaduf.Money;
 
 namespace Shaduf.Station;
@@ -7,7 +8,10 @@ namespace Shaduf.Station;
 /// <param name="Brief">The brief.</param>
 /// <param name="Shelf">Its cards.</param>
 /// <param name="Prices">Its price book.</param>
-/// <param name="Hash">SHA-256 of the brief's bytes, first twelve hexadecimal digits.</param>
+/// <param name="Hash">
+/// SHA-256 of the brief's bytes, followed by the weather file's own SHA-256 when it names one; first twelve hexadecimal
+/// digits.
+/// </param>
 public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices, string Hash)
 {
     /// <summary>Folder of the cards that come with the program.</summary>
@@ -30,6 +34,8 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         var shown = Path.GetDirectoryName(path) ?? "";
         var shelf = Tried(log, () => ShelfOf(fields, folder, shown));
         var prices = Tried(log, () => PricesOf(fields, folder, shown, shelf));
+        var record = Tried(log, () => RecordOf(fields, brief.Site, folder, shown));
+        brief = record is null ? brief : brief with { Site = brief.Site.With(record) };
         if (shelf is not null)
         {
             CardNames.Check(top, brief, shelf, log);
@@ -37,7 +43,8 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         }
 
         log.ThrowIfAny();
-        return new(brief, shelf!, prices!, Convert.ToHexStringLower(SHA256.HashData(bytes))[..12]);
+        var whole = record is null ? bytes : [.. bytes, .. Encoding.ASCII.GetBytes(record.Hash)];
+        return new(brief, shelf!, prices!, Convert.ToHexStringLower(SHA256.HashData(whole))[..12]);
     }
 
     /// <summary>The published schema of the brief.</summary>
@@ -97,6 +104,26 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         }
 
         return PriceBookReader.ReadFile(Path.Combine(folder, named), Shown(shownFolder, named), shelf);
+    }
+
+    private static WeatherRecord? RecordOf(FieldMap fields, SiteBrief site, string folder, string shownFolder)
+    {
+        if (site.WeatherFile is not { } named || !fields.AreSound("site"))
+        {
+            return null;
+        }
+
+        if (!File.Exists(Path.Combine(folder, named)))
+        {
+            fields.Complain(
+                "site.weather",
+                $"there is no file '{named}' beside the brief",
+                "a weather file is accepted"
+            );
+            return null;
+        }
+
+        return Station.WeatherFile.Read(Path.Combine(folder, named), named, Shown(shownFolder, named), site.Place);
     }
 
     // A path that opens from where the user stands.

@@ -9,6 +9,9 @@ internal sealed class FieldLog(string file)
     /// <summary>The file's name as the user gave it.</summary>
     public string File { get; } = file;
 
+    /// <summary>How many errors there are.</summary>
+    public int Count => errors.Count;
+
     /// <summary>Whether anything is wrong with a field, or with a field inside it.</summary>
     public bool HasErrorsIn(string field) =>
         errors.Any(error =>

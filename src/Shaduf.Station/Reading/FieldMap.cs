@@ -149,6 +149,12 @@ internal sealed class FieldMap
     public bool AreSound(params IReadOnlyCollection<string> paths) =>
         !IsDescribing && !(paths.Count > 0 ? paths : names).Any(inner => log.HasErrorsIn(Path(inner)));
 
+    /// <summary>Whether a field stands in the file with more than a word for nothing.</summary>
+    public bool Has(string name) =>
+        node is not null
+        && node.Entries.TryGetValue(name, out var entry)
+        && entry.Value is not YamlScalar { Text: "" or UnknownWord };
+
     /// <summary>Notes an error about a field or a field inside it, at its place (or at that of what encloses it when it is absent).</summary>
     public void Complain(string inner, string problem, string accepted) =>
         log.Add(node?.At(inner).Place ?? place, Path(inner), problem, accepted);

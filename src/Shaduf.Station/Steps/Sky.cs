@@ -11,21 +11,21 @@ namespace Shaduf.Station;
 public sealed record SkyPlane(PlaneFacing Facing, PlaneYear Light, IReadOnlyList<double> KWhPerM2Day);
 
 /// <summary>The sun of the station's year, and the way the modules face it.</summary>
-/// <param name="Year">Hourly weather.</param>
+/// <param name="Weather">Hourly weather.</param>
 /// <param name="Facing">Tilt and azimuth of the modules.</param>
 /// <param name="Light">Sun on the modules by hour: open, lost on the way, and at the cells.</param>
 /// <param name="PlaneKWhPerM2Day">Sun on the modules, mean day of each month [kWh/m²/d].</param>
 /// <param name="Notes">What was chosen and why.</param>
 public sealed record Sky(
-    WeatherYear Year,
+    Weather Weather,
     PlaneFacing Facing,
     PlaneYear Light,
     IReadOnlyList<double> PlaneKWhPerM2Day,
     IReadOnlyList<ChoiceNote> Notes
 )
 {
-    /// <summary>Seed of the weather year that the station is sized on; others are run to see the spread.</summary>
-    public const int DesignSeed = 1;
+    /// <summary>The year that the station is sized on.</summary>
+    public WeatherYear Year => Weather.Year;
 
     /// <summary>The planes that the choice may take: the one with the most sun when it counts, and its neighbours.</summary>
     public IReadOnlyList<SkyPlane> Planes { get; init; } = [];
@@ -49,7 +49,8 @@ public sealed record Sky(
     /// <returns>The sky.</returns>
     public static Sky Of(Brief brief, Survey survey, DemandYear demand)
     {
-        var year = WeatherOf(brief.Site, survey, DesignSeed);
+        var weather = Weather.Of(brief.Site, survey);
+        var year = weather.Year;
         var azimuthDeg = brief.Array.AzimuthDeg ?? (brief.Site.LatitudeDeg >= 0 ? 180 : 0);
         var albedo = survey["albedo"];
         var tilts = brief.Array.TiltDeg is { } given ? [given] : Tilts();
@@ -62,23 +63,17 @@ public sealed record Sky(
         var best = tried.MaxBy(each =>
             Enumerable.Range(0, 12).Min(month => Ratio(each.KWhPerM2Day[month], demand.M3PerDay[month]))
         )!;
-        return new(year, best.Facing, best.Light, best.KWhPerM2Day, [.. NotesOf(brief, best.Facing)])
+        return new(
+            weather,
+            best.Facing,
+            best.Light,
+            best.KWhPerM2Day,
+            [weather.Note, .. NotesOf(brief, best.Facing)]
+        )
         {
             Planes = [.. tried.Where((_, i) => Math.Abs(i - tried.IndexOf(best)) <= 1)],
         };
     }
-
-    /// <summary>An hourly year from the survey's monthly means.</summary>
-    /// <param name="site">The site.</param>
-    /// <param name="survey">Its settled figures.</param>
-    /// <param name="seed">Seed of the random days.</param>
-    /// <returns>The year.</returns>
-    public static WeatherYear WeatherOf(SiteBrief site, Survey survey, int seed) =>
-        MonthlyMeansYear.Generate(
-            new(site.LatitudeDeg, site.LongitudeDeg, site.ElevationM, site.UtcOffsetH),
-            survey.Climate,
-            seed
-        );
 
     /// <summary>The light of a year on the modules.</summary>
     /// <param name="ready">The year, prepared.</param>
@@ -105,23 +100,34 @@ public sealed record Sky(
     /// <summary>Mean daily sun above the air over the days of each month.</summary>
     /// <param name="latitudeDeg">Latitude [deg], -65 to 65.</param>
     /// <returns>Twelve values, January first [kWh/m²/d].</returns>
-    internal static IReadOnlyList<double> AboveTheAirKWhPerM2Day(double latitudeDeg) =>
+    internal static IReadOnlyList<double> AboveTheAirKWhPerM2Day(double latitudeDeg)
+    {
+        var days = AboveTheAirByDayKWhPerM2(latitudeDeg);
+        return
         [
             .. YearCalendar.DaysInMonth.Select(
-                (days, month) =>
-                    Enumerable
-                        .Range(1 + YearCalendar.DaysInMonth.Take(month).Sum(), days)
-                        .Average(day =>
-                            ExtraterrestrialIrradiance.DailyHorizontalMJPerM2(
-                                ExtraterrestrialIrradiance.NormalSpencerWPerM2(
-                                    day,
-                                    ExtraterrestrialIrradiance.SolarConstantWPerM2
-                                ),
-                                latitudeDeg,
-                                SolarGeometry.DeclinationSpencerDeg(day)
-                            )
-                        ) / 3.6
+                (count, month) => days.Skip(YearCalendar.FirstDays[month]).Take(count).Average()
             ),
+        ];
+    }
+
+    /// <summary>Sun above the air on each day of the year.</summary>
+    /// <param name="latitudeDeg">Latitude [deg], -65 to 65.</param>
+    /// <returns>365 values [kWh/m²].</returns>
+    internal static IReadOnlyList<double> AboveTheAirByDayKWhPerM2(double latitudeDeg) =>
+        [
+            .. Enumerable
+                .Range(1, 365)
+                .Select(day =>
+                    ExtraterrestrialIrradiance.DailyHorizontalMJPerM2(
+                        ExtraterrestrialIrradiance.NormalSpencerWPerM2(
+                            day,
+                            ExtraterrestrialIrradiance.SolarConstantWPerM2
+                        ),
+                        latitudeDeg,
+                        SolarGeometry.DeclinationSpencerDeg(day)
+                    ) / 3.6
+                ),
         ];
 
     // Steps of 5 deg from the least tilt that rain still washes.

@@ -31,7 +31,7 @@ internal static class WaterFindings
             yield return finding;
         }
 
-        yield return OtherYears(otherYears, target);
+        yield return OtherYears(design.Sky.Weather.Record, otherYears, target);
         yield return new(
             "water/quality",
             FindingStatus.Unchecked,
@@ -90,19 +90,37 @@ internal static class WaterFindings
         yield return Said(TargetSpan.Year, "water/year", year.YearShare, "share of the year's demand that is met");
     }
 
-    private static Finding OtherYears(IReadOnlyList<double> otherYears, double target)
+    private static Finding OtherYears(WeatherRecord? record, IReadOnlyList<double> otherYears, double target)
     {
+        if (otherYears.Count == 0)
+        {
+            return new(
+                "water/other-years",
+                FindingStatus.Unchecked,
+                "the weather file holds one year: how the station does in a duller one is not known; ask for a record of ten years",
+                null,
+                null,
+                "",
+                "weather file"
+            );
+        }
+
         var worst = otherYears.Min();
+        var years = record is null
+            ? $"{otherYears.Count} other weather years with the same monthly means"
+            : $"the {otherYears.Count} other years of the weather file";
         return new(
             "water/other-years",
             worst >= target ? FindingStatus.Holds : FindingStatus.Look,
             worst >= target
-                ? $"the worst month of {otherYears.Count} other weather years with the same monthly means meets the target too"
-                : $"in the dullest of {otherYears.Count} other weather years with the same monthly means the worst month falls short of the target: talk about a larger tank or array",
+                ? $"the worst month of {years} meets the target too"
+                : $"in the dullest of {years} the worst month falls short of the target: talk about a larger tank or array",
             worst * 100,
             target * 100,
             "%",
-            "weather years are draws of a random process (Aguiar, Collares-Pereira, Conde 1988)"
+            record is null
+                ? "weather years are draws of a random process (Aguiar, Collares-Pereira, Conde 1988)"
+                : "weather file"
         );
     }
 

@@ -151,41 +151,37 @@ public sealed record Survey
 
     // Never inside what the months themselves say: a night is colder than its month, a noon hotter.
     private static double ColdDegC(SiteBrief site) =>
-        Math.Min(
+        new[]
+        {
             Assumption.DefaultOf("record-low"),
-            (site.Months.Min(month => month.AirDegC) - 15) ?? double.PositiveInfinity
-        );
+            site.Months.Min(month => month.MeanDegC) - 15,
+            site.Months.Min(month => month.LowDegC) - 5,
+            site.Record?.ColdestDegC,
+        }
+            .OfType<double>()
+            .Min();
 
     private static double HotDegC(SiteBrief site) =>
-        Math.Max(
+        new[]
+        {
             Assumption.DefaultOf("record-high"),
-            (site.Months.Max(month => month.AirDegC) + 10) ?? double.NegativeInfinity
-        );
+            site.Months.Max(month => month.MeanDegC) + 10,
+            site.Months.Max(month => month.HighDegC) + 5,
+            site.Record?.HottestDegC,
+        }
+            .OfType<double>()
+            .Max();
 
     private static MonthlyClimate ClimateOf(SiteBrief site, Dictionary<string, double> figures, List<Assumption> taken)
     {
-        var above = Sky.AboveTheAirKWhPerM2Day(site.LatitudeDeg);
-        var clearness = Assumption.DefaultOf("month-clearness");
-        var air = Assumption.DefaultOf("month-air");
-        figures["month-clearness"] = clearness;
-        figures["month-air"] = air;
-        var sunless = site.Months.Count(month => month.SunKWhPerM2Day is null);
-        var airless = site.Months.Count(month => month.AirDegC is null);
-        if (sunless > 0)
+        figures["month-clearness"] = Assumption.DefaultOf("month-clearness");
+        figures["month-air"] = Assumption.DefaultOf("month-air");
+        var months = MonthSky.Of(site);
+        taken.AddRange(MonthSky.Taken(months));
+        return new([.. months.Select(month => month.SunKWhPerM2Day)], [.. months.Select(month => month.AirDegC)])
         {
-            var says = Invariant($"{clearness * 100:0} % of the sun above the air in {sunless} months");
-            taken.Add(Assumption.Of("month-clearness", says));
-        }
-
-        if (airless > 0)
-        {
-            taken.Add(Assumption.Of("month-air", Invariant($"{air:0} degC in {airless} months")));
-        }
-
-        return new(
-            [.. site.Months.Select((month, i) => month.SunKWhPerM2Day ?? clearness * above[i])],
-            [.. site.Months.Select(month => month.AirDegC ?? air)]
-        );
+            SwingK = [.. site.Months.Select(month => month.HighDegC - month.LowDegC)],
+        };
     }
 
     // The tested rate; else the largest step; else half the driller's figure; else a hand pump's flow.

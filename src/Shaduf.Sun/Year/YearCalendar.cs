@@ -14,8 +14,8 @@ public static class YearCalendar
     /// <summary>Days of the months, January first.</summary>
     public static IReadOnlyList<int> DaysInMonth { get; } = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
-    // Day of the year, from 0, on which each month begins.
-    internal static IReadOnlyList<int> FirstDays { get; } =
+    /// <summary>Day of the year, from 0, on which each month begins, January first.</summary>
+    public static IReadOnlyList<int> FirstDays { get; } =
     [.. Enumerable.Range(0, 12).Select(month => DaysInMonth.Take(month).Sum())];
 
     private static readonly int[] MonthOfDay =

@@ -15,9 +15,12 @@ public sealed class RepeatTests
     {
         var design = SmallDesign.Of();
         var one = design.Sky.Year;
-        var other = Sky.WeatherOf(design.Brief.Site, design.Survey, Sky.DesignSeed + 1);
+        var other = Weather.Drawn(design.Brief.Site, design.Survey, Weather.DesignSeed + 1);
         Assert.NotEqual(one.GlobalWPerM2, other.GlobalWPerM2);
-        Assert.Equal(one.GlobalWPerM2, Sky.WeatherOf(design.Brief.Site, design.Survey, Sky.DesignSeed).GlobalWPerM2);
+        Assert.Equal(
+            one.GlobalWPerM2,
+            Weather.Drawn(design.Brief.Site, design.Survey, Weather.DesignSeed).GlobalWPerM2
+        );
         for (var month = 0; month < 12; month++)
         {
             Assert.Equal(

@@ -63,13 +63,7 @@ public sealed record Sky(
         var best = tried.MaxBy(each =>
             Enumerable.Range(0, 12).Min(month => Ratio(each.KWhPerM2Day[month], demand.M3PerDay[month]))
         )!;
-        return new(
-            weather,
-            best.Facing,
-            best.Light,
-            best.KWhPerM2Day,
-            [weather.Note, .. NotesOf(brief, best.Facing)]
-        )
+        return new(weather, best.Facing, best.Light, best.KWhPerM2Day, [weather.Note, .. NotesOf(brief, best.Facing)])
         {
             Planes = [.. tried.Where((_, i) => Math.Abs(i - tried.IndexOf(best)) <= 1)],
         };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Shaduf.Sun;
+using Shaduf.Working;
 
 namespace Shaduf.Station.Tests;
 
@@ -13,6 +14,38 @@ public sealed class WeatherFileTests
         Assert.Equal(("CSV", "2021", 0), (record.Kind, record.YearNames.Single(), record.LeapHourCount));
         AssertSame(WeatherText.Year, record.Dullest, airK: 0.01);
         Assert.Equal(0, record.FilledShare);
+    }
+
+    // The independent year, its columns under our heading and its local time with its offset.
+    [Fact]
+    public void The_independent_year_comes_back_as_it_was_made()
+    {
+        var rows = Csv.Rows(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Oracle", "weather_year_a.csv")));
+        using var scratch = new Scratch();
+        scratch.Write(
+            "a.csv",
+            "hour_ending,global_w_m2,direct_normal_w_m2,diffuse_w_m2,air_degC,wind_m_s\n"
+                + string.Join(
+                    '\n',
+                    rows.Select(row =>
+                        $"{row["local_hour_ending"]}+03:00,{row["ghi"]},{row["dni"]},{row["dhi"]},{row["temp_c"]},{row["wind_m_s"]}"
+                    )
+                )
+        );
+        var record = WeatherFile.Read(scratch.PathOf("a.csv"), "a.csv", "a.csv", new(-1.3, 37.6, 1500, 3));
+        Assert.Equal(["wind_m_s"], record.NotUsed);
+        Assert.Equal(rows.Select(row => row.Number("ghi")), record.Dullest.GlobalWPerM2);
+        Assert.Equal(rows.Select(row => row.Number("temp_c")), record.Dullest.AirDegC);
+        Assert.InRange(record.ClockShiftMin, 0, 12);
+        for (var hour = 0; hour < 8760; hour++)
+        {
+            // In the middle of the hour the independent sun stands where ours does, but where it rises or sets in it.
+            if (rows[hour].Number("zenith_deg") < 80)
+            {
+                Assert.Equal(rows[hour].Number("zenith_deg"), record.Dullest.SunZenithDeg[hour], 0.02);
+                Assert.Equal(rows[hour].Number("dni"), record.Dullest.DirectNormalWPerM2[hour]);
+            }
+        }
     }
 
     [Theory]
@@ -130,7 +163,7 @@ public sealed class WeatherFileTests
         Assert.Equal(5.2, design.Survey.Climate.GlobalKWhPerM2Day[5], 1e-3);
         Assert.Equal(22, design.Survey.Climate.AirDegC[5], 1e-3);
         var other = design.Findings.Single(finding => finding.Id == "water/other-years");
-        Assert.Equal(Working.FindingStatus.Unchecked, other.Status);
+        Assert.Equal(FindingStatus.Unchecked, other.Status);
         Assert.Contains("holds one year", other.Says, StringComparison.Ordinal);
         Assert.Equal(
             ["weather/clock", "weather/place", "weather/record"],

@@ -159,7 +159,7 @@ public static class SingleLineDiagram
         {
             yield return new(
                 "wellhead",
-                13,
+                17,
                 $"arresters {works.Protection.MotorArrester?.Name ?? "(no card)"}, only if the drive's maker allows it",
                 (builder, at) => ElectricSymbols.Arrester(builder, at, EarthMm)
             );

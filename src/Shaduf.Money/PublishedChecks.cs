@@ -15,7 +15,65 @@ public static class PublishedChecks
         Offered("total", offer => offer.Total),
         new("money/mark-up", "margin", row => MarkUp.MarginShare(row["markUpShare"])),
         new("money/mark-up", "mark-up", row => MarkUp.Share(row["marginShare"])),
+        new(
+            "money/present-worth",
+            "yearly",
+            row => PresentWorth.YearlyFactor(row["ratePerYear"], (int)row["yearCount"])
+        ),
+        new("money/present-worth", "once", row => PresentWorth.OnceFactor(row["ratePerYear"], (int)row["year"])),
+        new(
+            "money/present-worth",
+            "recovery",
+            row => PresentWorth.RecoveryFactor(row["ratePerYear"], (int)row["yearCount"])
+        ),
+        new(
+            "money/present-worth",
+            "real-rate",
+            row => 100 * PresentWorth.RealPerYear(row["nominalPerYear"], row["inflationPerYear"])
+        ),
+        new("money/life-cycle-cost", "solar", row => (double)SolarCost(row)[^1]),
+        new("money/life-cycle-cost", "diesel", row => (double)DieselCost(row)[^1]),
+        new(
+            "money/life-cycle-cost",
+            "break-even",
+            row => LifeCycleCost.BreakEvenYear(ExampleSolar(row["ratePerYear"], 16_000, 250, 2600), DieselCost(row)) ?? -1
+        ),
     ];
+
+    private static IReadOnlyList<decimal> SolarCost(PublishedCase row) =>
+        ExampleSolar(
+            row["ratePerYear"],
+            (decimal)row["capitalAmount"],
+            (decimal)row["careAmount"],
+            (decimal)row["renewalAmount"]
+        );
+
+    private static IReadOnlyList<decimal> ExampleSolar(
+        double ratePerYear,
+        decimal capital,
+        decimal care,
+        decimal renewal
+    ) => LifeCycleCost.Cumulative(new(capital, care, 0, 0, [new(8, renewal), new(16, renewal)]), ratePerYear, 20);
+
+    private static IReadOnlyList<decimal> DieselCost(PublishedCase row)
+    {
+        Renewal[] sets = [.. new[] { 7, 14 }.Select(year => new Renewal(year, (decimal)row["setAmount"]))];
+        Renewal[] overhauls =
+        [
+            .. new[] { 3, 6, 10, 13, 17 }.Select(year => new Renewal(year, (decimal)row["overhaulAmount"])),
+        ];
+        return LifeCycleCost.Cumulative(
+            new(
+                (decimal)row["capitalAmount"],
+                (decimal)row["careAmount"],
+                (decimal)(row["fuelL"] * row["litreAmount"]),
+                row["risePerYear"],
+                [.. sets, .. overhauls]
+            ),
+            row["ratePerYear"],
+            (int)row["yearCount"]
+        );
+    }
 
     private static PublishedCheck Offered(string quantity, Func<Offer, decimal> take) =>
         new(

@@ -108,7 +108,12 @@ public static class PublishedChecks
                 "unfused string cable",
                 row => ArrayCurrent.UnfusedStringCableA(Module(row), Strings(row))
             ),
-        ];
+            new(
+            "power/generator-fuel",
+            "fuel",
+            row => GeneratorFuel.LPerH(row["outputKW"], row["ratedKW"]) / row["outputKW"]
+        ),
+    ];
 
     private static IEnumerable<PublishedCheck> OfFuse() =>
         [

@@ -53,6 +53,12 @@ public sealed record Design(
     IReadOnlyList<ChoiceNote> Notes
 )
 {
+    /// <summary>The station in harder years; run once the works are designed.</summary>
+    public Sensitivity Sensitivity { get; init; } = null!;
+
+    /// <summary>The cost over the years, against a diesel set; reckoned once the bill is priced.</summary>
+    public LifeCycle LifeCycle { get; init; } = null!;
+
     /// <summary>The brief.</summary>
     public Brief Brief => File.Brief;
 

@@ -64,6 +64,8 @@ public static class DesignRun
                 .. works.Guard.Notes,
             ]
         );
+        progress?.Invoke("harder years and the years to come");
+        design = design with { Sensitivity = Sensitivity.Of(design), LifeCycle = LifeCycle.Of(design) };
         progress?.Invoke("findings");
         return design with
         {
@@ -107,7 +109,8 @@ public static class DesignRun
         return
         [
             .. WeatherFindings.Of(design.Sky.Weather, design.Brief.Site, survey),
-            .. WaterFindings.Of(design, OtherYears(design)),
+            .. WaterFindings.Of(design),
+            .. StorageFindings.Of(design),
             .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, works.Cooling),
             .. LiftFindings.Of(
                 choice.Lift,
@@ -127,24 +130,6 @@ public static class DesignRun
             .. GuardFindings.Of(works.Guard),
             .. works.Taps.Findings(),
             .. MoneyFindings.Of(design),
-        ];
-    }
-
-    // Worst share of the demand met in the other weather years.
-    private static IReadOnlyList<double> OtherYears(Design design)
-    {
-        var (survey, sizing) = (design.Survey, design.Sizing);
-        return
-        [
-            .. design
-                .Sky.Weather.Others.Select(year =>
-                    (
-                        Year: year,
-                        Light: Sky.LightOn(SkyYear.Of(year, PerezSet.AllSites1990), design.Sky.Facing, survey["albedo"])
-                    )
-                )
-                .Select(each => Sizing.ModuleYearW(design.Choice.Module, each.Year, each.Light))
-                .Select(moduleW => YearRun.Run(sizing.Inputs(design.Demand) with { ModuleW = moduleW }).WorstShare),
         ];
     }
 

@@ -59,10 +59,9 @@ internal static class SourceChapter
             ]
         );
         yield return new Figure(
-            Charts.Pump(design, PicturePaper.Half),
-            "The pump and the head that well and pipes ask for at the end of the dry season."
+            PumpChart.Of(design, PicturePaper.Half),
+            "The pump, the head that well and pipes ask for at the end of the dry season, and where the pump works through the year."
         );
-        yield return BookTables.Verdicts(design);
         if (design.Works.Taps.Heads.Count > 0)
         {
             yield return BookTables.Taps(design);

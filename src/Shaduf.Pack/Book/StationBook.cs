@@ -28,6 +28,8 @@ public static class StationBook
                 new PageBreak(),
                 .. SourceChapter.Blocks(design),
                 new PageBreak(),
+                .. ChoiceChapter.Blocks(design),
+                new PageBreak(),
                 .. ElectricsChapter.Blocks(design),
                 new PageBreak(),
                 .. GuardChapter.Blocks(design),

@@ -10,7 +10,11 @@ public readonly record struct ChartPoint(double X, double Y);
 /// <summary>One line of a chart; a single point is drawn as a mark.</summary>
 /// <param name="Name">Its name in the legend.</param>
 /// <param name="Points">Its points in drawing order, at least one.</param>
-public sealed record LineSeries(string Name, IReadOnlyList<ChartPoint> Points);
+public sealed record LineSeries(string Name, IReadOnlyList<ChartPoint> Points)
+{
+    /// <summary>Radius of each point's mark [mm] for a cloud of points without a line; null for a line.</summary>
+    public IReadOnlyList<double>? CloudMm { get; init; }
+}
 
 /// <summary>Lines over two axes. Series differ by dash and mark as well as by colour.</summary>
 /// <param name="X">The level axis.</param>
@@ -78,7 +82,7 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
         );
         for (var i = 0; i < Series.Count; i++)
         {
-            Draw(frame.Builder, i, [.. Series[i].Points.Select(At)]);
+            Draw(frame.Builder, i, [.. Series[i].Points.Select(At)], Series[i].CloudMm);
         }
 
         return frame.Builder.Build(title);
@@ -101,6 +105,12 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
     private void Sample(SceneBuilder builder, int series, PaperBox box)
     {
         var middle = box.Centre.YMm;
+        if (Series[series].CloudMm is not null)
+        {
+            builder.Circle(Layer.Thin, box.Centre, MarkMm, Looks[series].Colour.Tint(0.5));
+            return;
+        }
+
         var isPoint = Series[series].Points.Count == 1;
         if (!isPoint)
         {
@@ -113,8 +123,23 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
         }
     }
 
-    private static void Draw(SceneBuilder builder, int series, List<PaperPoint> points)
+    private static void Draw(
+        SceneBuilder builder,
+        int series,
+        List<PaperPoint> points,
+        IReadOnlyList<double>? cloudMm
+    )
     {
+        if (cloudMm is not null)
+        {
+            foreach (var (at, sizeMm) in points.Zip(cloudMm))
+            {
+                builder.Circle(Layer.Thin, at, sizeMm, Looks[series].Colour.Tint(0.5));
+            }
+
+            return;
+        }
+
         if (points.Count > 1)
         {
             builder.Polyline(Looks[series], points);

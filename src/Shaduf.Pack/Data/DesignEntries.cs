@@ -28,7 +28,10 @@ internal static class DesignEntries
             [.. design.Findings.Select(FindingOf)],
             [.. design.Survey.Assumptions.Select(AssumptionOf)],
             [.. design.Notes.Select(note => new ReasonEntry(note.What, note.Chosen, note.Why))],
-            WeatherEntry.Of(design.Sky.Weather)
+            WeatherEntry.Of(design.Sky.Weather),
+            ChoiceEntries.FrontOf(design),
+            ChoiceEntries.LifeCycleOf(design.LifeCycle),
+            ChoiceEntries.SensitivityOf(design.Sensitivity)
         );
 
     private static StampEntry StampOf(Stamp stamp) =>

@@ -18,6 +18,9 @@ namespace Shaduf.Pack;
 /// <param name="Assumptions">What was assumed.</param>
 /// <param name="Choices">What was chosen and why.</param>
 /// <param name="Weather">The weather that it is sized on.</param>
+/// <param name="Front">The least cost for each share of the demand, cheapest first.</param>
+/// <param name="LifeCycle">Solar against diesel.</param>
+/// <param name="Sensitivity">The design year first, then harder ones.</param>
 public sealed record DesignFile(
     StampEntry Stamp,
     StationEntry Station,
@@ -35,7 +38,10 @@ public sealed record DesignFile(
     IReadOnlyList<FindingEntry> Findings,
     IReadOnlyList<AssumptionEntry> Assumptions,
     IReadOnlyList<ReasonEntry> Choices,
-    WeatherEntry Weather
+    WeatherEntry Weather,
+    IReadOnlyList<FrontEntry> Front,
+    LifeCycleEntry LifeCycle,
+    IReadOnlyList<SensitivityEntry> Sensitivity
 );
 
 /// <summary>Status, revision, hash, version, date.</summary>

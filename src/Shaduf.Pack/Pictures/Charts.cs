@@ -49,45 +49,6 @@ public static class Charts
         );
     }
 
-    /// <summary>The pump's curve at two speeds with the head that the pipes ask for.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="size">Size of the picture.</param>
-    /// <returns>The picture.</returns>
-    public static Scene Pump(Design design, PaperSize size)
-    {
-        var (curve, table) = (design.Sizing.Hydraulics.Curve, design.Sizing.Table);
-        var lift = design.Choice.Lift.System;
-        var mostM3PerH = curve.LargestFlowM3PerS * 3600;
-        var series = new List<LineSeries>
-        {
-            new("pump at rated speed", HeadPoints(mostM3PerH, flow => curve.HeadM(flow, 1))),
-        };
-        if (table.HighestRatio is > 0 and < 0.995)
-        {
-            series.Add(
-                new(
-                    Invariant($"pump at {table.HighestRatio * 100:0} % speed"),
-                    HeadPoints(mostM3PerH, flow => curve.HeadM(flow, table.HighestRatio))
-                )
-            );
-        }
-
-        series.Add(new("head asked for", HeadPoints(mostM3PerH, lift.HeadM)));
-        return new LineChart(new("flow, m3/h") { From = 0 }, new("head, m") { From = 0 }, series).ToScene(
-            size,
-            "pump curve and head"
-        );
-    }
-
-    private static List<ChartPoint> HeadPoints(double mostM3PerH, Func<double, double> headM) =>
-        [
-            .. Enumerable
-                .Range(0, 41)
-                .Select(i => mostM3PerH * i / 40)
-                .Select(flow => new ChartPoint(flow, headM(flow / 3600)))
-                .Where(point => point.Y >= 0),
-        ];
-
     /// <summary>Water in the tank through the fortnight in which it stands lowest.</summary>
     /// <param name="design">The design.</param>
     /// <param name="size">Size of the picture.</param>

@@ -222,6 +222,9 @@ public sealed record MoneyBrief(
     double? GivenTransportKm
 )
 {
+    /// <summary>What the cost over the years is reckoned with.</summary>
+    public required LifeBrief Life { get; init; }
+
     /// <summary>Road from the yard to the site, one way [km]; not priced when unknown.</summary>
     public double TransportKm => GivenTransportKm ?? Assumption.DefaultOf("transport");
 }

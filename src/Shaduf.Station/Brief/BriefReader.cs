@@ -214,7 +214,10 @@ internal static class BriefReader
             fields?.Known("tax", Measure.Share, 0, 0.4, "Tax on the offer."),
             fields?.OptionalNumber("budget", 0, 1e12, "What the client can pay, in the price book's currency."),
             fields?.Known("transport", Measure.LengthM, 0, 3_000_000, "Road from the yard to the site, one way.") / 1000
-        );
+        )
+        {
+            Life = LifeBrief.Read(fields?.OptionalMap("life", "What the cost over the years is reckoned with.")),
+        };
         fields?.Done();
         return money;
     }

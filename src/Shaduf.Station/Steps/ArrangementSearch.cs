@@ -80,14 +80,19 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
                 continue;
             }
 
-            tally = tally with { RunCount = tally.RunCount + 1 };
-            room.Hold(ground.Demand.HourM3, tank.UsefulM3, ground.Stops);
-            var share = Reliability.Share(ground.Span, demandM3, room.DeliveredM3);
+            var share = line.Table.FullFlowM3PerH > 0 ? Run(tank) : 0;
             if (front.Takes(cost, share))
             {
                 front.Add(new(line.With(tank.Card, tank.Count), line.Hydraulics, line.Table, year, cost, share));
             }
         }
+    }
+
+    private double Run(TankOffer tank)
+    {
+        tally = tally with { RunCount = tally.RunCount + 1 };
+        room.Hold(ground.Demand.HourM3, tank.UsefulM3, ground.Stops);
+        return Reliability.Share(ground.Span, demandM3, room.DeliveredM3);
     }
 
     // Whether something as cheap is known to meet as much as this could at best.

@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -41,6 +42,7 @@ internal static class MoneyFindings
                 : held;
         }
 
+        yield return OverTheYears(design.LifeCycle);
         var passedOver = Unpriced(design).ToList();
         if (passedOver.Count > 0)
         {
@@ -68,6 +70,42 @@ internal static class MoneyFindings
             ""
         );
     }
+
+    private static Finding OverTheYears(LifeCycle life) =>
+        life switch
+        {
+            { Unpriced.Count: > 0 } => new(
+                "money/life-cycle",
+                FindingStatus.Unchecked,
+                $"solar against a diesel set is not reckoned; no rate for: {string.Join(", ", life.Unpriced)}",
+                life.Unpriced.Count,
+                0,
+                "items",
+                ""
+            ),
+            { Diesel: null } => new(
+                "money/life-cycle",
+                FindingStatus.Unchecked,
+                "solar against a diesel set is not reckoned: at rated speed the pump lifts no water here, or no set is large enough",
+                null,
+                null,
+                "",
+                ""
+            ),
+            _ => new(
+                "money/life-cycle",
+                life.BreakEvenYear is null ? FindingStatus.Look : FindingStatus.Holds,
+                life.BreakEvenYear is null
+                    ? Invariant($"within {life.YearCount} years solar does not become cheaper than a diesel set on the same duty")
+                    : Invariant(
+                        $"year by whose end solar has cost no more than a diesel set on the same duty, of {life.YearCount} years looked at; fuel price, rate and lives are local"
+                    ),
+                life.BreakEvenYear,
+                life.YearCount,
+                "year",
+                "life-cycle cost; assumptions in the book"
+            ),
+        };
 
     private static IEnumerable<string> Unpriced(Design design) =>
         design

@@ -95,6 +95,12 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         return isLoose ? Math.Max(1, most) : most;
     }
 
+    /// <summary>Highest speed by the string's voltage, down to the next hundredth, so that strings of nearly the same voltage share a table.</summary>
+    public static double SpeedRatio(Hydraulics hydraulics, ModuleCard module, int series, SizingGround ground) =>
+        Math.Floor(
+            hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears) * 100
+        ) / 100;
+
     private bool HasRack(ModuleCard module) => RackSections.Of(ground.Brief.Rack, module, ground.Shelf) is not null;
 
     private IEnumerable<Hydraulics> OnPipes(PumpCard pump)
@@ -120,11 +126,7 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         var tables = new Dictionary<double, PumpTable>();
         for (var series = range.Fewest; series <= range.Most; series++)
         {
-            // Down to the next hundredth, so that strings of nearly the same voltage share a table.
-            var speed =
-                Math.Floor(
-                    hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears) * 100
-                ) / 100;
+            var speed = SpeedRatio(hydraulics, module, series, ground);
             if (!(speed >= LeastSpeedRatio))
             {
                 continue;

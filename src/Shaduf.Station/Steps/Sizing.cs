@@ -58,6 +58,9 @@ public sealed record Sizing(
     public YearInputs Inputs(DemandYear demand) =>
         new(ModuleW, Choice.ModuleCount * Losses.KeptShare, Table, demand.HourM3, Choice.UsefulM3) { Stops = Stops };
 
+    /// <summary>Highest speed that the string's voltage allows on the hottest day, as a share of rated speed.</summary>
+    public double VoltageSpeedRatio { get; init; } = 1;
+
     /// <summary>Levels of the tank at which pump and outlet stop.</summary>
     public TankStops Stops { get; init; } = TankStops.None;
 
@@ -103,6 +106,12 @@ public sealed record Sizing(
         )
         {
             Stops = ground.Stops,
+            VoltageSpeedRatio = PumpLines.SpeedRatio(
+                best.Hydraulics,
+                best.Choice.Module,
+                best.Choice.SeriesCount,
+                ground
+            ),
         };
     }
 

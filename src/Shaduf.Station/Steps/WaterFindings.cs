@@ -8,9 +8,8 @@ internal static class WaterFindings
 {
     /// <summary>Whether the target is met, in the design year and in others.</summary>
     /// <param name="design">The design so far.</param>
-    /// <param name="otherYears">Worst share met in other weather years.</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(Design design, IReadOnlyList<double> otherYears)
+    public static IEnumerable<Finding> Of(Design design)
     {
         var target = design.Survey["target"];
         if (design.Sizing.Limit is { } limit)
@@ -31,7 +30,12 @@ internal static class WaterFindings
             yield return finding;
         }
 
-        yield return OtherYears(design.Sky.Weather.Record, otherYears, target);
+        yield return OtherYears(design.Sky.Weather.Record, design.Sensitivity.SeededShares, target);
+        foreach (var year in design.Sensitivity.Years.Skip(1))
+        {
+            yield return Harder(year, design.Brief.Uses.TargetSpan, target);
+        }
+
         yield return new(
             "water/quality",
             FindingStatus.Unchecked,
@@ -113,14 +117,29 @@ internal static class WaterFindings
             "water/other-years",
             worst >= target ? FindingStatus.Holds : FindingStatus.Look,
             worst >= target
-                ? $"the worst month of {years} meets the target too"
-                : $"in the dullest of {years} the worst month falls short of the target: talk about a larger tank or array",
+                ? $"{years} meet the target too"
+                : $"the dullest of {years} falls short of the target: talk about a larger tank or array",
             worst * 100,
             target * 100,
             "%",
             record is null
                 ? "weather years are draws of a random process (Aguiar, Collares-Pereira, Conde 1988)"
                 : "weather file"
+        );
+    }
+
+    private static Finding Harder(HarderYear year, TargetSpan span, double target)
+    {
+        var share = span == TargetSpan.Year ? year.YearShare : year.WorstShare;
+        var over = span == TargetSpan.Year ? "over the year" : "in the worst month";
+        return new(
+            $"water/other-years-{year.Id}",
+            share >= target ? FindingStatus.Holds : FindingStatus.Look,
+            $"{year.Name}, share of the demand met {over}: {year.Says}",
+            share * 100,
+            target * 100,
+            "%",
+            "year run"
         );
     }
 

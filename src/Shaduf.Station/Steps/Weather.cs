@@ -22,7 +22,7 @@ public sealed record Weather(
     public const int DesignSeed = 1;
 
     // Generated years beside the design year, to see the spread of a random process.
-    private const int OtherYearCount = 10;
+    private const int OtherYearCount = 20;
 
     /// <summary>The weather of a site: its record, or years drawn from its months.</summary>
     /// <param name="site">The site.</param>

@@ -38,6 +38,15 @@ public sealed record Survey
     /// <returns>The figure in the table's unit.</returns>
     public double this[string id] => Figures[id];
 
+    /// <summary>The same with another number of years ahead.</summary>
+    /// <param name="years">Years ahead that the demand is taken for.</param>
+    /// <returns>The survey.</returns>
+    public Survey In(double years) =>
+        this with
+        {
+            Figures = new Dictionary<string, double>(Figures) { ["design-years"] = years },
+        };
+
     /// <summary>Settles every figure of a brief.</summary>
     /// <param name="brief">The brief.</param>
     /// <returns>The survey.</returns>
@@ -115,6 +124,12 @@ public sealed record Survey
         Settle("overhead", brief.Money.OverheadShare);
         Settle("markup", brief.Money.MarkupShare);
         Settle("tax", brief.Money.TaxShare);
+        Settle("life-years", brief.Money.Life.Years);
+        Settle("discount", brief.Money.Life.DiscountPerYear);
+        Settle("fuel-rise", brief.Money.Life.FuelRisePerYear);
+        Settle("pump-life", brief.Money.Life.PumpYears);
+        Settle("drive-life", brief.Money.Life.DriveYears);
+        Settle("solar-care", brief.Money.Life.CareShare);
         taken.AddRange(NotLookedAt(brief));
         return figures;
     }

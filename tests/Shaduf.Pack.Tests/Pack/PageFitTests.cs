@@ -128,7 +128,9 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
         [
             Charts.Water(design, size),
             Charts.Demand(design, size),
-            Charts.Pump(design, size),
+            PumpChart.Of(design, size),
+            ChoiceCharts.LifeCycle(design, size),
+            ChoiceCharts.Sensitivity(design, size),
             Charts.Tank(design, size),
             LongSection.Of(design, size),
             StringDiagram.Of(design, 173),

@@ -79,6 +79,7 @@ public sealed class TakeoffTests
             .SelectMany(design => design.Takeoff.Lines)
             .Concat(ManyStrings.TakeoffOf(ManyStrings.Choice(11, 4), ManyStrings.Rewired(11, 4)))
             .Select(line => line.Item)
+            .Concat(LifeCycle.SetItems)
             .ToHashSet();
         Assert.All(PriceItems.General.Keys, item => Assert.Contains(item, taken));
     }

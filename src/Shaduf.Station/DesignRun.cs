@@ -111,6 +111,7 @@ public static class DesignRun
             .. WeatherFindings.Of(design.Sky.Weather, design.Brief.Site, survey),
             .. WaterFindings.Of(design),
             .. StorageFindings.Of(design),
+            .. PumpFindings.Of(design),
             .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, works.Cooling),
             .. LiftFindings.Of(
                 choice.Lift,

@@ -31,7 +31,7 @@ public sealed record ModuleCard(string Name, string About, bool IsPlanningData, 
 /// <param name="Name">The name that briefs and price books use.</param>
 /// <param name="About">What it is, for people.</param>
 /// <param name="IsPlanningData">A generic card for planning.</param>
-/// <param name="Points">Flow, head and pump efficiency at rated speed.</param>
+/// <param name="Curve">The curve fitted to its data sheet.</param>
 /// <param name="Motor">Its motor.</param>
 /// <param name="DiameterMm">Largest diameter with the cable guard [mm].</param>
 /// <param name="SubmergenceM">Least water above the intake [m].</param>
@@ -41,13 +41,22 @@ public sealed record PumpCard(
     string Name,
     string About,
     bool IsPlanningData,
-    IReadOnlyList<PumpPoint> Points,
+    IPumpCurve Curve,
     MotorSheet Motor,
     double DiameterMm,
     double SubmergenceM,
     double MassKg,
     double LowestCoolingMPerS
-) : Card(Name, About, IsPlanningData);
+) : Card(Name, About, IsPlanningData)
+{
+    /// <summary>What a helical rotor needs besides; null for a centrifugal pump.</summary>
+    public RotorCard? Rotor { get; init; }
+}
+
+/// <summary>What a pump with a helical rotor needs besides.</summary>
+/// <param name="ReliefHeadM">Opening head of its relief valve [m].</param>
+/// <param name="BreakawayShare">Torque that breaks the rotor loose, over the rated torque.</param>
+public sealed record RotorCard(double ReliefHeadM, double BreakawayShare);
 
 /// <summary>What a drive's card says of its output's cable and of surges; null where it is silent.</summary>
 /// <param name="BareM">Longest motor cable without an output filter [m].</param>

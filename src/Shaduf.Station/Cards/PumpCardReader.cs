@@ -7,36 +7,35 @@ namespace Shaduf.Station;
 /// <summary>Reads the card of a pump.</summary>
 internal static class PumpCardReader
 {
+    // 1.5 to 2.5 of the rated torque, from memory.
+    private const double UsualBreakawayShare = 2;
+
     private static IReadOnlyList<(string Word, MotorKind Kind)> MotorKinds { get; } =
     [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)];
 
+    private static IReadOnlyList<(string Word, bool IsRotor)> Kinds { get; } =
+    [("centrifugal", false), ("helical-rotor", true)];
+
     public static PumpCard Read(FieldMap fields, CardReader.CardHead head)
     {
-        var points = fields.Items(
-            "curve",
-            4,
-            30,
-            "Points of the data sheet at rated speed.",
-            point =>
-                new PumpPoint(
-                    point.Quantity("flow", Measure.FlowM3PerH, 0, 500, "Flow.") / 3600,
-                    point.Quantity("head", Measure.LengthM, 0, 1000, "Head."),
-                    point.Quantity("efficiency", Measure.Share, 0, 0.9, "Pump efficiency without the motor.")
-                ).With(point)
-        );
+        var rotor = Rotor(fields);
         var motor = Motor(fields);
+        var curve = PumpCurveReader.Read(fields, motor.RatedHz, rotor?.ReliefHeadM);
         var card = new PumpCard(
             head.Name,
             head.About,
             head.IsPlanningData,
-            points,
+            curve!,
             motor,
             fields.Quantity("diameter", Measure.LengthMm, 50, 500, "Largest diameter with the cable guard."),
             fields.Quantity("submergence", Measure.LengthM, 0.2, 20, "Least water above the intake."),
             fields.Quantity("mass", Measure.MassKg, 2, 2000, "Mass of pump and motor."),
             fields.Quantity("coolingSpeed", Measure.SpeedMPerS, 0, 2, "Least speed of water past the motor.")
-        );
-        if (fields.AreSound())
+        )
+        {
+            Rotor = rotor,
+        };
+        if (fields.AreSound() && curve is not null)
         {
             fields.RefuseUnless(
                 motor.LowestHz >= 0.1 * motor.RatedHz && motor.LowestHz <= motor.RatedHz,
@@ -48,11 +47,42 @@ internal static class PumpCardReader
                 "motorDiameter",
                 "the motor is wider than the whole pump"
             );
-            fields.RefusedBy("curve", () => CheckShaft(fields, PumpCurve.Fit(points), motor));
+            fields.RefusedBy("curve", () => CheckShaft(fields, curve, motor));
             fields.RefusedBy("motorPower", () => CheckMotor(fields, motor));
         }
 
         return card;
+    }
+
+    private static RotorCard? Rotor(FieldMap fields)
+    {
+        var isRotor = fields.OptionalOneOf("kind", Kinds, "Kind of pump; left out: centrifugal.") ?? false;
+        var relief = fields.Chosen(
+            "reliefHead",
+            Measure.LengthM,
+            5,
+            1000,
+            "Opening head of the relief valve; needed for a helical rotor."
+        );
+        var breakaway = fields.Chosen(
+            "breakawayTorque",
+            Measure.Share,
+            1,
+            4,
+            "Torque that breaks the rotor loose, over the rated one; left out: 200 %."
+        );
+        if (!isRotor)
+        {
+            fields.RefuseUnless(relief is null, "reliefHead", "only a helical rotor has a relief valve");
+            return null;
+        }
+
+        if (relief is null && fields.AreSound("reliefHead"))
+        {
+            fields.Complain("reliefHead", "missing for a helical rotor", "the opening head of its relief valve is needed");
+        }
+
+        return new(relief ?? 1000, breakaway ?? UsualBreakawayShare);
     }
 
     // Fresh water at its heaviest, at rated speed, along the whole curve.
@@ -97,20 +127,17 @@ internal static class PumpCardReader
         );
     }
 
-    private static void CheckShaft(FieldMap fields, PumpCurve curve, MotorSheet motor)
+    private static void CheckShaft(FieldMap fields, IPumpCurve curve, MotorSheet motor)
     {
         const double mostLoadFactor = 1.15;
-        var most = Enumerable.Range(0, 100).Max(i => curve.ShaftW(curve.LargestFlowM3PerS * i / 100, 1, 1000)) / 1000;
+        var most =
+            curve is HelicalRotor rotor
+                ? rotor.ShaftW(rotor.BestFlowM3PerS, 1, 1000) / 1000
+                : Enumerable.Range(0, 100).Max(i => curve.ShaftW(curve.LargestFlowM3PerS * i / 100, 1, 1000)) / 1000;
         fields.RefuseUnless(
             most <= mostLoadFactor * motor.ShaftKW,
             "motorPower",
             Invariant($"the pump takes {most:0.00} kW at the shaft and the motor gives {motor.ShaftKW:0.00} kW")
         );
-    }
-
-    private static PumpPoint With(this PumpPoint point, FieldMap fields)
-    {
-        fields.Done();
-        return point;
     }
 }

@@ -34,7 +34,7 @@ internal static class BindingLimits
                     "m3/h"
                 );
             case "head":
-                var reach = all.Max(each => PumpCurve.Fit(each.Pump.Points).ShutOffHeadM);
+                var reach = all.Max(each => each.Pump.Curve.ReachM);
                 var needM = chosen.Best!.Hydraulics.Lift.System.StaticHeadM;
                 return new(
                     "head",

@@ -9,7 +9,7 @@ namespace Shaduf.Station;
 /// <param name="Drive">The drive.</param>
 /// <param name="Lift">The pipes.</param>
 /// <param name="FilterDropShare">Drop in the filter between drive and motor as a share of the motor's voltage.</param>
-public sealed record Hydraulics(PumpCard Pump, PumpCurve Curve, DriveCard Drive, Lift Lift, double FilterDropShare)
+public sealed record Hydraulics(PumpCard Pump, IPumpCurve Curve, DriveCard Drive, Lift Lift, double FilterDropShare)
 {
     /// <summary>Share of the drive's output that reaches the motor; the cable is sized to keep it.</summary>
     public const double MotorCableKeptShare = 0.97;

@@ -105,7 +105,7 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
 
     private IEnumerable<Hydraulics> OnPipes(PumpCard pump)
     {
-        var curve = PumpCurve.Fit(pump.Points);
+        var curve = pump.Curve;
         var bestM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Well.YieldM3PerH);
         return from drive in Drives(pump, isLoose)
             from riser in Pipes.Risers(ground, bestM3PerH, curve.ShutOffHeadM)

@@ -33,7 +33,7 @@ internal static class PumpReasons
                 ground.HotCellDegC,
                 ground.AgeYears
             );
-            var ratio = Math.Sqrt(Math.Max(0, staticM) / pump.Curve.ShutOffHeadM);
+            var ratio = pump.Curve.SpeedRatio(0, Math.Max(0, staticM));
             if (ratio < 1 && speed <= ratio)
             {
                 return (
@@ -44,10 +44,10 @@ internal static class PumpReasons
                 );
             }
 
-            return pump.Curve.ShutOffHeadM <= staticM
+            return pump.Curve.ReachM <= staticM
                 ? (
                     "head",
-                    Invariant($"lifts {pump.Curve.ShutOffHeadM:0} m at most, and water flows from {staticM:0} m on")
+                    Invariant($"lifts {pump.Curve.ReachM:0} m at most, and water flows from {staticM:0} m on")
                 )
                 : (
                     "curve",

@@ -44,6 +44,32 @@ public static class Affinity
         return powerW * Math.Pow(Checked(speedRatio), 3);
     }
 
+    /// <summary>Efficiency at another speed of the point that is best at the speed of the curve.</summary>
+    /// <param name="efficiencyShare">Efficiency at the speed of the curve [share], 0.1 to 0.99.</param>
+    /// <param name="speedRatio">New speed over the speed of the curve, 0.5 to 1.5.</param>
+    /// <returns>Efficiency [share].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
+    /// <source>Sarbu and Borza 1998: 1 - (1 - eta)(1/r)^0.1; from memory</source>
+    public static double EfficiencyShare(double efficiencyShare, double speedRatio)
+    {
+        Within.Require(efficiencyShare, 0.1, 0.99, "");
+        Within.Require(speedRatio, 0.5, 1.5, "of the curve's speed");
+        return 1 - ((1 - efficiencyShare) * Math.Pow(speedRatio, -0.1));
+    }
+
+    /// <summary>Efficiency at the speed of the curve of a point measured at another speed.</summary>
+    /// <param name="efficiencyShare">Efficiency measured [share], 0 to 0.99.</param>
+    /// <param name="speedRatio">Speed of the measurement over the speed of the curve, 0.5 to 1.</param>
+    /// <returns>Efficiency [share].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
+    /// <source>Sarbu and Borza 1998, turned round; from memory</source>
+    public static double RatedEfficiencyShare(double efficiencyShare, double speedRatio)
+    {
+        Within.Require(efficiencyShare, 0, 0.99, "");
+        Within.Require(speedRatio, 0.5, 1.5, "of the curve's speed");
+        return 1 - ((1 - efficiencyShare) * Math.Pow(speedRatio, 0.1));
+    }
+
     private static double Checked(double speedRatio)
     {
         Within.Require(speedRatio, 0.1, 1.5, "of the curve's speed");

@@ -28,7 +28,7 @@ public sealed record OperatingPoint(
     /// <exception cref="ArgumentOutOfRangeException">The speed or a part of the system is outside its range, or NaN.</exception>
     /// <exception cref="ArithmeticException">The search did not settle.</exception>
     /// <source>crossing of pump and system curve; regula falsi in the Illinois form, Dowell and Jarratt 1971</source>
-    public static OperatingPoint Solve(PumpCurve curve, LiftSystem lift, double speedRatio)
+    public static OperatingPoint Solve(IPumpCurve curve, LiftSystem lift, double speedRatio)
     {
         double SurplusM(double flowM3PerS) => curve.HeadM(flowM3PerS, speedRatio) - lift.HeadM(flowM3PerS);
 
@@ -45,7 +45,7 @@ public sealed record OperatingPoint(
             lift.HeadM(crossing.X),
             crossing.Residual,
             crossing.Rounds,
-            crossing.X > curve.LargestFlowM3PerS * speedRatio
+            curve.IsBeyond(crossing.X, lift.HeadM(crossing.X), speedRatio)
         );
     }
 
@@ -54,7 +54,7 @@ public sealed record OperatingPoint(
     /// <param name="lift">The system.</param>
     /// <returns>Speed over the curve's own; may lie above what pump or drive can do.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A part of the system is outside its range, or NaN.</exception>
-    /// <source>r_min = sqrt(H_static/H0), affinity law of the head at no flow</source>
-    public static double LeastSpeedRatio(PumpCurve curve, LiftSystem lift) =>
-        Math.Sqrt(lift.HeadM(0) / curve.ShutOffHeadM);
+    /// <source>r_min = sqrt(H_static/H0), affinity law of the head at no flow; k H_static/Q0 for a helical rotor</source>
+    public static double LeastSpeedRatio(IPumpCurve curve, LiftSystem lift) =>
+        curve.SpeedRatio(0, lift.HeadM(0));
 }

@@ -11,8 +11,11 @@ public readonly record struct PumpPoint(double FlowM3PerS, double HeadM, double 
 
 /// <summary>A centrifugal pump: head and efficiency over flow at any speed. Not for pumps that displace a fixed volume.</summary>
 /// <source>H = r2 H0 - a1 r Q - a2 Q2, the affinity laws put into a square fit; common practice, no source</source>
-public sealed record PumpCurve
+public sealed record PumpCurve : IPumpCurve
 {
+    // Below this the correction of the efficiency is not trusted and kept as it is there.
+    private const double SlowestTrustedRatio = 0.5;
+
     private readonly HeadFit fit;
     private readonly EfficiencyCurve efficiency;
 
@@ -22,6 +25,7 @@ public sealed record PumpCurve
         Points = points;
         NoHeadFlowM3PerS = noHeadFlowM3PerS;
         LargestFlowM3PerS = Math.Min(points[^1].FlowM3PerS, noHeadFlowM3PerS);
+        BestShare = points.Max(point => point.EfficiencyShare);
         BestFlowM3PerS = points.MaxBy(point => point.EfficiencyShare).FlowM3PerS;
         LargestMisfitM = points.Max(point => Math.Abs(point.HeadM - HeadM(point.FlowM3PerS, 1)));
         PumpPoint[] inner =
@@ -39,6 +43,9 @@ public sealed record PumpCurve
 
     /// <summary>H0: head at no flow and the curve's own speed [m].</summary>
     public double ShutOffHeadM => fit.ShutOffHeadM;
+
+    /// <summary>Largest head lifted at the curve's own speed [m].</summary>
+    public double ReachM => fit.ShutOffHeadM;
 
     /// <summary>a1 of H = H0 - a1 Q - a2 Q2 [s/m2].</summary>
     public double LinearSPerM2 => fit.LinearSPerM2;
@@ -90,6 +97,11 @@ public sealed record PumpCurve
             throw Refused($"{rising.Length} points; a curve needs at least 4, each at its own flow");
         }
 
+        if (rising.Max(point => point.EfficiencyShare) < 0.1)
+        {
+            throw Refused($"no point has an efficiency of 0.1 or more");
+        }
+
         var square = HeadFit.Of(rising);
         var noHeadFlowM3PerS = square.FlowM3PerS(0);
         var bestM3PerS = rising.MaxBy(point => point.EfficiencyShare).FlowM3PerS;
@@ -125,17 +137,26 @@ public sealed record PumpCurve
             - (((LinearSPerM2 * speedRatio) + (SquareS2PerM5 * flowM3PerS)) * flowM3PerS);
     }
 
-    /// <summary>Efficiency of the pump: that of the similar flow Q/r on the curve, not lowered for slow running.</summary>
+    /// <summary>
+    /// Efficiency of the pump: that of the similar flow Q/r on the curve, lowered for slow running as that of the best point is; below half speed
+    /// no further, and not raised above the curve's own speed.
+    /// </summary>
     /// <param name="flowM3PerS">Flow [m3/s], 0 to 10.</param>
     /// <param name="speedRatio">Speed over the curve's own, 0.1 to 1.5.</param>
     /// <returns>Efficiency [share]; 0 at no flow, and from the flow of no head on.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
-    /// <source>affinity laws; between points Fritsch and Butland 1984</source>
+    /// <source>affinity laws, Sarbu and Borza 1998; between points Fritsch and Butland 1984</source>
     public double EfficiencyShare(double flowM3PerS, double speedRatio)
     {
         Checked(flowM3PerS, speedRatio);
-        return efficiency.At(flowM3PerS / speedRatio);
+        return efficiency.At(flowM3PerS / speedRatio) * SlowFactor(speedRatio);
     }
+
+    // The formula is for the best point, and gives nonsense near no flow: the whole curve is lowered by the same factor.
+    private double SlowFactor(double speedRatio) =>
+        Affinity.EfficiencyShare(BestShare, Math.Clamp(speedRatio, SlowestTrustedRatio, 1)) / BestShare;
+
+    private double BestShare { get; }
 
     /// <summary>Power at the shaft; at no flow the power of the churning, as the limit of ever less flow.</summary>
     /// <param name="flowM3PerS">Flow [m3/s], 0 to less than r times <see cref="NoHeadFlowM3PerS"/>.</param>
@@ -152,7 +173,12 @@ public sealed record PumpCurve
         var similarFlow = flowM3PerS / speedRatio;
         var flowOverEfficiency =
             similarFlow > 0 ? similarFlow / efficiency.At(similarFlow) : 1 / efficiency.StartSlopeSPerM3;
-        return densityKgPerM3 * Gravity.MPerS2 * speedRatio * flowOverEfficiency * HeadM(flowM3PerS, speedRatio);
+        return densityKgPerM3
+            * Gravity.MPerS2
+            * speedRatio
+            * flowOverEfficiency
+            / SlowFactor(speedRatio)
+            * HeadM(flowM3PerS, speedRatio);
     }
 
     /// <summary>Speed at which the pump gives a flow at a head.</summary>
@@ -169,6 +195,28 @@ public sealed record PumpCurve
         var lifted = headM + (SquareS2PerM5 * flowM3PerS * flowM3PerS);
         return (half + Math.Sqrt((half * half) + (ShutOffHeadM * lifted))) / ShutOffHeadM;
     }
+
+    /// <summary>Whether an operating point lies beyond the end of the maker's curve.</summary>
+    /// <param name="flowM3PerS">Flow [m3/s], 0 to 10.</param>
+    /// <param name="headM">Head [m], 0 to 2000; it does not matter here.</param>
+    /// <param name="speedRatio">Speed over the curve's own, 0.1 to 1.5.</param>
+    /// <returns>True when it does.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
+    /// <source>affinity laws</source>
+    public bool IsBeyond(double flowM3PerS, double headM, double speedRatio)
+    {
+        Checked(flowM3PerS, speedRatio);
+        return flowM3PerS > LargestFlowM3PerS * speedRatio;
+    }
+
+    /// <summary>How far an operating point lies within the maker's points; it falls as the speed rises, below 0 beyond them.</summary>
+    /// <param name="lift">The system.</param>
+    /// <param name="speedRatio">Speed over the curve's own, 0.1 to 1.5.</param>
+    /// <returns>Head of the system less that of the pump at the end of its curve [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument or a part of the system is outside its range, or NaN.</exception>
+    /// <source>affinity laws</source>
+    public double RoomM(LiftSystem lift, double speedRatio) =>
+        lift.HeadM(LargestFlowM3PerS * speedRatio) - (speedRatio * speedRatio * HeadM(LargestFlowM3PerS, 1));
 
     private static bool Falls(HeadFit square, double flowM3PerS) =>
         square.LinearSPerM2 + (2 * square.SquareS2PerM5 * flowM3PerS) > 0;

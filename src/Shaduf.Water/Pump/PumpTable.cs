@@ -25,6 +25,9 @@ public sealed record PumpTable
     private const int Cells = 512;
     private const double SPerH = 3600;
 
+    // The operating points themselves are good to 1e-9 m.
+    private const double CurveEndToleranceM = 1e-8;
+
     private readonly double[] flowsM3PerH;
     private readonly double cellsPerW;
 
@@ -111,7 +114,7 @@ public sealed record PumpTable
     /// </exception>
     /// <source>operating points over the speed, P = rho g Q H/eta; this project's own, no source</source>
     public static PumpTable Build(
-        PumpCurve curve,
+        IPumpCurve curve,
         LiftSystem lift,
         SpeedRange range,
         Func<double, double> inputWFromShaftW
@@ -151,18 +154,18 @@ public sealed record PumpTable
         Within.Require(range.LargestFlowM3PerS, double.Epsilon, double.PositiveInfinity, "m3/s");
     }
 
-    private static double FlowM3PerS(PumpCurve curve, LiftSystem lift, double speedRatio) =>
+    private static double FlowM3PerS(IPumpCurve curve, LiftSystem lift, double speedRatio) =>
         OperatingPoint.Solve(curve, lift, speedRatio).FlowM3PerS;
 
     // Highest speed at which the operating point is still on the maker's curve; below the lowest when there is none.
-    private static double CurveEndRatio(PumpCurve curve, LiftSystem lift, double lowest, double highest)
+    private static double CurveEndRatio(IPumpCurve curve, LiftSystem lift, double lowest, double highest)
     {
-        var endHeadM = curve.HeadM(curve.LargestFlowM3PerS, 1);
-        double ShortfallM(double speedRatio) =>
-            lift.HeadM(curve.LargestFlowM3PerS * speedRatio) - (speedRatio * speedRatio * endHeadM);
+        double RoomM(double speedRatio) => curve.RoomM(lift, speedRatio);
 
-        var atLowestM = ShortfallM(lowest);
-        return atLowestM <= 0 ? 0 : JustBelow(Crossing.Of(ShortfallM, (lowest, atLowestM), highest, 1e-9).X);
+        var atLowestM = RoomM(lowest);
+        return atLowestM <= 0
+            ? 0
+            : JustBelow(Crossing.Of(RoomM, (lowest, atLowestM), highest, CurveEndToleranceM).X);
     }
 
     // A hair lower, so that rounding cannot put the flow above its limit.
@@ -170,7 +173,7 @@ public sealed record PumpTable
 
     // Close together where the pump starts: there the flow rises steeply with the speed.
     private static List<PoweredPoint> Rising(
-        PumpCurve curve,
+        IPumpCurve curve,
         LiftSystem lift,
         (double Lowest, double Highest) speeds,
         Func<double, double> inputWFromShaftW

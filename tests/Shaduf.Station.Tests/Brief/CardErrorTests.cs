@@ -18,6 +18,30 @@ public sealed class CardErrorTests
         "card: pmup",
         "cards/lift-6x130.yaml:2:7: card: 'pmup' is not one of the words; module, pump, drive, pipe, cable, section, tank, light, isolator, fuse, arrester, filter is accepted"
     )]
+    [InlineData(
+        "lift-6x130",
+        "head: 164.1 m, efficiency: 23.8 % }\n  - { flow: 3.00 m3/h, head: 157.3 m, efficiency: 42.1 % }\n  - { flow: 4.50 m3/h, head: 145.9 m",
+        "head: 170 m, efficiency: 23.8 % }\n  - { flow: 3.00 m3/h, head: 157.3 m, efficiency: 42.1 % }\n  - { flow: 4.50 m3/h, head: 160 m",
+        "cards/lift-6x130.yaml:10:30: curve[4].head: the head rises for the second time, from 157.3 m to 160 m; heads that rise once at most, at the start, and fall from there are accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "head: 114.0 m",
+        "head: 0 m",
+        "cards/lift-6x130.yaml:12:30: curve[6].head: the curve crosses zero and goes on; no head at the last point only is accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "efficiency: 59.0 %",
+        "efficiency: 59.0 %, power: 3.6 kW",
+        "cards/lift-6x130.yaml:11:51: curve[5].efficiency: both efficiency and power are given; one of the two is accepted"
+    )]
+    [InlineData(
+        "lift-6x130",
+        "head: 95.1 m",
+        "frequency: 20 Hz, head: 95.1 m",
+        "cards/lift-6x130.yaml:13:35: curve[7].frequency: 20 Hz is 40 % of the rated frequency; 25 to 60 Hz, where the laws of speed hold, is accepted"
+    )]
     [InlineData("lift-6x130", "card: pump\n", "", "cards/lift-6x130.yaml:2:1: card: missing; 'card: ...' is needed")]
     [InlineData(
         "lift-6x130",

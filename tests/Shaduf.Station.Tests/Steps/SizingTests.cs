@@ -170,7 +170,7 @@ public sealed class SizingTests
             {
                 var hydraulics = new Hydraulics(
                     pump,
-                    PumpCurve.Fit(pump.Points),
+                    pump.Curve,
                     drive,
                     lift,
                     MotorFilter.Of(pump, drive, Electrics.MotorCableM(ground.Survey, lift), ground.Shelf).DropShare

@@ -26,16 +26,32 @@ public sealed class PumpCurveTests
                     var flow = share * curve.NoHeadFlowM3PerS * speed;
                     Assert.InRange(curve.EfficiencyShare(flow, speed), 0, best + 1e-12);
                     Assert.Equal(0, curve.EfficiencyShare(0, speed));
+
+                    // All points are lowered as the best one is, between half and full speed.
+                    var slow = Math.Clamp(speed, 0.5, 1);
+                    var factor = (1 - ((1 - best) * Math.Pow(1 / slow, 0.1))) / best;
                     Assert.All(
                         curve.Points,
                         point =>
                             Assert.Equal(
-                                point.EfficiencyShare,
+                                point.EfficiencyShare * factor,
                                 curve.EfficiencyShare(point.FlowM3PerS * speed, speed),
                                 1e-9
                             )
                     );
                 }
+            );
+
+    [Fact]
+    public void An_efficiency_carried_to_another_speed_and_back_is_the_same() =>
+        Gen.Select(Gen.Double[0.1, 0.9], Gen.Double[0.5, 1.2])
+            .Sample(
+                (share, speed) =>
+                    Assert.Equal(
+                        share,
+                        Affinity.RatedEfficiencyShare(Affinity.EfficiencyShare(share, speed), speed),
+                        1e-12
+                    )
             );
 
     [Fact]

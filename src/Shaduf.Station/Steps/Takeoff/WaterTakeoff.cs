@@ -57,6 +57,18 @@ internal static class WaterTakeoff
             );
         }
 
+        if (choice.Pump.Rotor is { } rotor)
+        {
+            yield return new(
+                "relief-valve",
+                BillSection.SourceAndPump,
+                Invariant($"relief valve set to {rotor.ReliefHeadM:0} m, between pump and first valve"),
+                "nr",
+                1,
+                "pump card"
+            );
+        }
+
         yield return Labour.Days("lower", 1, "one pump");
     }
 

@@ -36,7 +36,8 @@ public static class PublishedChecks
         new(
             "money/life-cycle-cost",
             "break-even",
-            row => LifeCycleCost.BreakEvenYear(ExampleSolar(row["ratePerYear"], 16_000, 250, 2600), DieselCost(row)) ?? -1
+            row =>
+                LifeCycleCost.BreakEvenYear(ExampleSolar(row["ratePerYear"], 16_000, 250, 2600), DieselCost(row)) ?? -1
         ),
     ];
 

@@ -109,11 +109,11 @@ public static class PublishedChecks
                 row => ArrayCurrent.UnfusedStringCableA(Module(row), Strings(row))
             ),
             new(
-            "power/generator-fuel",
-            "fuel",
-            row => GeneratorFuel.LPerH(row["outputKW"], row["ratedKW"]) / row["outputKW"]
-        ),
-    ];
+                "power/generator-fuel",
+                "fuel",
+                row => GeneratorFuel.LPerH(row["outputKW"], row["ratedKW"]) / row["outputKW"]
+            ),
+        ];
 
     private static IEnumerable<PublishedCheck> OfFuse() =>
         [

@@ -211,25 +211,8 @@ public static class PublishedChecks
         [
             new("water/lift-system", "total-head", row => ExampleLift.HeadM(row["flowLPerS"] / 1000)),
             new("water/lift-system", "steel-line-head", SteelLineHeadFt),
-                new(
-                "water/helical-rotor",
-                "displacement",
-                row => 1e6 * Displacement(row)
-            ),
-            new(
-                "water/helical-rotor",
-                "theoretical-flow",
-                row => Displacement(row) * row["speedRpm"] / 60 * SPerH
-            ),
-            new(
-                "water/helical-rotor",
-                "torque",
-                row => HelicalRotor.PressureTorqueNm(
-                    Displacement(row),
-                    WaterState.At(25).DensityKgPerM3 * Gravity.MPerS2 * row["headM"]
-                )
-            ),
-        new("water/pump-curve", "shut-off-head", _ => ExamplePump.ShutOffHeadM),
+            .. RotorChecks.All,
+            new("water/pump-curve", "shut-off-head", _ => ExamplePump.ShutOffHeadM),
             new("water/pump-curve", "head", row => ExamplePump.HeadM(row["flowM3PerH"] / SPerH, row["speedRatio"])),
             new("water/operating-point", "flow", row => At(row).FlowM3PerS * SPerH),
             new("water/operating-point", "head", row => At(row).HeadM),
@@ -306,7 +289,4 @@ public static class PublishedChecks
 
     private static PumpTable Table(SpeedRange range) =>
         PumpTable.Build(ExamplePump, ExampleLift, range, shaftW => shaftW / 0.75);
-
-    private static double Displacement(PublishedCase row) =>
-        HelicalRotor.DisplacementM3(row["eccentricityMm"] / 1000, row["rotorMm"] / 1000, row["pitchMm"] / 1000);
 }

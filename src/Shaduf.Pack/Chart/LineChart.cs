@@ -123,12 +123,7 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
         }
     }
 
-    private static void Draw(
-        SceneBuilder builder,
-        int series,
-        List<PaperPoint> points,
-        IReadOnlyList<double>? cloudMm
-    )
+    private static void Draw(SceneBuilder builder, int series, List<PaperPoint> points, IReadOnlyList<double>? cloudMm)
     {
         if (cloudMm is not null)
         {

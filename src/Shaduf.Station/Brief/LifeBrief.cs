@@ -24,7 +24,13 @@ public sealed record LifeBrief(
         var life = new LifeBrief(
             fields?.Known("years", Measure.TimeYears, 5, 40, "Years over which solar and diesel are compared."),
             fields?.Known("discount", Measure.SharePerYear, 0, 0.3, "Real rate: interest with inflation taken out."),
-            fields?.Known("fuelRise", Measure.SharePerYear, -0.05, 0.2, "Rise of the price of diesel beyond inflation."),
+            fields?.Known(
+                "fuelRise",
+                Measure.SharePerYear,
+                -0.05,
+                0.2,
+                "Rise of the price of diesel beyond inflation."
+            ),
             fields?.Known("pump", Measure.TimeYears, 1, 30, "How long a pump lasts in this water."),
             fields?.Known("drive", Measure.TimeYears, 1, 30, "How long a drive lasts."),
             fields?.Known("care", Measure.Share, 0, 0.2, "Care of the solar part in a year, as a share of its price.")

@@ -79,7 +79,11 @@ internal static class PumpCardReader
 
         if (relief is null && fields.AreSound("reliefHead"))
         {
-            fields.Complain("reliefHead", "missing for a helical rotor", "the opening head of its relief valve is needed");
+            fields.Complain(
+                "reliefHead",
+                "missing for a helical rotor",
+                "the opening head of its relief valve is needed"
+            );
         }
 
         return new(relief ?? 1000, breakaway ?? UsualBreakawayShare);
@@ -130,10 +134,9 @@ internal static class PumpCardReader
     private static void CheckShaft(FieldMap fields, IPumpCurve curve, MotorSheet motor)
     {
         const double mostLoadFactor = 1.15;
-        var most =
-            curve is HelicalRotor rotor
-                ? rotor.ShaftW(rotor.BestFlowM3PerS, 1, 1000) / 1000
-                : Enumerable.Range(0, 100).Max(i => curve.ShaftW(curve.LargestFlowM3PerS * i / 100, 1, 1000)) / 1000;
+        var most = curve is HelicalRotor rotor
+            ? rotor.ShaftW(rotor.BestFlowM3PerS, 1, 1000) / 1000
+            : Enumerable.Range(0, 100).Max(i => curve.ShaftW(curve.LargestFlowM3PerS * i / 100, 1, 1000)) / 1000;
         fields.RefuseUnless(
             most <= mostLoadFactor * motor.ShaftKW,
             "motorPower",

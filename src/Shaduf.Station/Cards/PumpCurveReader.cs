@@ -99,7 +99,9 @@ internal static class PumpCurveReader
     private static void CheckHeads(FieldMap fields, IReadOnlyList<SheetPoint> points, double ratedHz)
     {
         foreach (
-            var curve in points.Select((point, i) => (Point: point, At: i + 1)).GroupBy(each => Ratio(each.Point, ratedHz))
+            var curve in points
+                .Select((point, i) => (Point: point, At: i + 1))
+                .GroupBy(each => Ratio(each.Point, ratedHz))
         )
         {
             var sorted = curve.OrderBy(each => each.Point.FlowM3PerS).ToList();
@@ -140,11 +142,7 @@ internal static class PumpCurveReader
         var ratio = Ratio(point, ratedHz);
         var share =
             point.EfficiencyShare
-            ?? (
-                point.FlowM3PerS > 0
-                    ? HydraulicPower.W(point.FlowM3PerS, point.HeadM, 1000) / point.ShaftW!.Value
-                    : 0
-            );
+            ?? (point.FlowM3PerS > 0 ? HydraulicPower.W(point.FlowM3PerS, point.HeadM, 1000) / point.ShaftW!.Value : 0);
         return new(
             point.FlowM3PerS / ratio,
             point.HeadM / (ratio * ratio),

@@ -96,7 +96,9 @@ internal static class MoneyFindings
                 "money/life-cycle",
                 life.BreakEvenYear is null ? FindingStatus.Look : FindingStatus.Holds,
                 life.BreakEvenYear is null
-                    ? Invariant($"within {life.YearCount} years solar does not become cheaper than a diesel set on the same duty")
+                    ? Invariant(
+                        $"within {life.YearCount} years solar does not become cheaper than a diesel set on the same duty"
+                    )
                     : Invariant(
                         $"year by whose end solar has cost no more than a diesel set on the same duty, of {life.YearCount} years looked at; fuel price, rate and lives are local"
                     ),

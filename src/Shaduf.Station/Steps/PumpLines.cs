@@ -97,9 +97,8 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
 
     /// <summary>Highest speed by the string's voltage, down to the next hundredth, so that strings of nearly the same voltage share a table.</summary>
     public static double SpeedRatio(Hydraulics hydraulics, ModuleCard module, int series, SizingGround ground) =>
-        Math.Floor(
-            hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears) * 100
-        ) / 100;
+        Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears) * 100)
+        / 100;
 
     private bool HasRack(ModuleCard module) => RackSections.Of(ground.Brief.Rack, module, ground.Shelf) is not null;
 

@@ -45,10 +45,7 @@ internal static class PumpReasons
             }
 
             return pump.Curve.ReachM <= staticM
-                ? (
-                    "head",
-                    Invariant($"lifts {pump.Curve.ReachM:0} m at most, and water flows from {staticM:0} m on")
-                )
+                ? ("head", Invariant($"lifts {pump.Curve.ReachM:0} m at most, and water flows from {staticM:0} m on"))
                 : (
                     "curve",
                     "even at its lowest speed it runs beyond the last point of its curve: the head is too small for it"

@@ -57,9 +57,7 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
                 Year(
                     "later",
                     "ten years on",
-                    Invariant(
-                        $"{later} years after the survey: the demand has grown on, the modules have aged on"
-                    ),
+                    Invariant($"{later} years after the survey: the demand has grown on, the modules have aged on"),
                     YearRun.Run(
                         inputs with
                         {
@@ -85,7 +83,9 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
             yield return Year(
                 "dull",
                 "dull year",
-                Invariant($"number {rank} from the dullest of {worstFirst.Count} other weather years (tenth percentile)"),
+                Invariant(
+                    $"number {rank} from the dullest of {worstFirst.Count} other weather years (tenth percentile)"
+                ),
                 worstFirst[rank - 1]
             );
         }
@@ -125,9 +125,6 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
         }
 
         var lift = Lift.Of(design.Brief, survey, dry, choice.Lift.Riser, choice.Lift.Main);
-        return (design.Sizing.Hydraulics with { Lift = lift }).Table(
-            design.Sizing.VoltageSpeedRatio,
-            most
-        );
+        return (design.Sizing.Hydraulics with { Lift = lift }).Table(design.Sizing.VoltageSpeedRatio, most);
     }
 }

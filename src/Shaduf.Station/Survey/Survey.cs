@@ -124,12 +124,11 @@ public sealed record Survey
         Settle("overhead", brief.Money.OverheadShare);
         Settle("markup", brief.Money.MarkupShare);
         Settle("tax", brief.Money.TaxShare);
-        Settle("life-years", brief.Money.Life.Years);
-        Settle("discount", brief.Money.Life.DiscountPerYear);
-        Settle("fuel-rise", brief.Money.Life.FuelRisePerYear);
-        Settle("pump-life", brief.Money.Life.PumpYears);
-        Settle("drive-life", brief.Money.Life.DriveYears);
-        Settle("solar-care", brief.Money.Life.CareShare);
+        foreach (var (id, given) in LifeFigures(brief.Money.Life))
+        {
+            Settle(id, given);
+        }
+
         taken.AddRange(NotLookedAt(brief));
         return figures;
     }
@@ -144,6 +143,16 @@ public sealed record Survey
             FlashDensity.LargestPerKm2Year(Math.Abs(brief.Site.LatitudeDeg) <= 23.5 ? 100 : 30),
             "/km2/year"
         );
+
+    private static IEnumerable<(string Id, double? Given)> LifeFigures(LifeBrief life) =>
+        [
+            ("life-years", life.Years),
+            ("discount", life.DiscountPerYear),
+            ("fuel-rise", life.FuelRisePerYear),
+            ("pump-life", life.PumpYears),
+            ("drive-life", life.DriveYears),
+            ("solar-care", life.CareShare),
+        ];
 
     // What is no figure, and was left open.
     private static IEnumerable<Assumption> NotLookedAt(Brief brief)

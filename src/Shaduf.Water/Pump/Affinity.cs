@@ -58,14 +58,14 @@ public static class Affinity
     }
 
     /// <summary>Efficiency at the speed of the curve of a point measured at another speed.</summary>
-    /// <param name="efficiencyShare">Efficiency measured [share], 0 to 0.99.</param>
-    /// <param name="speedRatio">Speed of the measurement over the speed of the curve, 0.5 to 1.</param>
+    /// <param name="efficiencyShare">Efficiency measured [share], 0.05 to 0.99.</param>
+    /// <param name="speedRatio">Speed of the measurement over the speed of the curve, 0.5 to 1.5.</param>
     /// <returns>Efficiency [share].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
     /// <source>Sarbu and Borza 1998, turned round; from memory</source>
     public static double RatedEfficiencyShare(double efficiencyShare, double speedRatio)
     {
-        Within.Require(efficiencyShare, 0, 0.99, "");
+        Within.Require(efficiencyShare, 0.05, 0.99, "");
         Within.Require(speedRatio, 0.5, 1.5, "of the curve's speed");
         return 1 - ((1 - efficiencyShare) * Math.Pow(speedRatio, 0.1));
     }

@@ -157,8 +157,7 @@ public sealed record HelicalRotor : IPumpCurve
     public double ShaftW(double flowM3PerS, double speedRatio, double densityKgPerM3)
     {
         Within.Require(densityKgPerM3, 500, 1500, "kg/m3");
-        return speedRatio
-            * (FrictionW + (WPerM * densityKgPerM3 / FreshKgPerM3 * HeadM(flowM3PerS, speedRatio)));
+        return speedRatio * (FrictionW + (WPerM * densityKgPerM3 / FreshKgPerM3 * HeadM(flowM3PerS, speedRatio)));
     }
 
     /// <summary>Speed at which the pump gives a flow at a head; with no flow, the speed from which water comes.</summary>

@@ -55,6 +55,5 @@ public sealed record OperatingPoint(
     /// <returns>Speed over the curve's own; may lie above what pump or drive can do.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A part of the system is outside its range, or NaN.</exception>
     /// <source>r_min = sqrt(H_static/H0), affinity law of the head at no flow; k H_static/Q0 for a helical rotor</source>
-    public static double LeastSpeedRatio(IPumpCurve curve, LiftSystem lift) =>
-        curve.SpeedRatio(0, lift.HeadM(0));
+    public static double LeastSpeedRatio(IPumpCurve curve, LiftSystem lift) => curve.SpeedRatio(0, lift.HeadM(0));
 }

@@ -163,9 +163,7 @@ public sealed record PumpTable
         double RoomM(double speedRatio) => curve.RoomM(lift, speedRatio);
 
         var atLowestM = RoomM(lowest);
-        return atLowestM <= 0
-            ? 0
-            : JustBelow(Crossing.Of(RoomM, (lowest, atLowestM), highest, CurveEndToleranceM).X);
+        return atLowestM <= 0 ? 0 : JustBelow(Crossing.Of(RoomM, (lowest, atLowestM), highest, CurveEndToleranceM).X);
     }
 
     // A hair lower, so that rounding cannot put the flow above its limit.

@@ -16,11 +16,7 @@ public sealed class LifeCycleTests
         Assert.InRange(set.LoadShare, 0.01, 1 / DieselSet.StartFactor);
 
         // Never less than the line at no load, never more than at full load.
-        Assert.InRange(
-            set.FuelLPerYear / set.HoursPerYear,
-            0.08145 * set.RatedKW,
-            (0.08145 + 0.246) * set.RatedKW
-        );
+        Assert.InRange(set.FuelLPerYear / set.HoursPerYear, 0.08145 * set.RatedKW, (0.08145 + 0.246) * set.RatedKW);
     }
 
     [Fact]

@@ -53,11 +53,12 @@ public sealed class RotorTests
         Assert.True(findings["pump/start"].Value < 50, "a rotor lifts from little speed on");
         Assert.All(
             design.Sizing.Table.Points,
-            point => Assert.Equal(
-                point.Operating.FlowM3PerS,
-                (point.Operating.SpeedRatio * rotor.NoHeadFlowM3PerS) - (rotor.SlipM2PerS * point.Operating.HeadM),
-                1e-9
-            )
+            point =>
+                Assert.Equal(
+                    point.Operating.FlowM3PerS,
+                    (point.Operating.SpeedRatio * rotor.NoHeadFlowM3PerS) - (rotor.SlipM2PerS * point.Operating.HeadM),
+                    1e-9
+                )
         );
         Sound.Assert(design);
     }

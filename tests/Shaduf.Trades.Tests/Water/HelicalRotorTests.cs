@@ -51,10 +51,7 @@ public sealed class HelicalRotorTests
         Assert.InRange(table.Points[^1].Operating.HeadM, 89.99, 90);
         Assert.All(table.Points, point => Assert.False(point.Operating.BeyondCurve));
         Assert.Equal(Math.Max(0.2, Slip * 60 / Q0), table.Points[0].Operating.SpeedRatio, 1e-9);
-        Assert.All(
-            table.Points.Zip(table.Points.Skip(1)),
-            pair => Assert.True(pair.Second.PowerW > pair.First.PowerW)
-        );
+        Assert.All(table.Points.Zip(table.Points.Skip(1)), pair => Assert.True(pair.Second.PowerW > pair.First.PowerW));
     }
 
     [Fact]
@@ -67,7 +64,9 @@ public sealed class HelicalRotorTests
         Refused("more than a rotor has", [right[0] with { ShaftW = 1 }, right[1] with { ShaftW = 290 }]);
         Refused("at least two heads", [right[0], right[0] with { SpeedRatio = 0.8 }]);
         Assert.Throws<ArgumentOutOfRangeException>(() => HelicalRotor.Fit(right, 80));
-        Assert.Throws<ArgumentOutOfRangeException>(() => HelicalRotor.Fit([right[0], right[1] with { HeadM = double.NaN }], 130));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            HelicalRotor.Fit([right[0], right[1] with { HeadM = double.NaN }], 130)
+        );
     }
 
     private static void Refused(string why, IReadOnlyList<RotorPoint> points) =>

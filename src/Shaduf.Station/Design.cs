@@ -22,6 +22,7 @@ public sealed record MonthPromise(
 /// <param name="Survey">Settled figures and assumptions.</param>
 /// <param name="Demand">Demand.</param>
 /// <param name="Sky">Sun and tilt.</param>
+/// <param name="Layout">Where racks, fence and pole stand, and what else is near.</param>
 /// <param name="Well">Levels and yield.</param>
 /// <param name="Sizing">The choice and the runners-up.</param>
 /// <param name="Year">Monthly sums of the year run.</param>
@@ -39,6 +40,7 @@ public sealed record Design(
     Survey Survey,
     DemandYear Demand,
     Sky Sky,
+    ArrayLayout Layout,
     Well Well,
     Sizing Sizing,
     YearRun Year,

@@ -27,14 +27,14 @@ public static class DesignRun
         progress?.Invoke("sizing: pump, array, tank");
         var prices = new ArrangementPrices(brief, shelf, file.Prices);
         var ground = new SizingGround(brief, survey, sunniest, demand, well, shelf, prices);
-        var sizing = Sizing.Of(ground);
+        var shaded = ShadedSizing.Of(ground);
+        var (sizing, sky) = (shaded.Sizing, shaded.Sky);
         var choice = sizing.Choice;
-        var sky = sunniest.On(choice.Facing);
         progress?.Invoke("year run");
         var trace = YearTrace.Empty();
         var year = YearRun.Run(sizing.Inputs(demand), trace);
         progress?.Invoke("electrics, rack, ground");
-        var works = WorksOf(ground, sizing, sky);
+        var works = WorksOf(ground, shaded);
         progress?.Invoke("takeoff and money");
         var takeoff = Takeoff.Of(brief, choice, works);
         var bill = Bill.Price(takeoff.Lines, file.Prices);
@@ -44,6 +44,7 @@ public static class DesignRun
             survey,
             demand,
             sky,
+            shaded.Layout,
             well,
             sizing,
             year,
@@ -62,6 +63,7 @@ public static class DesignRun
                 .. works.Rack.Notes,
                 .. works.Footings.Notes,
                 .. works.Guard.Notes,
+                .. shaded.Layout.Notes,
             ]
         );
         progress?.Invoke("harder years and the years to come");
@@ -74,12 +76,11 @@ public static class DesignRun
         };
     }
 
-    private static Works WorksOf(SizingGround ground, Sizing sizing, Sky sky)
+    private static Works WorksOf(SizingGround ground, ShadedSizing shaded)
     {
-        var (brief, survey, shelf, choice) = (ground.Brief, ground.Survey, ground.Shelf, sizing.Choice);
-        var rack = Rack.Of(brief.Rack, choice.Module, choice.Grid, sky.Facing.TiltDeg, shelf)!;
+        var (brief, survey, shelf, sizing) = (ground.Brief, ground.Survey, ground.Shelf, shaded.Sizing);
+        var (rack, guard, choice) = (shaded.Layout.Rack, shaded.Guard, sizing.Choice);
         var cooling = Cooling.Of(survey["casing"], choice.Pump, sizing.Table);
-        var guard = Guard.Of(brief, survey, sky, choice.Tank, rack, shelf);
         return new(
             cooling,
             Electrics.Of(sizing, ground, rack, cooling, LightningAsk.Of(guard.Lightning)),
@@ -112,6 +113,7 @@ public static class DesignRun
             .. WaterFindings.Of(design),
             .. StorageFindings.Of(design),
             .. PumpFindings.Of(design),
+            .. SkyFindings.Of(design.Sky),
             .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, works.Cooling),
             .. LiftFindings.Of(
                 choice.Lift,

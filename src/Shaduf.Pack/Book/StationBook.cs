@@ -26,6 +26,8 @@ public static class StationBook
                 new PageBreak(),
                 .. WeatherChapter.Blocks(design),
                 new PageBreak(),
+                .. SkyChapter.Blocks(design),
+                new PageBreak(),
                 .. SourceChapter.Blocks(design),
                 new PageBreak(),
                 .. ChoiceChapter.Blocks(design),

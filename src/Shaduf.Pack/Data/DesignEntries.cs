@@ -16,6 +16,7 @@ internal static class DesignEntries
             StationOf(design.Brief),
             ChoiceOf(design),
             WaterOf(design),
+            SkyEntry.Of(design),
             SourceOf(design),
             LiftOf(design),
             ElectricEntries.Of(design.Works.Electrics),

@@ -5,6 +5,7 @@ namespace Shaduf.Pack;
 /// <param name="Station">Name and place.</param>
 /// <param name="Choice">What was chosen.</param>
 /// <param name="Water">The promise.</param>
+/// <param name="Sky">The light on the modules.</param>
 /// <param name="Source">The borehole.</param>
 /// <param name="Lift">Pipes and head.</param>
 /// <param name="Electrics">Strings and cables.</param>
@@ -26,6 +27,7 @@ public sealed record DesignFile(
     StationEntry Station,
     ChoiceEntry Choice,
     WaterEntry Water,
+    SkyEntry Sky,
     SourceEntry Source,
     LiftEntry Lift,
     ElectricsEntry Electrics,

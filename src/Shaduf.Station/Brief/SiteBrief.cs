@@ -76,6 +76,9 @@ public sealed record SiteBrief(
     /// <summary>What was read from the weather file; null when there is none.</summary>
     public WeatherRecord? Record { get; init; }
 
+    /// <summary>The skyline and what stands near the array.</summary>
+    public SurroundsBrief Surrounds { get; init; } = new([], []);
+
     /// <summary>The place as the sun sees it.</summary>
     public Place Place => new(LatitudeDeg, LongitudeDeg, ElevationM, UtcOffsetH);
 

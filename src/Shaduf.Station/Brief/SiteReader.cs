@@ -47,6 +47,7 @@ internal static class SiteReader
         {
             WeatherFile = MonthReader.WeatherFile(fields),
             IsOnCoast = fields.OptionalOneOf("coast", BriefReader.YesNo, "Whether the sea is near.") ?? false,
+            Surrounds = SurroundsReader.Read(fields),
         };
         CheckSky(fields, site);
         CheckAir(fields, site);

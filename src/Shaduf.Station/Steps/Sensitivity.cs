@@ -106,7 +106,7 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
         Sizing.ModuleYearW(
             design.Choice.Module,
             year,
-            Sky.LightOn(SkyYear.Of(year, PerezSet.AllSites1990), design.Sky.Facing, design.Survey["albedo"])
+            PlaneYear.Of(SkyYear.Of(year, PerezSet.AllSites1990), design.Sky.Plane.Setting)
         );
 
     // The same pump and pipes on lower water; the flow is held so low that the intake stays covered.

@@ -5,24 +5,21 @@ using static System.FormattableString;
 namespace Shaduf.Station;
 
 /// <summary>A plane that the modules may lie in, and the sun on it.</summary>
-/// <param name="Facing">Tilt and azimuth.</param>
-/// <param name="Light">Sun on it by hour.</param>
-/// <param name="KWhPerM2Day">Sun on it, mean day of each month [kWh/m²/d].</param>
-public sealed record SkyPlane(PlaneFacing Facing, PlaneYear Light, IReadOnlyList<double> KWhPerM2Day);
+/// <param name="Setting">Tilt, azimuth, and what is around.</param>
+/// <param name="Light">Sun on it by hour: open, lost on the way, and at the cells.</param>
+/// <param name="KWhPerM2Day">Sun on it past what is in the way, mean day of each month [kWh/m²/d].</param>
+public sealed record SkyPlane(PlaneSetting Setting, PlaneYear Light, IReadOnlyList<double> KWhPerM2Day)
+{
+    /// <summary>Tilt and azimuth.</summary>
+    public PlaneFacing Facing => Setting.Facing;
+}
 
 /// <summary>The sun of the station's year, and the way the modules face it.</summary>
 /// <param name="Weather">Hourly weather.</param>
-/// <param name="Facing">Tilt and azimuth of the modules.</param>
-/// <param name="Light">Sun on the modules by hour: open, lost on the way, and at the cells.</param>
-/// <param name="PlaneKWhPerM2Day">Sun on the modules, mean day of each month [kWh/m²/d].</param>
+/// <param name="Ready">The same, prepared for any plane.</param>
+/// <param name="Plane">The plane of the modules.</param>
 /// <param name="Notes">What was chosen and why.</param>
-public sealed record Sky(
-    Weather Weather,
-    PlaneFacing Facing,
-    PlaneYear Light,
-    IReadOnlyList<double> PlaneKWhPerM2Day,
-    IReadOnlyList<ChoiceNote> Notes
-)
+public sealed record Sky(Weather Weather, SkyYear Ready, SkyPlane Plane, IReadOnlyList<ChoiceNote> Notes)
 {
     /// <summary>The year that the station is sized on.</summary>
     public WeatherYear Year => Weather.Year;
@@ -30,13 +27,43 @@ public sealed record Sky(
     /// <summary>The planes that the choice may take: the one with the most sun when it counts, and its neighbours.</summary>
     public IReadOnlyList<SkyPlane> Planes { get; init; } = [];
 
+    /// <summary>The skyline.</summary>
+    public Horizon Horizon { get; init; } = Horizon.Free;
+
+    /// <summary>Tilt and azimuth of the modules.</summary>
+    public PlaneFacing Facing => Plane.Facing;
+
+    /// <summary>Sun on the modules by hour.</summary>
+    public PlaneYear Light => Plane.Light;
+
+    /// <summary>Sun on the modules, mean day of each month [kWh/m²/d].</summary>
+    public IReadOnlyList<double> PlaneKWhPerM2Day => Plane.KWhPerM2Day;
+
     /// <summary>The same sky with the modules in one of its planes.</summary>
     /// <param name="facing">The plane's tilt and azimuth.</param>
     /// <returns>The sky.</returns>
-    public Sky On(PlaneFacing facing)
+    public Sky On(PlaneFacing facing) => this with { Plane = Planes.First(each => each.Facing == facing) };
+
+    /// <summary>The same sky without the planes that were not taken.</summary>
+    public Sky Alone => this with { Planes = [Plane] };
+
+    /// <summary>The same sky with something near that shades its planes.</summary>
+    /// <param name="place">The site.</param>
+    /// <param name="near">What stands near, as a plane sees it.</param>
+    /// <returns>The sky.</returns>
+    public Sky Behind(Place place, Func<PlaneFacing, NearShade> near)
     {
-        var plane = Planes.First(each => each.Facing == facing);
-        return this with { Facing = facing, Light = plane.Light, PlaneKWhPerM2Day = plane.KWhPerM2Day };
+        var sun = new YearSun(place);
+        SkyPlane Shaded(SkyPlane plane) =>
+            PlaneOf(
+                Ready,
+                plane.Setting with
+                {
+                    Shade = PlaneShade.Of(sun, plane.Facing, Horizon, near(plane.Facing)),
+                }
+            );
+        var planes = Planes.Select(Shaded).ToList();
+        return this with { Planes = planes, Plane = planes.First(each => each.Facing == Facing) };
     }
 
     internal const double LeastTiltDeg = 10;
@@ -52,30 +79,39 @@ public sealed record Sky(
         var weather = Weather.Of(brief.Site, survey);
         var year = weather.Year;
         var azimuthDeg = brief.Array.AzimuthDeg ?? (brief.Site.LatitudeDeg >= 0 ? 180 : 0);
-        var albedo = survey["albedo"];
+        var horizon = HorizonOf(brief.Site, survey);
+        var sun = new YearSun(brief.Site.Place);
         var tilts = brief.Array.TiltDeg is { } given ? [given] : Tilts();
         var ready = SkyYear.Of(year, PerezSet.AllSites1990);
         var tried = tilts
             .Select(tilt => new PlaneFacing(tilt, azimuthDeg))
-            .Select(facing => (Facing: facing, Light: LightOn(ready, facing, albedo)))
-            .Select(each => new SkyPlane(each.Facing, each.Light, MonthlyKWhPerM2Day(each.Light.PlaneWPerM2)))
+            .Select(facing => new PlaneSetting(
+                facing,
+                survey["albedo"],
+                Glass.Usual,
+                PlaneShade.Of(sun, facing, horizon, ArrayLayout.BeforeTheChoice(brief.Site, facing))
+            ))
+            .Select(setting => PlaneOf(ready, setting))
             .ToList();
         var best = tried.MaxBy(each =>
             Enumerable.Range(0, 12).Min(month => Ratio(each.KWhPerM2Day[month], demand.M3PerDay[month]))
         )!;
-        return new(weather, best.Facing, best.Light, best.KWhPerM2Day, [weather.Note, .. NotesOf(brief, best.Facing)])
+        return new(weather, ready, best, [weather.Note, .. NotesOf(brief, best.Facing)])
         {
+            Horizon = horizon,
             Planes = [.. tried.Where((_, i) => Math.Abs(i - tried.IndexOf(best)) <= 1)],
         };
     }
 
-    /// <summary>The light of a year on the modules.</summary>
-    /// <param name="ready">The year, prepared.</param>
-    /// <param name="facing">Tilt and azimuth.</param>
-    /// <param name="albedoShare">Share that the ground throws back.</param>
-    /// <returns>The light by hour.</returns>
-    public static PlaneYear LightOn(SkyYear ready, PlaneFacing facing, double albedoShare) =>
-        PlaneYear.Of(ready, new(facing, albedoShare, Glass.Usual, PlaneShade.None));
+    // One point is the same all round.
+    private static Horizon HorizonOf(SiteBrief site, Survey survey) =>
+        new(site.Surrounds.Horizon is { Count: > 0 } given ? given : [new(0, survey["horizon"])]);
+
+    private static SkyPlane PlaneOf(SkyYear ready, PlaneSetting setting)
+    {
+        var light = PlaneYear.Of(ready, setting);
+        return new(setting, light, MonthlyKWhPerM2Day(light.PlaneWPerM2));
+    }
 
     /// <summary>Mean daily irradiation of each month.</summary>
     /// <param name="planeWPerM2">Hourly irradiance [W/m²].</param>

@@ -118,6 +118,7 @@ public sealed record Survey
         );
         Settle("tank-restart", brief.Tank.RestartShare);
         Settle("albedo", brief.Array.AlbedoShare);
+        Settle("horizon", null, brief.Site.Surrounds.Horizon.Count == 0);
         Settle("string-cable", brief.Array.StringCableM);
         Settle("motor-cable", brief.Array.MotorCableM);
         Settle("contingency", brief.Money.ContingencyShare);
@@ -165,6 +166,11 @@ public sealed record Survey
         if (brief.Site.Soil is null)
         {
             yield return Assumption.Of("soil", "untested soil");
+        }
+
+        if (brief.Site.Surrounds.Near.Count == 0)
+        {
+            yield return Assumption.Of("near", "only the station's own fence, pole and racks");
         }
 
         if (brief.Site.Wind is null)

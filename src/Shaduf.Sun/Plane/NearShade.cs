@@ -59,7 +59,10 @@ public sealed record Screen(Spot Corner, Spot Along, Spot Upwards, double Passed
     }
 
     /// <summary>Whether it stands between a spot and the sun.</summary>
-    internal bool Hides(Spot spot, SunDirection sun)
+    /// <param name="spot">The spot.</param>
+    /// <param name="sun">The way to the sun.</param>
+    /// <returns>True when it does.</returns>
+    public bool Hides(Spot spot, SunDirection sun)
     {
         // Corner + r Along + s Upwards = spot + t sun, by Cramer's rule.
         var (px, py, pz) = (

@@ -12,7 +12,10 @@ public readonly record struct SunDirection(double EastShare, double NorthShare, 
     public SunAngles Angles => new(Angle.ArcCos(UpShare), Angle.Turn(Angle.ToDeg(Math.Atan2(EastShare, NorthShare))));
 
     /// <summary>The direction of a sun given by its angles.</summary>
-    internal static SunDirection Of(SunAngles sun)
+    /// <param name="sun">The angles; zenith 0 to 180, azimuth 0 to 360 deg.</param>
+    /// <returns>The direction.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An angle is outside its range.</exception>
+    public static SunDirection Of(SunAngles sun)
     {
         Within.Require(sun.ZenithDeg, 0, 180, "deg");
         Within.Require(sun.AzimuthDeg, 0, 360, "deg");

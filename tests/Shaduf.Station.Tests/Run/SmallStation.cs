@@ -20,6 +20,11 @@ internal static class SmallStation
           recordLow: 9 degC
           recordHigh: 38 degC
           sunFrom: station
+          horizon:
+            - { azimuth: 0 deg, elevation: 4 deg }
+            - { azimuth: 180 deg, elevation: 6 deg }
+          near:
+            - { name: wall, bearing: 200 deg, distance: 20 m, bottom: 0.2 m, height: 3 m, width: 6 m }
           months:
             jan: { sun: 5.2 kWh/m2/d, air: 22 degC }
             feb: { sun: 5.2 kWh/m2/d, air: 22 degC }

@@ -22,7 +22,7 @@ internal static class YearCsv
             $"# local standard time UTC{offset:+0.##;-0.##;+0}, end of the hour; weather: {design.Sky.Weather.Says}\n"
         );
         text.Append(
-            "hour_ending,air_degC,global_w_m2,plane_w_m2,cells_w_m2,array_w,pumped_m3,demand_m3,delivered_m3,tank_m3\n"
+            "hour_ending,air_degC,global_w_m2,plane_w_m2,array_w,pumped_m3,demand_m3,delivered_m3,tank_m3,cells_w_m2\n"
         );
         var (year, light, trace) = (design.Sky.Year, design.Sky.Light, design.Trace);
         var stamps = new DateTime(YearCalendar.Year, 1, 1, 0, 0, 0, DateTimeKind.Unspecified);
@@ -31,7 +31,7 @@ internal static class YearCsv
             stamps = stamps.AddHours(1);
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"{stamps:yyyy-MM-dd'T'HH:mm},{year.AirDegC[hour]:0.0},{year.GlobalWPerM2[hour]:0.0},{light.PlaneWPerM2[hour]:0.0},{light.EffectiveWPerM2[hour]:0.0},{trace.ArrayW[hour]:0},{trace.PumpedM3[hour]:0.0000},{design.Demand.HourM3[hour]:0.0000},{trace.DeliveredM3[hour]:0.0000},{trace.LevelM3[hour]:0.000}\n"
+                $"{stamps:yyyy-MM-dd'T'HH:mm},{year.AirDegC[hour]:0.0},{year.GlobalWPerM2[hour]:0.0},{light.PlaneWPerM2[hour]:0.0},{trace.ArrayW[hour]:0},{trace.PumpedM3[hour]:0.0000},{design.Demand.HourM3[hour]:0.0000},{trace.DeliveredM3[hour]:0.0000},{trace.LevelM3[hour]:0.000},{light.EffectiveWPerM2[hour]:0.0}\n"
             );
         }
 

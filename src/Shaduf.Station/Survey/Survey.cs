@@ -54,6 +54,7 @@ public sealed record Survey
     {
         var taken = new List<Assumption>();
         var figures = Settle(brief, taken);
+        taken.AddRange(NotLookedAt(brief));
         var restM = brief.Source.RestLevelM ?? Take(taken, "rest-level", 0.8 * brief.Source.DepthM!.Value, "m");
         var depthM = brief.Source.DepthM ?? Take(taken, "depth", restM + 20, "m");
         var yieldM3PerH = Yield(brief.Source, taken);
@@ -130,7 +131,6 @@ public sealed record Survey
             Settle(id, given);
         }
 
-        taken.AddRange(NotLookedAt(brief));
         return figures;
     }
 

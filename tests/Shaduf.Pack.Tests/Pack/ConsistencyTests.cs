@@ -146,7 +146,7 @@ public sealed class ConsistencyTests(ExamplePacks packs) : IClassFixture<Example
             .Where(line => !line.StartsWith('#'))
             .ToList();
         Assert.Equal(
-            "hour_ending,air_degC,global_w_m2,plane_w_m2,array_w,pumped_m3,demand_m3,delivered_m3,tank_m3",
+            "hour_ending,air_degC,global_w_m2,plane_w_m2,array_w,pumped_m3,demand_m3,delivered_m3,tank_m3,cells_w_m2",
             rows[0]
         );
         Assert.Equal(8760, rows.Count - 1);

@@ -23,13 +23,13 @@ public static class LampBattery
 
     /// <summary>Capacity left in the cold.</summary>
     /// <param name="kind">Kind of battery.</param>
-    /// <param name="degC">Coldest battery [°C], -30 to 40.</param>
+    /// <param name="degC">Coldest battery [°C], -60 to 40.</param>
     /// <returns>Share of the capacity at 25 °C: lead falls by 0.6 % a degree to 0.85 at 0 °C; lithium is taken as whole.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     /// <source>Lead 0.85 at 0 °C (from memory), in between and below in proportion; the maker's sheet decides.</source>
     public static double ColdShare(BatteryKind kind, double degC)
     {
-        Within.Require(degC, -30, 40, "°C");
+        Within.Require(degC, -60, 40, "°C");
         return kind == BatteryKind.LeadAcid ? Math.Min(1, 1 - (0.006 * (25 - degC))) : 1;
     }
 

@@ -45,25 +45,39 @@ public sealed class SkyYear
     public static SkyYear Of(WeatherYear year, PerezSet set)
     {
         Within.RequireCount(year.GlobalWPerM2.Length, YearCalendar.HourCount, YearCalendar.HourCount);
-        var hours = new SkyHour[YearCalendar.HourCount];
+        var hours = new SkyHour[LitCount(year)];
         var count = 0;
         for (var hour = 0; hour < YearCalendar.HourCount; hour++)
         {
-            var moment = new SkyMoment(
-                year.GlobalWPerM2[hour],
-                year.DirectNormalWPerM2[hour],
-                year.DiffuseWPerM2[hour],
-                year.ExtraterrestrialNormalWPerM2[hour]
-            );
-            if (moment is not { GlobalWPerM2: 0, DirectNormalWPerM2: 0, DiffuseWPerM2: 0 })
+            if (IsLit(year, hour))
             {
+                var moment = new SkyMoment(
+                    year.GlobalWPerM2[hour],
+                    year.DirectNormalWPerM2[hour],
+                    year.DiffuseWPerM2[hour],
+                    year.ExtraterrestrialNormalWPerM2[hour]
+                );
                 hours[count++] = Ready(hour, moment, new(year.SunZenithDeg[hour], year.SunAzimuthDeg[hour]), set);
             }
         }
 
-        Array.Resize(ref hours, count);
         return new(hours, year.GlobalWPerM2);
     }
+
+    private static int LitCount(WeatherYear year)
+    {
+        var count = 0;
+        for (var hour = 0; hour < YearCalendar.HourCount; hour++)
+        {
+            count += IsLit(year, hour) ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    // Not 'above zero': a figure that is NaN must go on to be refused.
+    private static bool IsLit(WeatherYear year, int hour) =>
+        !(year.GlobalWPerM2[hour] == 0 && year.DirectNormalWPerM2[hour] == 0 && year.DiffuseWPerM2[hour] == 0);
 
     private static SkyHour Ready(int hour, SkyMoment moment, SunAngles angles, PerezSet set)
     {

@@ -56,7 +56,19 @@ public static class PublishedChecks
 
     private static IEnumerable<PublishedCheck> OfArray() =>
         [
-            new("power/array-losses", "kept share of the planning losses", _ => ArrayLosses.Planning.KeptShare),
+            new(
+                "power/array-losses",
+                "kept share",
+                row =>
+                    new ArrayLosses(
+                        row["soilingShare"],
+                        row["mismatchShare"],
+                        row["lightInducedShare"],
+                        row["wiringShare"],
+                        row["trackingShare"],
+                        row["ageShare"]
+                    ).KeptShare
+            ),
             new(
                 "power/string-voltage",
                 "cold open-circuit voltage",

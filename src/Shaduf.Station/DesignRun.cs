@@ -122,6 +122,7 @@ public static class DesignRun
                 design.ShownFlowM3PerH,
                 sizing.Hydraulics.Curve.ShutOffHeadM
             ),
+            ModuleAsDiode.Finding(choice.Module),
             .. ElectricFindings.Of(
                 works.Electrics,
                 choice,
@@ -141,7 +142,13 @@ public static class DesignRun
         yield return design.Demand.Working;
         yield return design.Choice.Lift.Show(design.Survey, design.Well, design.ShownFlowM3PerH);
         yield return PumpWorking.Show(design);
-        foreach (var sheet in GuardWorking.Show(design.Works.Guard))
+            ModuleAsDiode.Finding(choice.Module),
+            .. ElectricFindings.Of(
+                works.Electrics,
+                choice,
+                (survey["record-low"], design.Brief.Site.ElevationM),
+                table.HighestRatio
+            ),
         {
             yield return sheet;
         }

@@ -18,13 +18,6 @@ public sealed record ArrayLosses(
     double AgeShare
 )
 {
-    /// <summary>
-    /// Planning shares of a new, sometimes cleaned array of p-type modules: soiling 0.97 (0.95 where dust is not
-    /// cleaned off), mismatch 0.99, light-induced 0.985 (0.995 for n-type), wiring 0.98 (the design limit), tracking
-    /// 0.98, age 1. Planning values from memory: replace by the supplier's figures and by measurement.
-    /// </summary>
-    public static ArrayLosses Planning { get; } = new(0.97, 0.99, 0.985, 0.98, 0.98, 1);
-
     /// <summary>Share of the modules' summed power that reaches the drive: the product of all shares.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A share is outside 0 to 1, or NaN.</exception>
     public double KeptShare
@@ -41,14 +34,16 @@ public sealed record ArrayLosses(
         }
     }
 
-    /// <summary>Share kept in a year of use when a module loses 0.5 % of what is left in each year after the first.</summary>
-    /// <param name="year">Year of use, counted from 1.</param>
+    /// <summary>Share kept in a year of use when a module loses the same part of what is left in each year after the first.</summary>
+    /// <param name="year">Year of use, counted from 1, 1 to 50.</param>
+    /// <param name="lostPerYearShare">Part lost in a year, 0 to 0.1.</param>
     /// <returns>Share kept, above 0 and at most 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The year is outside 1 to 50.</exception>
-    /// <source>Planning value from memory; no source.</source>
-    public static double KeptAtAgeShare(int year)
+    /// <exception cref="ArgumentOutOfRangeException">The year or the part is outside its range.</exception>
+    /// <source>Definition.</source>
+    public static double KeptAtAgeShare(int year, double lostPerYearShare)
     {
         Within.RequireCount(year, 1, 50);
-        return Math.Pow(1 - 0.005, year - 1);
+        Within.Require(lostPerYearShare, 0, 0.1, "");
+        return Math.Pow(1 - lostPerYearShare, year - 1);
     }
 }

@@ -194,7 +194,8 @@ public sealed record ArrayBrief(
     double? AzimuthDeg,
     double? AlbedoShare,
     double? StringCableM,
-    double? MotorCableM
+    double? MotorCableM,
+    LossesBrief Losses
 );
 
 /// <summary>The steel under the modules.</summary>

@@ -177,7 +177,8 @@ internal static class BriefReader
             ),
             fields?.Known("albedo", Measure.Share, 0.02, 0.9, "Share of light that the ground throws back."),
             fields?.Known("stringCable", Measure.LengthM, 1, 500, "Way from the array to the drive, one way."),
-            fields?.Known("motorCable", Measure.LengthM, 1, 2000, "Way from the drive to the wellhead.")
+            fields?.Known("motorCable", Measure.LengthM, 1, 2000, "Way from the drive to the wellhead."),
+            LossesReader.Read(fields?.OptionalMap("losses", "What the array loses; what is left out is assumed."))
         );
         fields?.Done();
         return array;

@@ -10,7 +10,7 @@ internal static class CardReader
     /// <summary>The kinds of card, by the word in their field <c>card</c>.</summary>
     public static IReadOnlyList<(string Word, Func<FieldMap, CardHead, Card> Read)> Kinds { get; } =
     [
-        ("module", Module),
+        ("module", ModuleCardReader.Read),
         ("pump", PumpCardReader.Read),
         ("drive", DriveCardReader.Read),
         ("pipe", Pipe),
@@ -55,62 +55,6 @@ internal static class CardReader
         var card = Kinds.Single(each => each.Word == word).Read(fields, head);
         fields.Done();
         return card;
-    }
-
-    private static ModuleCard Module(FieldMap fields, CardHead head)
-    {
-        var sheet = new ModuleSheet(
-            fields.Quantity("power", Measure.PowerW, 10, 1500, "Power at 1000 W/m2 and 25 degC."),
-            fields.Quantity("openCircuit", Measure.VoltageV, 1, 200, "Open-circuit voltage at 25 degC."),
-            fields.Quantity("shortCircuit", Measure.CurrentA, 0.1, 40, "Short-circuit current."),
-            fields.Quantity("workingVoltage", Measure.VoltageV, 1, 200, "Voltage at maximum power."),
-            fields.Quantity("workingCurrent", Measure.CurrentA, 0.1, 40, "Current at maximum power."),
-            new(
-                fields.Quantity("powerCoefficient", Measure.SharePerK, -0.01, 0, "Change of power with temperature."),
-                fields.Quantity(
-                    "voltageCoefficient",
-                    Measure.SharePerK,
-                    -0.01,
-                    0,
-                    "Change of open-circuit voltage with temperature."
-                ),
-                fields.Quantity(
-                    "currentCoefficient",
-                    Measure.SharePerK,
-                    0,
-                    0.005,
-                    "Change of short-circuit current with temperature."
-                )
-            ),
-            fields.Quantity(
-                "operatingTemperature",
-                Measure.TemperatureDegC,
-                35,
-                60,
-                "Nominal operating cell temperature (NOCT)."
-            ),
-            fields.Quantity("systemVoltage", Measure.VoltageV, 50, 2000, "Highest system voltage."),
-            fields.Quantity("seriesFuse", Measure.CurrentA, 5, 60, "Largest series fuse.")
-        );
-        var body = new ModuleBody(
-            fields.Quantity("length", Measure.LengthMm, 200, 3000, "Long side of the frame."),
-            fields.Quantity("width", Measure.LengthMm, 200, 1600, "Short side of the frame."),
-            fields.Quantity("thickness", Measure.LengthMm, 15, 60, "Depth of the frame."),
-            fields.Quantity("edgeToCell", Measure.LengthMm, 3, 80, "From the frame's outer edge to the nearest cell."),
-            fields.Quantity("mass", Measure.MassKg, 1, 80, "Mass.")
-        );
-        if (fields.AreSound())
-        {
-            foreach (var contradiction in ModuleSheet.Contradictions(sheet))
-            {
-                fields.Contradiction("power", contradiction);
-            }
-
-            fields.RefuseUnless(body.WidthMm <= body.LengthMm, "width", "the short side is longer than the long side");
-            fields.RefusedBy("power", () => DeSotoFit.Of(sheet));
-        }
-
-        return new(head.Name, head.About, head.IsPlanningData, sheet, body);
     }
 
     private static PipeCard Pipe(FieldMap fields, CardHead head)

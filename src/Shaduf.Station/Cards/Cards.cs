@@ -21,11 +21,29 @@ public sealed record ModuleBody(
     double ThicknessMm,
     double EdgeToCellMm,
     double MassKg
-);
+)
+{
+    /// <summary>Area within the frame's outer edges [m²].</summary>
+    public double AreaM2 => LengthMm * WidthMm / 1e6;
+}
 
-/// <summary>A photovoltaic module.</summary>
+/// <summary>A photovoltaic module of crystalline silicon.</summary>
 public sealed record ModuleCard(string Name, string About, bool IsPlanningData, ModuleSheet Sheet, ModuleBody Body)
-    : Card(Name, About, IsPlanningData);
+    : Card(Name, About, IsPlanningData)
+{
+    /// <summary>Kind of cell; null when the card does not say.</summary>
+    public CellKind? Cells { get; init; }
+}
+
+/// <summary>Kind of a silicon cell.</summary>
+public enum CellKind
+{
+    /// <summary>P-type: loses one to two per cent in its first days in the sun.</summary>
+    PType,
+
+    /// <summary>N-type: loses little in its first days in the sun.</summary>
+    NType,
+}
 
 /// <summary>A submersible pump with its motor.</summary>
 /// <param name="Name">The name that briefs and price books use.</param>

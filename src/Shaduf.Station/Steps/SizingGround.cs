@@ -22,12 +22,27 @@ public sealed record SizingGround(
     ArrangementPrices Prices
 )
 {
-    /// <summary>Shares of the array's power kept in the design year: planning values, from memory, and the modules' age.</summary>
-    public ArrayLosses Losses { get; } =
-        ArrayLosses.Planning with
-        {
-            AgeShare = ArrayLosses.KeptAtAgeShare(Math.Clamp((int)Math.Ceiling(Survey["design-years"]), 1, 50)),
-        };
+    // Lost in the first light by n-type cells; planning value, from memory.
+    private const double NTypeFirstLightShare = 0.005;
+
+    /// <summary>Shares of the array's power kept in the design year, as the brief has them or as assumed.</summary>
+    public ArrayLosses Losses =>
+        new(
+            1 - Survey["array-soiling"],
+            1 - Survey["array-mismatch"],
+            1 - FirstLightShare,
+            1 - Survey["array-wiring"],
+            1 - Survey["array-tracking"],
+            ArrayLosses.KeptAtAgeShare(
+                Math.Clamp((int)Math.Ceiling(Survey["design-years"]), 1, 50),
+                Survey["array-ageing"]
+            )
+        );
+
+    private double FirstLightShare =>
+        Brief.Array.Losses.FirstLightShare is null && Modules.All(module => module.Cells == CellKind.NType)
+            ? NTypeFirstLightShare
+            : Survey["array-first-light"];
 
     /// <summary>Hottest cell [°C].</summary>
     public double HotCellDegC => Survey["record-high"] + Sizing.CellAboveAirK;

@@ -120,6 +120,11 @@ public sealed record Survey
         Settle("tank-restart", brief.Tank.RestartShare);
         Settle("albedo", brief.Array.AlbedoShare);
         Settle("horizon", null, brief.Site.Surrounds.Horizon.Count == 0);
+        foreach (var (id, given) in brief.Array.Losses.ById)
+        {
+            Settle(id, given);
+        }
+
         Settle("string-cable", brief.Array.StringCableM);
         Settle("motor-cable", brief.Array.MotorCableM);
         Settle("contingency", brief.Money.ContingencyShare);

@@ -75,6 +75,30 @@ public sealed class CardErrorTests
     )]
     [InlineData(
         "module-410",
+        "cellsInSeries: 54",
+        "cellsInSeries: 108",
+        "cards/module-410.yaml:23:16: cellsInSeries: the card contradicts itself: 37.2 V of 108 cells in series is 0.34 V a cell, and crystalline silicon gives 0.55 V to 0.76 V; of a half-cut module the cells of one half count; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "module-410",
+        "cells: silicon-p",
+        "cells: thin film",
+        "cards/module-410.yaml:22:8: cells: 'thin film' is not one of the words; silicon-p, silicon-n, unknown is accepted"
+    )]
+    [InlineData(
+        "module-410",
+        "voltageCoefficient: -0.26 %/K",
+        "voltageCoefficient: 0 %/K",
+        "cards/module-410.yaml:12:21: voltageCoefficient: the card contradicts itself: 54 cells in series whose voltage falls like this have an ideality of 0.54, and silicon has 0.7 to 2: look at the coefficient and at the count of cells; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "module-410",
+        "workingVoltage: 31.2 V\nworkingCurrent: 13.14 A",
+        "workingVoltage: 34.2 V\nworkingCurrent: 11.99 A",
+        "cards/module-410.yaml:6:8: power: the card contradicts itself: no module has these figures: with this open-circuit voltage, short-circuit current and voltage coefficient 410.1 W come at 30.9 V and 13.29 A, not at 34.2 V and 11.99 A; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "module-410",
         "power: 410 W",
         "power: 500 W",
         "cards/module-410.yaml:6:8: power: the card contradicts itself: the maximum power 500 W is not its voltage times its current, 410 W, within 1 %; figures of one data sheet are accepted\ncards/module-410.yaml:6:8: power: the card contradicts itself: the fill factor is 0.967; crystalline silicon lies between 0.65 and 0.86; figures of one data sheet are accepted"

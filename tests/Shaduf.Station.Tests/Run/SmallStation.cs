@@ -94,6 +94,7 @@ internal static class SmallStation
           albedo: 20 %
           stringCable: 12 m
           motorCable: 10 m
+          losses: { soiling: 4 %, mismatch: 1 %, firstLight: 1 %, wiring: 2 %, tracking: 2 %, ageing: 0.4 %/year }
         rack:
           rows: 2
           columns: 12

@@ -33,6 +33,12 @@ public sealed class UnknownTests
         Assert.Equal(
             [
                 "albedo",
+                "array-ageing",
+                "array-first-light",
+                "array-mismatch",
+                "array-soiling",
+                "array-tracking",
+                "array-wiring",
                 "casing",
                 "contingency",
                 "depth",
@@ -140,6 +146,12 @@ public sealed class UnknownTests
         Assert.Equal(
             [
                 "albedo",
+                "array-ageing",
+                "array-first-light",
+                "array-mismatch",
+                "array-soiling",
+                "array-tracking",
+                "array-wiring",
                 "design-years",
                 "drawdown",
                 "fittings",

@@ -45,13 +45,13 @@ public sealed class ArrayLossesTests
     [InlineData(-0.1)]
     public void A_share_outside_0_to_1_is_refused(double share) =>
         Assert.Throws<ArgumentOutOfRangeException>(() =>
-            (ArrayLosses.Planning with { SoilingShare = share }).KeptShare
+            new ArrayLosses(share, 1, 1, 1, 1, 1).KeptShare
         );
 
     [Fact]
     public void Age_begins_after_the_first_year()
     {
-        Assert.Equal(1, ArrayLosses.KeptAtAgeShare(1));
-        Assert.Equal(0.995 * 0.995, ArrayLosses.KeptAtAgeShare(3), 12);
+        Assert.Equal(1, ArrayLosses.KeptAtAgeShare(1, 0.005));
+        Assert.Equal(0.995 * 0.995, ArrayLosses.KeptAtAgeShare(3, 0.005), 12);
     }
 }

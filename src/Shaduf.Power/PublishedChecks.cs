@@ -57,19 +57,6 @@ public static class PublishedChecks
     private static IEnumerable<PublishedCheck> OfArray() =>
         [
             new(
-                "power/array-losses",
-                "kept share",
-                row =>
-                    new ArrayLosses(
-                        row["soilingShare"],
-                        row["mismatchShare"],
-                        row["lightInducedShare"],
-                        row["wiringShare"],
-                        row["trackingShare"],
-                        row["ageShare"]
-                    ).KeptShare
-            ),
-            new(
                 "power/string-voltage",
                 "cold open-circuit voltage",
                 row => StringVoltage.ColdOpenCircuitV(Module(row), (int)row["count"], row["coldDegC"])

@@ -61,6 +61,12 @@ public sealed record Design(
     /// <summary>The cost over the years, against a diesel set; reckoned once the bill is priced.</summary>
     public LifeCycle LifeCycle { get; init; } = null!;
 
+    /// <summary>The energy of the year, from light on the ground to water in the tank; written once the year is run.</summary>
+    public EnergyLedger Ledger { get; init; } = null!;
+
+    /// <summary>The chosen tilt and direction beside others; run once the choice is made.</summary>
+    public FacingTable Facing { get; init; } = null!;
+
     /// <summary>The brief.</summary>
     public Brief Brief => File.Brief;
 

@@ -68,11 +68,14 @@ public static class DesignRun
         );
         progress?.Invoke("harder years and the years to come");
         design = design with { Sensitivity = Sensitivity.Of(design), LifeCycle = LifeCycle.Of(design) };
+        progress?.Invoke("energy ledger, other tilts");
+        design = design with { Ledger = EnergyLedger.Of(sky, sizing, trace), Facing = FacingTable.Of(design) };
         progress?.Invoke("findings");
         return design with
         {
             Findings = FindingsBook.Settle(Found(design), survey.Assumptions),
             Workings = [.. Shown(design)],
+            Notes = [.. design.Notes, design.Facing.Note],
         };
     }
 
@@ -142,13 +145,8 @@ public static class DesignRun
         yield return design.Demand.Working;
         yield return design.Choice.Lift.Show(design.Survey, design.Well, design.ShownFlowM3PerH);
         yield return PumpWorking.Show(design);
-            ModuleAsDiode.Finding(choice.Module),
-            .. ElectricFindings.Of(
-                works.Electrics,
-                choice,
-                (survey["record-low"], design.Brief.Site.ElevationM),
-                table.HighestRatio
-            ),
+        yield return ModuleAsDiode.Show(design.Choice.Module);
+        foreach (var sheet in GuardWorking.Show(design.Works.Guard))
         {
             yield return sheet;
         }

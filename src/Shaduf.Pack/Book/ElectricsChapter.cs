@@ -47,7 +47,6 @@ internal static class ElectricsChapter
 
         yield return new Heading(2, "Protection and settings");
         yield return Protection(design);
-        yield return Losses(design);
     }
 
     private static Table Strings(Design design)
@@ -143,23 +142,4 @@ internal static class ElectricsChapter
         {
             SizeMm = Lettering.SmallMm,
         };
-
-    private static Table Losses(Design design) =>
-        new(
-            [new("loss of the array", 2), new("share kept, %", 1, HorizontalAnchor.Right)],
-            [
-                TableRow.Of("soiling", Percent(design.Sizing.Losses.SoilingShare)),
-                TableRow.Of("mismatch", Percent(design.Sizing.Losses.MismatchShare)),
-                TableRow.Of("first light", Percent(design.Sizing.Losses.LightInducedShare)),
-                TableRow.Of("wiring", Percent(design.Sizing.Losses.WiringShare)),
-                TableRow.Of("maximum-power tracking", Percent(design.Sizing.Losses.TrackingShare)),
-                TableRow.Of("age", Percent(design.Sizing.Losses.AgeShare)),
-                TableRow.Total("all together", Percent(design.Sizing.Losses.KeptShare)),
-            ]
-        )
-        {
-            Caption = "Planning values, from memory",
-        };
-
-    private static string Percent(double share) => Invariant($"{share * 100:0.0}");
 }

@@ -32,6 +32,8 @@ public static class StationBook
                 new PageBreak(),
                 .. ChoiceChapter.Blocks(design),
                 new PageBreak(),
+                .. EnergyChapter.Blocks(design),
+                new PageBreak(),
                 .. ElectricsChapter.Blocks(design),
                 new PageBreak(),
                 .. GuardChapter.Blocks(design),

@@ -32,7 +32,9 @@ internal static class DesignEntries
             WeatherEntry.Of(design.Sky.Weather),
             ChoiceEntries.FrontOf(design),
             ChoiceEntries.LifeCycleOf(design.LifeCycle),
-            ChoiceEntries.SensitivityOf(design.Sensitivity)
+            ChoiceEntries.SensitivityOf(design.Sensitivity),
+            EnergyEntries.LedgerOf(design.Ledger),
+            EnergyEntries.FacingsOf(design.Facing)
         );
 
     private static StampEntry StampOf(Stamp stamp) =>

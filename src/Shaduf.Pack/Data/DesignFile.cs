@@ -22,6 +22,8 @@ namespace Shaduf.Pack;
 /// <param name="Front">The least cost for each share of the demand, cheapest first.</param>
 /// <param name="LifeCycle">Solar against diesel.</param>
 /// <param name="Sensitivity">The design year first, then harder ones.</param>
+/// <param name="Ledger">Energy from light on the ground to water in the tank, step by step.</param>
+/// <param name="Facing">The chosen tilt and direction beside others.</param>
 public sealed record DesignFile(
     StampEntry Stamp,
     StationEntry Station,
@@ -43,7 +45,9 @@ public sealed record DesignFile(
     WeatherEntry Weather,
     IReadOnlyList<FrontEntry> Front,
     LifeCycleEntry LifeCycle,
-    IReadOnlyList<SensitivityEntry> Sensitivity
+    IReadOnlyList<SensitivityEntry> Sensitivity,
+    IReadOnlyList<LedgerEntry> Ledger,
+    FacingsEntry Facing
 );
 
 /// <summary>Status, revision, hash, version, date.</summary>

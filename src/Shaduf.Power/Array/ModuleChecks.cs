@@ -2,7 +2,7 @@ using Shaduf.Working;
 
 namespace Shaduf.Power;
 
-/// <summary>How the published figures of a module's single diode are computed.</summary>
+/// <summary>How the published figures of a module's single diode and of the array's losses are computed.</summary>
 internal static class ModuleChecks
 {
     // The module of case P-01, with the five numbers as printed there.
@@ -15,6 +15,19 @@ internal static class ModuleChecks
         [
             .. PointsOf("power/single-diode", Diode),
             .. PointsOf("power/de-soto", row => DeSoto.At(Printed, row["irradianceWPerM2"], row["cellDegC"])),
+            new(
+                "power/array-losses",
+                "kept share",
+                row =>
+                    new ArrayLosses(
+                        row["soilingShare"],
+                        row["mismatchShare"],
+                        row["lightInducedShare"],
+                        row["wiringShare"],
+                        row["trackingShare"],
+                        row["ageShare"]
+                    ).KeptShare
+            ),
             new("power/de-soto-fit", "light current", row => Fitted(row).LightA),
             new("power/de-soto-fit", "saturation current", row => Fitted(row).SaturationA),
             new("power/de-soto-fit", "series resistance", row => Fitted(row).SeriesOhm),

@@ -65,7 +65,9 @@ internal static class BriefLimits
 
     private static bool CanBeBraced(Brief brief, ModuleCard module, CardShelf shelf)
     {
-        double[] tiltsDeg = brief.Array.TiltDeg is { } tilt ? [tilt] : [Sky.LeastTiltDeg, Sky.MostTiltDeg];
+        double[] tiltsDeg = brief.Array.TiltDeg is { } tilt
+            ? [tilt]
+            : [FacingSearch.LeastTiltDeg, FacingSearch.MostTiltDeg];
         int[] rows = brief.Rack.Rows is { } given ? [given] : [1, 2];
         try
         {

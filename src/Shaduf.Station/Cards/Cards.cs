@@ -15,13 +15,7 @@ public abstract record Card(string Name, string About, bool IsPlanningData);
 /// <param name="ThicknessMm">Depth of the frame [mm].</param>
 /// <param name="EdgeToCellMm">From the frame's outer edge to the nearest cell [mm].</param>
 /// <param name="MassKg">Mass [kg].</param>
-public sealed record ModuleBody(
-    double LengthMm,
-    double WidthMm,
-    double ThicknessMm,
-    double EdgeToCellMm,
-    double MassKg
-)
+public sealed record ModuleBody(double LengthMm, double WidthMm, double ThicknessMm, double EdgeToCellMm, double MassKg)
 {
     /// <summary>Area within the frame's outer edges [m²].</summary>
     public double AreaM2 => LengthMm * WidthMm / 1e6;

@@ -12,46 +12,8 @@ internal static class ModuleCardReader
     /// <returns>The card; to be used only when the log has no errors.</returns>
     public static ModuleCard Read(FieldMap fields, CardReader.CardHead head)
     {
-        var sheet = new ModuleSheet(
-            fields.Quantity("power", Measure.PowerW, 10, 1500, "Power at 1000 W/m2 and 25 degC."),
-            fields.Quantity("openCircuit", Measure.VoltageV, 1, 200, "Open-circuit voltage at 25 degC."),
-            fields.Quantity("shortCircuit", Measure.CurrentA, 0.1, 40, "Short-circuit current."),
-            fields.Quantity("workingVoltage", Measure.VoltageV, 1, 200, "Voltage at maximum power."),
-            fields.Quantity("workingCurrent", Measure.CurrentA, 0.1, 40, "Current at maximum power."),
-            new(
-                fields.Quantity("powerCoefficient", Measure.SharePerK, -0.01, 0, "Change of power with temperature."),
-                fields.Quantity(
-                    "voltageCoefficient",
-                    Measure.SharePerK,
-                    -0.01,
-                    0,
-                    "Change of open-circuit voltage with temperature."
-                ),
-                fields.Quantity(
-                    "currentCoefficient",
-                    Measure.SharePerK,
-                    0,
-                    0.005,
-                    "Change of short-circuit current with temperature."
-                )
-            ),
-            fields.Quantity(
-                "operatingTemperature",
-                Measure.TemperatureDegC,
-                35,
-                60,
-                "Nominal operating cell temperature (NOCT)."
-            ),
-            fields.Quantity("systemVoltage", Measure.VoltageV, 50, 2000, "Highest system voltage."),
-            fields.Quantity("seriesFuse", Measure.CurrentA, 5, 60, "Largest series fuse.")
-        );
-        var body = new ModuleBody(
-            fields.Quantity("length", Measure.LengthMm, 200, 3000, "Long side of the frame."),
-            fields.Quantity("width", Measure.LengthMm, 200, 1600, "Short side of the frame."),
-            fields.Quantity("thickness", Measure.LengthMm, 15, 60, "Depth of the frame."),
-            fields.Quantity("edgeToCell", Measure.LengthMm, 3, 80, "From the frame's outer edge to the nearest cell."),
-            fields.Quantity("mass", Measure.MassKg, 1, 80, "Mass.")
-        );
+        var sheet = Sheet(fields);
+        var body = Body(fields);
         var cells = fields.OptionalOneOf<CellKind>(
             "cells",
             [("silicon-p", CellKind.PType), ("silicon-n", CellKind.NType)],
@@ -85,6 +47,50 @@ internal static class ModuleCardReader
 
         return new(head.Name, head.About, head.IsPlanningData, sheet, body) { Cells = cells };
     }
+
+    private static ModuleSheet Sheet(FieldMap fields) =>
+        new ModuleSheet(
+            fields.Quantity("power", Measure.PowerW, 10, 1500, "Power at 1000 W/m2 and 25 degC."),
+            fields.Quantity("openCircuit", Measure.VoltageV, 1, 200, "Open-circuit voltage at 25 degC."),
+            fields.Quantity("shortCircuit", Measure.CurrentA, 0.1, 40, "Short-circuit current."),
+            fields.Quantity("workingVoltage", Measure.VoltageV, 1, 200, "Voltage at maximum power."),
+            fields.Quantity("workingCurrent", Measure.CurrentA, 0.1, 40, "Current at maximum power."),
+            new(
+                fields.Quantity("powerCoefficient", Measure.SharePerK, -0.01, 0, "Change of power with temperature."),
+                fields.Quantity(
+                    "voltageCoefficient",
+                    Measure.SharePerK,
+                    -0.01,
+                    0,
+                    "Change of open-circuit voltage with temperature."
+                ),
+                fields.Quantity(
+                    "currentCoefficient",
+                    Measure.SharePerK,
+                    0,
+                    0.005,
+                    "Change of short-circuit current with temperature."
+                )
+            ),
+            fields.Quantity(
+                "operatingTemperature",
+                Measure.TemperatureDegC,
+                35,
+                60,
+                "Nominal operating cell temperature (NOCT)."
+            ),
+            fields.Quantity("systemVoltage", Measure.VoltageV, 50, 2000, "Highest system voltage."),
+            fields.Quantity("seriesFuse", Measure.CurrentA, 5, 60, "Largest series fuse.")
+        );
+
+    private static ModuleBody Body(FieldMap fields) =>
+        new ModuleBody(
+            fields.Quantity("length", Measure.LengthMm, 200, 3000, "Long side of the frame."),
+            fields.Quantity("width", Measure.LengthMm, 200, 1600, "Short side of the frame."),
+            fields.Quantity("thickness", Measure.LengthMm, 15, 60, "Depth of the frame."),
+            fields.Quantity("edgeToCell", Measure.LengthMm, 3, 80, "From the frame's outer edge to the nearest cell."),
+            fields.Quantity("mass", Measure.MassKg, 1, 80, "Mass.")
+        );
 
     private static void RefuseUnlikelyVoltage(FieldMap fields, ModuleSheet sheet, int count)
     {

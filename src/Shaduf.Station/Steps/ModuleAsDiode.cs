@@ -78,10 +78,7 @@ internal static class ModuleAsDiode
                     Invariant(
                         $"{sheet.RatedW:0} x {lightWPerM2 / 1000:0.0} x (1 - {-sheet.Coefficients.PowerPerK:0.0000} x {cellDegC - 25:0.0})"
                     ),
-                    sheet.RatedW
-                        * lightWPerM2
-                        / 1000
-                        * (1 + (sheet.Coefficients.PowerPerK * (cellDegC - 25))),
+                    sheet.RatedW * lightWPerM2 / 1000 * (1 + (sheet.Coefficients.PowerPerK * (cellDegC - 25))),
                     "W",
                     "power/de-soto",
                     "definition of the power coefficient; not used"

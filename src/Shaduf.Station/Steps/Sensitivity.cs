@@ -37,7 +37,8 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
         var dryM = Math.Max(LeastDryM, survey["seasonal-fall"]);
         var dirty = sizing.Losses with { SoilingShare = DirtyShare };
         var later = (int)Math.Ceiling(survey["design-years"]) + YearsOn;
-        var aged = sizing.Losses with { AgeShare = ArrayLosses.KeptAtAgeShare(Math.Clamp(later, 1, 50)) };
+        var ageShare = ArrayLosses.KeptAtAgeShare(Math.Clamp(later, 1, 50), survey["array-ageing"]);
+        var aged = sizing.Losses with { AgeShare = ageShare };
         return new(
             [
                 Year("design", "design year", "as designed", design.Year),

@@ -66,9 +66,6 @@ public sealed record Sky(Weather Weather, SkyYear Ready, SkyPlane Plane, IReadOn
         return this with { Planes = planes, Plane = planes.First(each => each.Facing == Facing) };
     }
 
-    internal const double LeastTiltDeg = 10;
-    internal const double MostTiltDeg = 35;
-
     /// <summary>Prepares the year and chooses tilt and azimuth where the brief leaves them open.</summary>
     /// <param name="brief">The brief.</param>
     /// <param name="survey">Its settled figures.</param>
@@ -77,29 +74,36 @@ public sealed record Sky(Weather Weather, SkyYear Ready, SkyPlane Plane, IReadOn
     public static Sky Of(Brief brief, Survey survey, DemandYear demand)
     {
         var weather = Weather.Of(brief.Site, survey);
-        var year = weather.Year;
-        var azimuthDeg = brief.Array.AzimuthDeg ?? (brief.Site.LatitudeDeg >= 0 ? 180 : 0);
         var horizon = HorizonOf(brief.Site, survey);
         var sun = new YearSun(brief.Site.Place);
-        var tilts = brief.Array.TiltDeg is { } given ? [given] : Tilts();
-        var ready = SkyYear.Of(year, PerezSet.AllSites1990);
-        var tried = tilts
-            .Select(tilt => new PlaneFacing(tilt, azimuthDeg))
-            .Select(facing => new PlaneSetting(
-                facing,
-                survey["albedo"],
-                Glass.Usual,
-                PlaneShade.Of(sun, facing, horizon, ArrayLayout.BeforeTheChoice(brief.Site, facing))
-            ))
-            .Select(setting => PlaneOf(ready, setting))
+        var ready = SkyYear.Of(weather.Year, PerezSet.AllSites1990);
+        PlaneShade ShadeOf(PlaneFacing facing) =>
+            PlaneShade.Of(sun, facing, horizon, ArrayLayout.BeforeTheChoice(brief.Site, facing));
+        PlaneSetting Setting(PlaneFacing facing, PlaneShade shade) => new(facing, survey["albedo"], Glass.Usual, shade);
+
+        // The shade changes little with the plane: for the search once for every twelfth of the round, then for itself.
+        var shades = new Dictionary<double, PlaneShade>();
+        PlaneYear LightOn(PlaneFacing facing)
+        {
+            var azimuthDeg = Math.Round(facing.AzimuthDeg / 30) * 30 % 360;
+            if (!shades.TryGetValue(azimuthDeg, out var shade))
+            {
+                shades.Add(azimuthDeg, shade = ShadeOf(new(20, azimuthDeg)));
+            }
+
+            return PlaneYear.Of(ready, Setting(facing, shade));
+        }
+
+        var best = new FacingSearch(LightOn, demand.M3PerDay).Best(brief.Array.TiltDeg, brief.Array.AzimuthDeg);
+        var planes = FacingSearch
+            .Around(best, brief.Array.TiltDeg)
+            .Select(facing => PlaneOf(ready, Setting(facing, ShadeOf(facing))))
             .ToList();
-        var best = tried.MaxBy(each =>
-            Enumerable.Range(0, 12).Min(month => Ratio(each.KWhPerM2Day[month], demand.M3PerDay[month]))
-        )!;
-        return new(weather, ready, best, [weather.Note, .. NotesOf(brief, best.Facing)])
+        var plane = planes.Single(each => each.Facing == best);
+        return new(weather, ready, plane, [weather.Note, .. NotesOf(brief, best)])
         {
             Horizon = horizon,
-            Planes = [.. tried.Where((_, i) => Math.Abs(i - tried.IndexOf(best)) <= 1)],
+            Planes = planes,
         };
     }
 
@@ -160,20 +164,16 @@ public sealed record Sky(Weather Weather, SkyYear Ready, SkyPlane Plane, IReadOn
                 ),
         ];
 
-    // Steps of 5 deg from the least tilt that rain still washes.
-    private static List<double> Tilts() =>
-        [.. Enumerable.Range(0, 6).Select(i => LeastTiltDeg + (i * (MostTiltDeg - LeastTiltDeg) / 5))];
-
-    private static double Ratio(double sun, double demand) => demand > 0 ? sun / demand : double.MaxValue;
-
     private static IEnumerable<ChoiceNote> NotesOf(Brief brief, PlaneFacing facing)
     {
         if (brief.Array.AzimuthDeg is null)
         {
             yield return new(
                 "direction the modules face",
-                facing.AzimuthDeg == 0 ? "true north" : "true south",
-                "towards the equator"
+                FacingTable.Towards(facing.AzimuthDeg),
+                facing.AzimuthDeg is 0 or 180
+                    ? "of all directions the one with the most light for the demand in the worst month; one that is not true north or south is taken only where it gains 3 % or more, since it is harder to set out"
+                    : "of all directions the one with the most light for the demand in the worst month: it gains 3 % or more over true north and south"
             );
         }
     }

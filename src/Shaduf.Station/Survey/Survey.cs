@@ -54,6 +54,12 @@ public sealed record Survey
     {
         var taken = new List<Assumption>();
         var figures = Settle(brief, taken);
+        foreach (var (id, given) in brief.Array.Losses.ById)
+        {
+            figures[id] = given ?? Assumption.DefaultOf(id);
+            taken.AddRange(given is null ? [Assumption.Of(id)] : (Assumption[])[]);
+        }
+
         taken.AddRange(NotLookedAt(brief));
         var restM = brief.Source.RestLevelM ?? Take(taken, "rest-level", 0.8 * brief.Source.DepthM!.Value, "m");
         var depthM = brief.Source.DepthM ?? Take(taken, "depth", restM + 20, "m");
@@ -120,11 +126,6 @@ public sealed record Survey
         Settle("tank-restart", brief.Tank.RestartShare);
         Settle("albedo", brief.Array.AlbedoShare);
         Settle("horizon", null, brief.Site.Surrounds.Horizon.Count == 0);
-        foreach (var (id, given) in brief.Array.Losses.ById)
-        {
-            Settle(id, given);
-        }
-
         Settle("string-cable", brief.Array.StringCableM);
         Settle("motor-cable", brief.Array.MotorCableM);
         Settle("contingency", brief.Money.ContingencyShare);

@@ -44,9 +44,7 @@ public sealed class ArrayLossesTests
     [InlineData(97)]
     [InlineData(-0.1)]
     public void A_share_outside_0_to_1_is_refused(double share) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() =>
-            new ArrayLosses(share, 1, 1, 1, 1, 1).KeptShare
-        );
+        Assert.Throws<ArgumentOutOfRangeException>(() => new ArrayLosses(share, 1, 1, 1, 1, 1).KeptShare);
 
     [Fact]
     public void Age_begins_after_the_first_year()

@@ -20,7 +20,7 @@ internal static class SkyChapter
         yield return new Figure(
             Light(design, months, PicturePaper.Half),
             Invariant(
-                $"Sun by month, mean day. A sky without clouds: Ineichen and Perez with a Linke turbidity of {LinkeFactor:0} (humid or dusty air), for comparison only; a dull month lies far below it."
+                $"Sun by month, mean day. A sky without clouds: Ineichen and Perez with a Linke turbidity of {LinkeFactor:0} (humid or dusty air), for comparison only; a dull month lies far below it, and one above it has clearer air than that, or its figure is to be doubted."
             )
         );
         yield return Losses(months, design);

@@ -48,7 +48,8 @@ internal static class SunPaths
 
         foreach (var (i, top) in tops.Index().Where(each => each.Item is not null))
         {
-            frame.Builder.Balloon(top!.Value.Moved(0, -3.6), Invariant($"{i + 1}"));
+            var xMm = Math.Clamp(top!.Value.XMm, plot.LeftMm + 4, plot.RightMm - 4);
+            frame.Builder.Balloon(new(xMm, top.Value.YMm - 3.6), Invariant($"{i + 1}"));
         }
 
         frame.XAxis(

@@ -23,7 +23,7 @@ public static class DesignRun
         var demand = DemandYear.Of(brief, survey);
         progress?.Invoke("sky");
         var sunniest = Sky.Of(brief, survey, demand);
-        var well = Well.Of(brief, survey);
+        var well = Well.Of(brief, survey, demand);
         progress?.Invoke("sizing: pump, array, tank");
         var prices = new ArrangementPrices(brief, shelf, file.Prices);
         var ground = new SizingGround(brief, survey, sunniest, demand, well, shelf, prices);
@@ -84,13 +84,15 @@ public static class DesignRun
         var (brief, survey, shelf, sizing) = (ground.Brief, ground.Survey, ground.Shelf, shaded.Sizing);
         var (rack, guard, choice) = (shaded.Layout.Rack, shaded.Guard, sizing.Choice);
         var cooling = Cooling.Of(survey["casing"], choice.Pump, sizing.Table);
+        var electrics = Electrics.Of(sizing, ground, rack, cooling, LightningAsk.Of(guard.Lightning));
         return new(
             cooling,
-            Electrics.Of(sizing, ground, rack, cooling, LightningAsk.Of(guard.Lightning)),
+            electrics,
             rack,
             Footings.Of(brief.Rack, rack),
             guard,
-            TapLine.Of(brief, survey, choice.Tank.HeightM, shelf)
+            TapLine.Of(brief, survey, choice.Tank.HeightM, shelf),
+            WellBuild.Of(choice, survey, ground.Well, sizing.Table.FullFlowM3PerH, electrics, shelf)
         );
     }
 
@@ -113,11 +115,13 @@ public static class DesignRun
         return
         [
             .. WeatherFindings.Of(design.Sky.Weather, design.Brief.Site, survey),
+            .. DemandFindings.Of(design),
             .. WaterFindings.Of(design),
             .. StorageFindings.Of(design),
             .. PumpFindings.Of(design),
             .. SkyFindings.Of(design.Sky),
-            .. WellFindings.Of(design.Well, survey, choice.Pump, table.FullFlowM3PerH, works.Cooling),
+            .. WellFindings.Of(design),
+            .. WellBuildFindings.Of(works.Well, choice),
             .. LiftFindings.Of(
                 choice.Lift,
                 design.Brief,
@@ -142,10 +146,15 @@ public static class DesignRun
 
     private static IEnumerable<WorkingSheet> Shown(Design design)
     {
-        yield return design.Demand.Working;
+        foreach (var sheet in design.Demand.Workings)
+        {
+            yield return sheet;
+        }
+
         yield return design.Choice.Lift.Show(design.Survey, design.Well, design.ShownFlowM3PerH);
         yield return PumpWorking.Show(design);
         yield return ModuleAsDiode.Show(design.Choice.Module);
+        yield return design.Works.Well.Hung.Show(design.Choice);
         foreach (var sheet in GuardWorking.Show(design.Works.Guard))
         {
             yield return sheet;

@@ -6,7 +6,6 @@ namespace Shaduf.Water;
 public static class PublishedChecks
 {
     private const double SPerH = 3600;
-    private const double SPerDay = 86_400;
     private const double M3PerSPerGpm = 231 * 0.0254 * 0.0254 * 0.0254 / 60;
     private const double MPerFt = 0.3048;
     private const double KgPerM3PerLbPerFt3 = 0.45359237 / (MPerFt * MPerFt * MPerFt);
@@ -32,8 +31,10 @@ public static class PublishedChecks
     /// <summary>One check for each quantity named in a published file of this trade.</summary>
     public static IReadOnlyList<PublishedCheck> All =>
         [
-            .. DemandAndTank,
-            .. Well,
+            .. Demand,
+            .. DrawAndTank,
+            .. CropChecks.All,
+            .. WellChecks.All,
             .. CoolingChecks.All(),
             .. Friction,
             .. PressureInPipes,
@@ -42,7 +43,7 @@ public static class PublishedChecks
             .. PipeworkChecks.All,
         ];
 
-    private static PublishedCheck[] DemandAndTank =>
+    private static PublishedCheck[] Demand =>
         [
             new(
                 "water/population",
@@ -59,27 +60,20 @@ public static class PublishedChecks
                         Losses.ShareFromMarkUp(row["markUpShare"])
                     )
             ),
+            new("water/peak-day", "peak-day", row => PeakDay.M3PerDay(row["meanM3PerDay"], row["peakDayFactor"])),
+            new("water/peak-day", "taps", row => PeakDay.TapCount(row["peopleCount"])),
+            new(
+                "water/livestock",
+                "litres",
+                row => Livestock.Named(Livestock.Animals[(int)row["animalIndex"]]).LitresAt(row["airDegC"])
+            ),
+        ];
+
+    private static PublishedCheck[] DrawAndTank =>
+        [
             new("water/draw-pattern", "peak-hour-factor", row => Pattern(row).PeakHourFactor),
             new("water/mass-curve", "useful-volume-half-sine", row => UsefulPercent(row, HalfSine)),
             new("water/mass-curve", "useful-volume-even", row => UsefulPercent(row, share => share)),
-        ];
-
-    private static PublishedCheck[] Well =>
-        [
-            new("water/step-drawdown", "aquifer-loss", row => SixSteps(row).AquiferSPerM2 / SPerDay),
-            new("water/step-drawdown", "well-loss", row => SixSteps(row).WellS2PerM5 / (SPerDay * SPerDay)),
-            new("water/well-loss-class", "limit", row => WellLossClass.LimitsS2PerM5[(int)row["limitIndex"]]),
-            new(
-                "water/sustainable-yield",
-                "flow",
-                row => SustainableYield.FlowM3PerS(row["testedLPerS"] / 1000, row["share"]) * 1000
-            ),
-            new(
-                "water/motor-cooling",
-                "velocity",
-                row =>
-                    MotorCooling.VelocityMPerS(row["flowLPerS"] / 1000, row["casingMm"] / 1000, row["motorMm"] / 1000)
-            ),
         ];
 
     private static PublishedCheck[] Friction =>
@@ -246,11 +240,6 @@ public static class PublishedChecks
         double[] supply = [.. Enumerable.Range(0, 24).Select(hour => given(Passed(hour + 1)) - given(Passed(hour)))];
         return 100 * MassCurve.UsefulShare(supply, Pattern(row).HourShares);
     }
-
-    private static StepDrawdown SixSteps(PublishedCase row) =>
-        StepDrawdown.Fit([
-            .. Enumerable.Range(1, 6).Select(i => new PumpedStep(row[$"q{i}M3PerD"] / SPerDay, row[$"s{i}M"])),
-        ]);
 
     private static PipeLoss PlainPipe(PublishedCase row) =>
         DarcyWeisbach.Loss(

@@ -30,6 +30,8 @@ public static class StationBook
                 new PageBreak(),
                 .. SourceChapter.Blocks(design),
                 new PageBreak(),
+                .. WellChapter.Blocks(design),
+                new PageBreak(),
                 .. ChoiceChapter.Blocks(design),
                 new PageBreak(),
                 .. EnergyChapter.Blocks(design),

@@ -17,20 +17,15 @@ internal static class WaterChapter
                 $"The design year is {design.Survey["design-years"]:0} years ahead. Losses of {design.Survey["losses"] * 100:0} % of the water produced are in the figures of the demand, and the supply is held against them."
             )
         );
-        yield return new Table(
-            [new("use"), new("how it was counted", 2.2), new("most in a month, m3/d", 0.9, HorizontalAnchor.Right)],
-            [
-                .. design.Demand.Uses.Select(use =>
-                    TableRow.Of(use.Name, use.Says, Invariant($"{use.M3PerDay.Max():0.00}"))
-                ),
-            ]
-        )
-        {
-            Caption = "Uses, at the place of use",
-        };
+        yield return DemandTables.Uses(design);
         yield return new Figure(
-            Charts.Demand(design, PicturePaper.Low),
+            DemandCharts.Months(design, PicturePaper.Low),
             "Demand by month and use, at the place of use."
+        );
+        yield return DemandTables.Months(design);
+        yield return new Figure(
+            DemandCharts.Hours(design, PicturePaper.Low),
+            $"Draw by hour and use on the mean day of {YearCalendarNames.Months[design.Demand.PeakMonth]}."
         );
         yield return BookTables.Months(design);
         yield return new Figure(

@@ -28,6 +28,9 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
     /// <summary>How the figures over the bars are written, as a .NET number format; null for none. They are left out where they would take more than two thirds of the plot's height.</summary>
     public string? ValueFormat { get; init; } = "0.#";
 
+    /// <summary>Whether the kinds of a group stand on one another instead of side by side; then no figure is below 0, and the figure over the bar is the sum.</summary>
+    public bool IsStacked { get; init; }
+
     /// <summary>Composes the chart.</summary>
     /// <param name="size">Its size, at least 40 x 35 mm.</param>
     /// <param name="title">What it shows, for those who cannot see it.</param>
@@ -43,7 +46,8 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
         }
 
         var values = Series.SelectMany(series => series.Values).ToList();
-        values.ForEach(value => Within.Require(value, -1e12, 1e12, Axis.Title));
+        values.ForEach(value => Within.Require(value, IsStacked ? 0 : -1e12, 1e12, Axis.Title));
+        values = IsStacked ? [.. Categories.Select((_, i) => Series.Sum(series => series.Values[i]))] : values;
         var frame = new ChartFrame(size);
         if (Series.Count > 1)
         {
@@ -62,7 +66,7 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
 
     private double GroupMm(PaperBox plot) => plot.WidthMm / Categories.Count;
 
-    private double BarMm(PaperBox plot) => GroupMm(plot) * GroupShare / Series.Count;
+    private double BarMm(PaperBox plot) => GroupMm(plot) * GroupShare / (IsStacked ? 1 : Series.Count);
 
     // The plot's width depends on the labels of its axis, and these on its height: go on until both agree.
     private Placing Settled(ChartFrame frame, List<double> values, double yLabelsMm)
@@ -116,13 +120,19 @@ public sealed record BarChart(ChartAxis Axis, IReadOnlyList<string> Categories, 
         var labels = new List<(PaperPoint At, double Value)>();
         for (var i = 0; i < Categories.Count; i++)
         {
+            var below = 0.0;
             for (var s = 0; s < Series.Count; s++)
             {
-                var value = Series[s].Values[i];
-                var leftMm = plot.LeftMm + (i * groupMm) + (groupMm * (1 - GroupShare) / 2) + (s * barMm);
-                var endMm = HeightAt(value);
-                Bar(builder, s, new(leftMm, Math.Min(endMm, zeroMm), leftMm + barMm, Math.Max(endMm, zeroMm)));
-                labels.Add((new(leftMm + (barMm / 2), endMm), value));
+                var value = below + Series[s].Values[i];
+                var besideMm = IsStacked ? 0 : s * barMm;
+                var leftMm = plot.LeftMm + (i * groupMm) + (groupMm * (1 - GroupShare) / 2) + besideMm;
+                var (fromMm, endMm) = (HeightAt(below), HeightAt(value));
+                Bar(builder, s, new(leftMm, Math.Min(endMm, fromMm), leftMm + barMm, Math.Max(endMm, fromMm)));
+                below = IsStacked ? value : 0;
+                if (!IsStacked || s == Series.Count - 1)
+                {
+                    labels.Add((new(leftMm + (barMm / 2), endMm), value));
+                }
             }
         }
 

@@ -26,29 +26,6 @@ public static class Charts
             ValueFormat = null,
         }.ToScene(size, "water by month");
 
-    /// <summary>Demand by month and use, at the place of use.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="size">Size of the picture.</param>
-    /// <returns>The picture; uses beyond the fourth are drawn as one.</returns>
-    public static Scene Demand(Design design, PaperSize size)
-    {
-        var uses = design.Demand.Uses.OrderByDescending(use => use.M3PerDay.Sum()).ToList();
-        var most = uses.Count > 5 ? 4 : uses.Count;
-        var series = uses.Take(most).Select(use => new BarSeries(use.Name, use.M3PerDay)).ToList();
-        if (uses.Count > most)
-        {
-            var rest = uses.Skip(most).ToList();
-            series.Add(
-                new("other uses", [.. Enumerable.Range(0, 12).Select(month => rest.Sum(use => use.M3PerDay[month]))])
-            );
-        }
-
-        return new BarChart(new("water at the place of use, m3 a day"), Short, series) { ValueFormat = null }.ToScene(
-            size,
-            "demand by use"
-        );
-    }
-
     /// <summary>Water in the tank through the fortnight in which it stands lowest.</summary>
     /// <param name="design">The design.</param>
     /// <param name="size">Size of the picture.</param>

@@ -27,7 +27,7 @@ internal static class BriefLimits
 
     private static void Demand(FieldMap fields, Brief brief)
     {
-        var uses = DemandYear.UsesOf(brief.Uses, Survey.Of(brief)).ToList();
+        var uses = DemandYear.UsesOf(brief, Survey.Of(brief)).ToList();
         var largest = Enumerable.Range(0, 12).Max(month => uses.Sum(use => use.M3PerDay[month]));
         if (!(largest > 0 && largest <= LargestDemandM3PerDay))
         {

@@ -73,6 +73,9 @@ public sealed record SiteBrief(
     /// <summary>Whether the sea is near, which narrows the days' temperature range.</summary>
     public bool IsOnCoast { get; init; }
 
+    /// <summary>Climate over watered fields.</summary>
+    public required FieldBrief Field { get; init; }
+
     /// <summary>What was read from the weather file; null when there is none.</summary>
     public WeatherRecord? Record { get; init; }
 

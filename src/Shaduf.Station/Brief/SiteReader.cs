@@ -48,6 +48,9 @@ internal static class SiteReader
             WeatherFile = MonthReader.WeatherFile(fields),
             IsOnCoast = fields.OptionalOneOf("coast", BriefReader.YesNo, "Whether the sea is near.") ?? false,
             Surrounds = SurroundsReader.Read(fields),
+            Field = FieldReader.Read(
+                fields.OptionalMap("field", "Climate over watered fields: what crops need beside sun and air.")
+            ),
         };
         CheckSky(fields, site);
         CheckAir(fields, site);

@@ -36,10 +36,11 @@ internal static class SourceReader
                 0.8,
                 "Share of the tested rate that may be drawn for years."
             ),
-            fields.Items("steps", 0, 10, "The step test, smallest flow first.", Step),
+            fields.Items("steps", 0, 10, "The step test, smallest flow first.", TestReader.Step),
             fields.Chosen("pumpSetting", Measure.LengthM, 1, 690, "Depth of the pump's intake."),
             fields.Known("waterTemperature", Measure.TemperatureDegC, 5, 40, "Temperature of the water.")
         );
+        source = Construction(fields, Tests(fields, source));
         if (fields.AreSound("depth", "restLevel", "pumpSetting"))
         {
             Levels(fields, source);
@@ -47,21 +48,88 @@ internal static class SourceReader
 
         if (fields.AreSound("steps"))
         {
-            Steps(fields, source.Steps);
+            TestReader.CheckSteps(fields, source.Steps);
+        }
+
+        if (fields.AreSound("screens", "depth", "constantTest", "testedYield"))
+        {
+            CheckConstruction(fields, source);
         }
 
         fields.Done();
         return source;
     }
 
-    private static StepBrief Step(FieldMap fields)
+    private static SourceBrief Tests(FieldMap fields, SourceBrief source) =>
+        source with
+        {
+            StepMin = fields.Known("stepTime", Measure.TimeS, 600, 86_400, "Length of each step.") / 60,
+            ConstantTest = TestReader.Constant(fields),
+            BucketTest = TestReader.Bucket(fields),
+        };
+
+    private static SourceBrief Construction(FieldMap fields, SourceBrief source) =>
+        source with
+        {
+            Screens = fields.Items("screens", 0, 10, "Screens, from the top down.", Screen),
+            SealM = fields.Known("seal", Measure.LengthM, 0, 100, "Depth to which the casing is grouted."),
+            LicenceM3PerDay =
+                fields.Known("licence", Measure.LitresPerDay, 100, 2e7, "Water a day that the licence allows.") / 1000,
+            DryDays = fields.Known("dryDays", Measure.TimeDays, 1, 400, "Days of pumping without recharge."),
+        };
+
+    private static ScreenBrief Screen(FieldMap fields)
     {
-        var step = new StepBrief(
-            fields.Quantity("flow", Measure.FlowM3PerH, 0.05, 500, "Flow of the step."),
-            fields.Quantity("drawdown", Measure.LengthM, 0.01, 300, "Drawdown below the rest level at the step's end.")
+        var screen = new ScreenBrief(
+            fields.Quantity("top", Measure.LengthM, 0, 690, "Depth of its top."),
+            fields.Quantity("bottom", Measure.LengthM, 1, 700, "Depth of its bottom.")
         );
+        if (fields.AreSound("top", "bottom") && screen.BottomM <= screen.TopM)
+        {
+            fields.Complain(
+                "bottom",
+                Invariant($"{screen.BottomM:0.##} m is not below the top"),
+                Invariant($"more than {screen.TopM:0.##} m is accepted")
+            );
+        }
+
         fields.Done();
-        return step;
+        return screen;
+    }
+
+    private static void CheckConstruction(FieldMap fields, SourceBrief source)
+    {
+        for (var i = 0; i < source.Screens.Count; i++)
+        {
+            if (i > 0 && source.Screens[i].TopM < source.Screens[i - 1].BottomM)
+            {
+                fields.Complain(
+                    $"screens[{i + 1}].top",
+                    "above the bottom of the screen before it",
+                    "screens from the top down are accepted"
+                );
+            }
+
+            if (source.Screens[i].BottomM > source.DepthM)
+            {
+                fields.Complain(
+                    $"screens[{i + 1}].bottom",
+                    Invariant($"{source.Screens[i].BottomM:0.##} m is below the bottom ({source.DepthM:0.##} m)"),
+                    Invariant($"at most {source.DepthM:0.##} m is accepted")
+                );
+            }
+        }
+
+        if (source.TestedYieldM3PerH > source.ConstantTest?.FlowM3PerH)
+        {
+            fields.Complain(
+                "testedYield",
+                Invariant(
+                    $"{source.TestedYieldM3PerH:0.##} m3/h is more than the long test held ({source.ConstantTest.FlowM3PerH:0.##} m3/h)"
+                ),
+                Invariant($"at most {source.ConstantTest.FlowM3PerH:0.##} m3/h is accepted")
+            );
+        }
     }
 
     private static void Levels(FieldMap fields, SourceBrief source)
@@ -113,32 +181,6 @@ internal static class SourceReader
                 "the deepest drawdown lies below the bottom",
                 "drawdowns that end above the bottom are accepted"
             );
-        }
-    }
-
-    private static void Steps(FieldMap fields, IReadOnlyList<StepBrief> steps)
-    {
-        for (var i = 1; i < steps.Count; i++)
-        {
-            if (steps[i].FlowM3PerH <= steps[i - 1].FlowM3PerH)
-            {
-                fields.Complain(
-                    $"steps[{i + 1}].flow",
-                    "the flow does not grow",
-                    "steps from the smallest flow to the largest are accepted"
-                );
-            }
-
-            if (steps[i].DrawdownM <= steps[i - 1].DrawdownM)
-            {
-                fields.Complain(
-                    $"steps[{i + 1}].drawdown",
-                    Invariant(
-                        $"the drawdown does not grow: {steps[i - 1].DrawdownM:0.##} m, then {steps[i].DrawdownM:0.##} m"
-                    ),
-                    "a drawdown that grows with the flow is accepted"
-                );
-            }
         }
     }
 }

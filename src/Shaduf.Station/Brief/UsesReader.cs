@@ -15,17 +15,34 @@ internal static class UsesReader
     /// <returns>The uses.</returns>
     public static UsesBrief Read(FieldMap fields)
     {
+        var own = PatternReader.Own(fields);
+        var patterns = new PatternReader(own);
         var uses = new UsesBrief(
             fields.Known("designYears", Measure.TimeYears, 0, 40, "Years ahead that the station is sized for."),
             fields.Known("growth", Measure.SharePerYear, -0.05, 0.15, "Growth of people, pupils and patients a year."),
             fields.Known("losses", Measure.Share, 0, 0.6, "Share of the water produced that is lost on the way."),
             fields.Known("target", Measure.Share, 0.3, 1, "Share of the demand that must be met."),
-            Heads(fields.OptionalMap("people", "People who fetch or receive water."), "two-peak village"),
-            Heads(fields.OptionalMap("school", "Day pupils."), "school"),
-            Clinic(fields.OptionalMap("clinic", "A clinic.")),
-            fields.Items("livestock", 0, 20, "Herds.", Herd),
-            fields.Items("plots", 0, 30, "Watered plots.", Plot),
-            fields.Items("fixed", 0, 20, "Uses that are the same every day.", Fixed)
+            fields.Known("peakDay", Measure.Share, 1, 2, "Water of the year's peak day, against its month's mean day."),
+            [
+                .. fields.OptionalMap("people", "People who fetch or receive water.") is { } people
+                    ? [People(people, "people", patterns)]
+                    : (IEnumerable<HeadsBrief>)[],
+                .. fields.Items(
+                    "groups",
+                    0,
+                    10,
+                    "More people, at other levels of supply.",
+                    group => People(group, group.Text("name", "What they are called.", 40), patterns)
+                ),
+            ],
+            fields.OptionalMap("school", "A school.") is { } school
+                ? Heads(school, "school", ServiceLevel.ForPupils, patterns)
+                : null,
+            Clinic(fields.OptionalMap("clinic", "A clinic."), patterns),
+            fields.Items("livestock", 0, 20, "Herds.", herd => Herd(herd, patterns)),
+            fields.Items("plots", 0, 30, "Watered plots.", plot => PlotReader.Read(plot, patterns)),
+            fields.Items("fixed", 0, 20, "Uses that are the same every day.", use => Fixed(use, patterns)),
+            own
         )
         {
             TargetSpan =
@@ -43,36 +60,48 @@ internal static class UsesReader
     private static void RefuseNoUse(FieldMap fields, UsesBrief uses)
     {
         if (
-            fields.AreSound("people", "school", "clinic", "livestock", "plots", "fixed")
-            && uses is { People: null, School: null, Clinic: null }
+            fields.AreSound("people", "groups", "school", "clinic", "livestock", "plots", "fixed")
+            && uses is { People.Count: 0, School: null, Clinic: null }
             && uses.Livestock.Count + uses.Plots.Count + uses.Fixed.Count == 0
         )
         {
             fields.Complain(
                 "people",
                 "nobody uses any water",
-                "at least one of people, school, clinic, livestock, plots, fixed is needed"
+                "at least one of people, groups, school, clinic, livestock, plots, fixed is needed"
             );
         }
     }
 
-    private static HeadsBrief? Heads(FieldMap? fields, string pattern)
-    {
-        if (fields is null)
-        {
-            return null;
-        }
+    private static HeadsBrief People(FieldMap fields, string name, PatternReader patterns) =>
+        Heads(fields, name, ServiceLevel.ForPeople, patterns);
 
+    private static HeadsBrief Heads(
+        FieldMap fields,
+        string name,
+        IReadOnlyList<ServiceLevel> levels,
+        PatternReader patterns
+    )
+    {
+        var level = fields.OptionalOneOf(
+            "level",
+            [.. levels.Select((each, i) => (each.Name, i))],
+            "Level of supply; gives the water for each where 'each' does not."
+        );
+        var arePupils = levels == ServiceLevel.ForPupils;
         var heads = new HeadsBrief(
+            name,
             fields.Count("count", 1, 200_000, "How many today."),
+            level is { } index ? levels[index].Name : null,
             fields.Known("each", Measure.LitresPerDay, 1, 500, EachAbout),
-            Pattern(fields, pattern)
+            patterns.Name(fields, arePupils ? "school" : "two-peak village"),
+            arePupils
         );
         fields.Done();
         return heads;
     }
 
-    private static ClinicBrief? Clinic(FieldMap? fields)
+    private static ClinicBrief? Clinic(FieldMap? fields, PatternReader patterns)
     {
         if (fields is null)
         {
@@ -83,25 +112,28 @@ internal static class UsesReader
             fields.Count("outpatients", 0, 10_000, "Out-patients a day."),
             fields.Known("eachOutpatient", Measure.LitresPerDay, 1, 100, EachAbout),
             fields.Count("beds", 0, 1000, "Beds."),
-            fields.Known("eachBed", Measure.LitresPerDay, 5, 400, EachAbout)
+            fields.Known("eachBed", Measure.LitresPerDay, 5, 400, EachAbout),
+            patterns.Name(fields, "daytime-even")
         );
         fields.Done();
         return clinic;
     }
 
-    private static HerdBrief Herd(FieldMap fields)
+    private static HerdBrief Herd(FieldMap fields, PatternReader patterns)
     {
+        var known = string.Join(", ", Livestock.Animals);
         var herd = new HerdBrief(
-            fields.Text("animal", $"Kind of animal; {string.Join(", ", Assumption.Animals)} have a default use.", 30),
+            fields.Text("animal", $"Kind of animal; {known} have a default use.", 30),
             fields.Count("count", 1, 100_000, "How many."),
-            fields.Known("each", Measure.LitresPerDay, 0.05, 200, EachAbout)
+            fields.Known("each", Measure.LitresPerDay, 0.05, 200, "Water for each a day, all year."),
+            patterns.Name(fields, "livestock")
         );
-        if (fields.AreSound("animal", "each") && herd.EachLPerDay is null && !Assumption.Animals.Contains(herd.Animal))
+        if (fields.AreSound("animal", "each") && herd.EachLPerDay is null && !Livestock.Animals.Contains(herd.Animal))
         {
             fields.Complain(
                 "animal",
                 $"no default use is known for '{herd.Animal}'",
-                $"{string.Join(", ", Assumption.Animals)}, or a field 'each', is accepted"
+                $"{known}, or a field 'each', is accepted"
             );
         }
 
@@ -109,47 +141,14 @@ internal static class UsesReader
         return herd;
     }
 
-    private static PlotBrief Plot(FieldMap fields)
-    {
-        var need = fields.Map("need", "Water that the crop needs from irrigation in each month.");
-        var plot = new PlotBrief(
-            fields.Text("crop", "What grows there.", 40),
-            fields.Quantity("area", Measure.AreaM2, 1, 5e6, "Area."),
-            [
-                .. BriefReader.Months.Select(month =>
-                    need.Quantity(month, Measure.MmPerDay, 0, 20, "Need in this month.")
-                ),
-            ],
-            fields.Known("efficiency", Measure.Share, 0.3, 1, "Share of the water that reaches the roots."),
-            Pattern(fields, "morning-evening irrigation")
-        );
-        need.Done();
-        fields.Done();
-        return plot;
-    }
-
-    private static FixedUseBrief Fixed(FieldMap fields)
+    private static FixedUseBrief Fixed(FieldMap fields, PatternReader patterns)
     {
         var use = new FixedUseBrief(
             fields.Text("name", "What it is.", 40),
             fields.Quantity("water", Measure.LitresPerDay, 1, 5e6, "Water a day."),
-            Pattern(fields, "daytime-even")
+            patterns.Name(fields, "daytime-even")
         );
         fields.Done();
         return use;
-    }
-
-    private static string Pattern(FieldMap fields, string usual)
-    {
-        var names = DrawPattern.Names;
-        var pattern =
-            fields.OptionalText("pattern", $"Hours of draw: {string.Join(", ", names)}; left out: {usual}.", 40)
-            ?? usual;
-        if (fields.AreSound("pattern") && !names.Contains(pattern))
-        {
-            fields.Complain("pattern", $"'{pattern}' is not a draw pattern", Nearest.Or(pattern, names));
-        }
-
-        return pattern;
     }
 }

@@ -18,18 +18,24 @@ public sealed record UseYear(
     IReadOnlyList<double> M3PerDay,
     DrawPattern Pattern,
     bool IsDrinking
-);
+)
+{
+    /// <summary>How its months were worked out; null when all are the same.</summary>
+    public WorkingSheet? Working { get; init; }
+}
 
 /// <summary>What the station must deliver, use by use and hour by hour, in the design year.</summary>
 /// <param name="Uses">The uses, at the place of use.</param>
 /// <param name="M3PerDay">Water to be produced in each month, losses included [m³/d].</param>
 /// <param name="HourM3">Water drawn from the tank in each hour of the year, losses included [m³].</param>
-/// <param name="Working">How the largest month was worked out.</param>
+/// <param name="PeakDayM3">Water to be produced on the peak day of the largest month [m³].</param>
+/// <param name="Workings">How use by use and the largest month were worked out.</param>
 public sealed record DemandYear(
     IReadOnlyList<UseYear> Uses,
     IReadOnlyList<double> M3PerDay,
     ImmutableArray<double> HourM3,
-    WorkingSheet Working
+    double PeakDayM3,
+    IReadOnlyList<WorkingSheet> Workings
 )
 {
     /// <summary>The month with the largest demand, 0 to 11.</summary>
@@ -57,7 +63,7 @@ public sealed record DemandYear(
     /// <returns>The demand.</returns>
     public static DemandYear Of(Brief brief, Survey survey)
     {
-        var uses = UsesOf(brief.Uses, survey).ToList();
+        var uses = UsesOf(brief, survey).ToList();
         var production = Enumerable
             .Range(0, 12)
             .Select(month => Losses.ProductionM3(uses.Sum(use => use.M3PerDay[month]), survey["losses"]))
@@ -81,7 +87,24 @@ public sealed record DemandYear(
             hours.Add(byHour[YearCalendar.MonthOf(hour), hour % 24]);
         }
 
-        return new(uses, production, hours.MoveToImmutable(), Show(uses, production, survey["losses"]))
+        var peak = Enumerable.Range(0, 12).MaxBy(month => production[month]);
+        var peakM3 = Losses.ProductionM3(
+            uses.Sum(use =>
+                use.IsDrinking ? PeakDay.M3PerDay(use.M3PerDay[peak], survey["peak-day"]) : use.M3PerDay[peak]
+            ),
+            survey["losses"]
+        );
+        return new(
+            uses,
+            production,
+            hours.MoveToImmutable(),
+            peakM3,
+            [
+                DemandWorking.Largest(uses, peak, survey, peakM3),
+                DemandWorking.Months(uses, survey["losses"]),
+                .. uses.Select(use => use.Working).OfType<WorkingSheet>(),
+            ]
+        )
         {
             DrinkingM3PerDay = Enumerable
                 .Range(0, 12)
@@ -94,105 +117,64 @@ public sealed record DemandYear(
         };
     }
 
-    internal static IEnumerable<UseYear> UsesOf(UsesBrief uses, Survey survey)
+    internal static IEnumerable<UseYear> UsesOf(Brief brief, Survey survey)
     {
-        var years = survey["design-years"];
-        var growth = survey["growth"];
-        UseYear Grown(string name, double count, double litres, string pattern)
+        var uses = brief.Uses;
+        foreach (var heads in uses.People)
         {
-            var later = Population.GeometricCount(count, growth, years);
-            return Steady(
-                name,
-                later * litres / 1000,
-                Invariant(
-                    $"{count:0} today, {later:0} in {years:0} years at {growth * 100:0.##} % a year; {litres:0.#} L/d each"
-                ),
-                pattern
-            );
-        }
-
-        if (uses.People is { } people)
-        {
-            yield return Grown("people", people.Count, survey["people-litres"], people.Pattern);
+            yield return Grown(heads.Name, heads.Count, survey.LitresOf(heads), uses.PatternOf(heads.Pattern), survey);
         }
 
         if (uses.School is { } school)
         {
-            yield return Grown("school", school.Count, survey["school-litres"], school.Pattern);
+            yield return Grown("school", school.Count, survey.LitresOf(school), uses.PatternOf(school.Pattern), survey);
         }
 
         if (uses.Clinic is { } clinic)
         {
-            yield return Grown("clinic, out-patients", clinic.Outpatients, survey["outpatient-litres"], "daytime-even");
-            yield return Grown("clinic, beds", clinic.Beds, survey["bed-litres"], "daytime-even");
+            var pattern = uses.PatternOf(clinic.Pattern);
+            yield return Grown(
+                "clinic, out-patients",
+                clinic.Outpatients,
+                survey["outpatient-litres"],
+                pattern,
+                survey
+            );
+            yield return Grown("clinic, beds", clinic.Beds, survey["bed-litres"], pattern, survey);
         }
 
         foreach (var herd in uses.Livestock)
         {
-            var litres = herd.EachLPerDay ?? survey[$"{herd.Animal}-litres"];
-            yield return Steady(
-                herd.Animal,
-                herd.Count * litres / 1000,
-                Invariant($"{herd.Count} head, {litres:0.#} L/d each, no growth"),
-                "livestock"
-            );
+            yield return HerdYear.Of(herd, survey.Climate.AirDegC, uses.PatternOf(herd.Pattern));
         }
 
+        var field = uses.Plots.Count > 0 ? FieldYear.Of(brief.Site, survey) : null;
         foreach (var plot in uses.Plots)
         {
-            yield return Plot(plot, plot.EfficiencyShare ?? survey["plot-efficiency"]);
+            var share = plot.ReachingShare ?? survey["plot-efficiency"];
+            yield return PlotYear.Of(plot, field!, share, uses.PatternOf(plot.Pattern));
         }
 
         foreach (var use in uses.Fixed)
         {
-            yield return Steady(use.Name, use.LPerDay / 1000, "the same every day", use.Pattern);
+            yield return Steady(use.Name, use.LPerDay / 1000, "the same every day", uses.PatternOf(use.Pattern));
         }
     }
 
-    private static UseYear Plot(PlotBrief plot, double efficiencyShare) =>
-        new(
-            plot.Crop,
-            Invariant(
-                $"{plot.AreaM2 / 10_000:0.##} ha; need from January on {string.Join(" ", plot.NeedMmPerDay.Select(mm => Invariant($"{mm:0.#}")))} mm/d over {efficiencyShare * 100:0} %"
-            ),
-            [.. plot.NeedMmPerDay.Select(mm => mm / 1000 * plot.AreaM2 / efficiencyShare)],
-            DrawPattern.Named(plot.Pattern),
-            false
-        );
-
-    private static UseYear Steady(string name, double m3PerDay, string says, string pattern) =>
-        new(name, says, [.. Enumerable.Repeat(m3PerDay, 12)], DrawPattern.Named(pattern), true);
-
-    private static Line UseLine(UseYear use, int month) =>
-        new(
-            "Q",
-            use.IsDrinking ? "number x litres / 1000" : "need / 1000 x area / efficiency",
-            use.Says,
-            use.M3PerDay[month],
-            "m3/d",
-            "station/demand-year",
-            use.Name
-        );
-
-    private static WorkingSheet Show(List<UseYear> uses, List<double> production, double lossShare)
+    private static UseYear Grown(string name, double count, double litres, DrawPattern pattern, Survey survey)
     {
-        var month = Enumerable.Range(0, 12).MaxBy(each => production[each]);
-        var net = uses.Sum(use => use.M3PerDay[month]);
-        return new(
-            $"Demand in {YearCalendarNames.Months[month]}, the largest month",
-            [
-                .. uses.Select(use => UseLine(use, month)),
-                new("Q_net", "sum of the uses", "", net, "m3/d", "station/demand-year", ""),
-                new(
-                    "Q_prod",
-                    "Q_net / (1 - L)",
-                    Invariant($"{net:0.###} / (1 - {lossShare:0.###})"),
-                    production[month],
-                    "m3/d",
-                    "water/losses",
-                    "losses as a share of production"
-                ),
-            ]
+        var (years, growth) = (survey["design-years"], survey["growth"]);
+        var later = Population.GeometricCount(count, growth, years);
+        return Steady(
+            name,
+            later * litres / 1000,
+            Invariant(
+                $"{count:0} today, {later:0} in {years:0} years at {growth * 100:0.##} % a year; {litres:0.#} L/d each"
+            ),
+            pattern
         );
     }
+
+    private static UseYear Steady(string name, double m3PerDay, string says, DrawPattern pattern) =>
+        new(name, says, [.. Enumerable.Repeat(m3PerDay, 12)], pattern, true);
 }

@@ -8,8 +8,8 @@ internal static class Pipes
     // Slower than this a pumped main costs pipe for nothing; the next size down is tried anyway.
     private const double SlowestMPerS = 0.35;
 
-    /// <summary>The two narrowest risers that carry the flow and the pump's closed-valve head; the widest when none does.</summary>
-    public static IReadOnlyList<PipeCard> Risers(SizingGround ground, double flowM3PerH, double shutOffM)
+    /// <summary>The two narrowest risers that carry the flow, the pump's closed-valve head and what hangs on them; the widest when none does.</summary>
+    public static IReadOnlyList<PipeCard> Risers(SizingGround ground, PumpCard pump, double flowM3PerH, double shutOffM)
     {
         if (ground.Brief.Lift.Riser is { } name)
         {
@@ -22,6 +22,7 @@ internal static class Pipes
         var fit = all.Where(pipe =>
                 Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS
                 && Lift.AllowedBar(pipe, degC) >= pressureBar
+                && WellBuild.Carries(pipe, pump.MassKg, ground)
             )
             .Take(2)
             .ToList();

@@ -107,7 +107,7 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         var curve = pump.Curve;
         var bestM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Well.YieldM3PerH);
         return from drive in Drives(pump, isLoose)
-            from riser in Pipes.Risers(ground, bestM3PerH, curve.ShutOffHeadM)
+            from riser in Pipes.Risers(ground, pump, bestM3PerH, curve.ShutOffHeadM)
             from main in Pipes.Mains(ground, bestM3PerH, curve.ShutOffHeadM)
             let lift = Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main)
             let filter = MotorFilter.Of(pump, drive, Electrics.MotorCableM(ground.Survey, lift), ground.Shelf)

@@ -58,15 +58,6 @@ internal static class WaterFindings
             "",
             ""
         );
-        yield return new(
-            "demand/peak",
-            FindingStatus.Holds,
-            Invariant($"largest demand, in {YearCalendarNames.Months[design.Demand.PeakMonth]}, losses included"),
-            design.Demand.M3PerDay[design.Demand.PeakMonth],
-            null,
-            "m3/d",
-            "brief and table of defaults"
-        );
     }
 
     // The target is held against the worst month or the year; the other is told beside it.

@@ -1,32 +1,25 @@
-using Shaduf.Water;
 using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>Findings of the source.</summary>
+/// <summary>Findings of the borehole or well with the pump in it.</summary>
 internal static class WellFindings
 {
-    // Judgement, no source: beyond it the borehole, not the aquifer, holds the water back.
-    private const double MostWellLossShare = 0.5;
-
     // Room for a plumb borehole, 10 to 15 mm; from memory.
     internal const double LeastCasingRoomMm = 10;
 
+    // Grout round the casing from the surface; general guide.
+    private const double LeastSealM = 3;
+
     /// <summary>Findings of the source for the pump chosen.</summary>
-    /// <param name="well">The well.</param>
-    /// <param name="survey">Settled figures.</param>
-    /// <param name="pump">The pump.</param>
-    /// <param name="largestFlowM3PerH">Largest flow of the year [m³/h].</param>
-    /// <param name="cooling">Cooling of the motor.</param>
+    /// <param name="design">The design so far.</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(
-        Well well,
-        Survey survey,
-        PumpCard pump,
-        double largestFlowM3PerH,
-        Cooling cooling
-    ) =>
+    public static IEnumerable<Finding> Of(Design design)
+    {
+        var (well, survey, source) = (design.Well, design.Survey, design.Brief.Source);
+        var largestFlowM3PerH = design.Sizing.Table.FullFlowM3PerH;
+        return
         [
             Finding.AtMost(
                 "source/yield",
@@ -34,14 +27,20 @@ internal static class WellFindings
                 well.YieldM3PerH * (1 + 1e-6),
                 "m3/h",
                 Invariant(
-                    $"the largest flow of the year stays within {survey["yield-share"] * 100:0} % of the tested rate"
+                    $"the largest flow of the year stays within {survey["yield-share"] * 100:0} % of the tested rate, and the level above {well.LowestLevelM:0.0} m"
                 ),
                 "share of the constant rate for long use: national practice, from memory"
             ),
-            .. Depths(well, survey, pump, largestFlowM3PerH),
-            cooling.Finding(),
-            .. StepTest(survey, largestFlowM3PerH),
+            .. Depths(well, survey, design.Choice.Pump, largestFlowM3PerH),
+            .. Season(well, survey),
+            .. Probes(well, survey, largestFlowM3PerH),
+            .. Screens(source, well, survey, largestFlowM3PerH),
+            .. Licence(design),
+            Seal(source),
+            design.Works.Cooling.Finding(),
+            .. TestFindings.Of(source, survey, largestFlowM3PerH),
         ];
+    }
 
     private static IEnumerable<Finding> Depths(Well well, Survey survey, PumpCard pump, double largestFlowM3PerH)
     {
@@ -71,49 +70,118 @@ internal static class WellFindings
         );
     }
 
-    private static IEnumerable<Finding> StepTest(Survey survey, double largestFlowM3PerH)
+    private static IEnumerable<Finding> Season(Well well, Survey survey)
     {
-        var (flow, drawdown) = (largestFlowM3PerH / 3600, survey.Drawdown);
-        if (flow > drawdown.LargestFlowM3PerS * (1 + 1e-6))
+        if (well.SeasonM > 0 && well.RestDryM >= survey.DepthM)
         {
             yield return new(
-                "source/beyond-test",
-                FindingStatus.Look,
-                "the largest flow of the year lies beyond the largest flow tested: the drawdown there is a guess",
-                largestFlowM3PerH,
-                drawdown.LargestFlowM3PerS * 3600,
-                "m3/h",
-                "step test"
-            );
-        }
-
-        if (drawdown.Basis == DrawdownBasis.RegressionRefused)
-        {
-            yield return new(
-                "source/step-test",
-                FindingStatus.Look,
-                "the steps do not follow aquifer and well loss together (the borehole may still have been clearing): the largest drawdown per flow is taken for all flows",
-                null,
-                null,
-                "",
-                "Jacob 1947, Hantush-Bierschenk"
-            );
-        }
-
-        if (drawdown.Basis == DrawdownBasis.Steps && flow > 0)
-        {
-            var lostShare = drawdown.WellS2PerM5 * flow * flow / drawdown.DrawdownM(flow);
-            yield return new(
-                "source/well-loss",
-                lostShare <= MostWellLossShare ? FindingStatus.Holds : FindingStatus.Look,
-                lostShare <= MostWellLossShare
-                    ? "share of the drawdown that is lost in screen and casing at the largest flow"
-                    : "most of the drawdown is lost in screen and casing: have the borehole cleaned or ask the driller",
-                lostShare * 100,
-                MostWellLossShare * 100,
-                "%",
-                "C Q2 / (B Q + C Q2), Jacob 1947; the limit is judgement, no source (Walton's classes are for wells of high yield)"
+                "source/season",
+                FindingStatus.Stop,
+                "a season of this pumping drains the source: ask for less water, or find another source",
+                survey.RestLevelM + survey["seasonal-fall"] + well.SeasonM,
+                survey.DepthM,
+                "m",
+                "superposition of Cooper and Jacob 1946"
             );
         }
     }
+
+    private static IEnumerable<Finding> Probes(Well well, Survey survey, double largestFlowM3PerH)
+    {
+        var level = well.LevelM(survey, largestFlowM3PerH);
+        var holds = level <= well.StopProbeM;
+        yield return new(
+            "source/dry-run",
+            holds ? FindingStatus.Holds : FindingStatus.Look,
+            holds
+                ? Invariant(
+                    $"lowest level while the pump runs, above the probe that stops it; it starts again at {well.StartProbeM(survey):0.0} m"
+                )
+                : "the level falls below the probe that stops the pump: it will start and stop all day; hang it deeper or draw less",
+            level,
+            well.StopProbeM,
+            "m",
+            "stop 1 m above the intake, never less than 0.5 m; judgement, no source"
+        );
+    }
+
+    private static IEnumerable<Finding> Screens(SourceBrief source, Well well, Survey survey, double largestFlowM3PerH)
+    {
+        if (source.Screens is not [var first, ..])
+        {
+            yield break;
+        }
+
+        var inScreen = source.Screens.Any(screen =>
+            well.PumpSettingM + Well.MotorRoomM > screen.TopM && well.PumpSettingM < screen.BottomM
+        );
+        yield return new(
+            "source/screen",
+            inScreen ? FindingStatus.Look : FindingStatus.Holds,
+            inScreen
+                ? "pump or motor hang in a screen: sand is drawn and the motor is not cooled; hang it in plain casing, or fit a shroud"
+                : "pump and motor hang in plain casing",
+            well.PumpSettingM + Well.MotorRoomM,
+            first.TopM,
+            "m",
+            "1.5 m for the motor below the intake; judgement, no source"
+        );
+        yield return DryScreen(first, well.LevelM(survey, largestFlowM3PerH));
+    }
+
+    private static Finding DryScreen(ScreenBrief first, double level) =>
+        new(
+            "source/screen-dry",
+            level <= first.TopM ? FindingStatus.Holds : FindingStatus.Look,
+            level <= first.TopM
+                ? "lowest level while the pump runs stays above the screen"
+                : "the level falls below the top of the screen: air gets in, and the screen clogs",
+            level,
+            first.TopM,
+            "m",
+            "common practice, no source"
+        );
+
+    private static IEnumerable<Finding> Licence(Design design)
+    {
+        if (design.Brief.Source.LicenceM3PerDay is not { } licence)
+        {
+            yield break;
+        }
+
+        var most = Enumerable
+            .Range(0, 12)
+            .Max(month => design.Year.PumpedM3[month] / Sun.YearCalendar.DaysInMonth[month]);
+        yield return Finding.AtMost(
+            "source/licence",
+            most,
+            licence,
+            "m3/d",
+            "water drawn on the mean day of the month in which most is drawn, against the licence",
+            "licence of the brief"
+        );
+    }
+
+    private static Finding Seal(SourceBrief source) =>
+        source.SealM is { } sealM
+            ? new(
+                "source/seal",
+                sealM >= LeastSealM ? FindingStatus.Holds : FindingStatus.Look,
+                sealM >= LeastSealM
+                    ? "grouted seal round the casing"
+                    : "the grouted seal is short: dirty water may run down the casing",
+                sealM,
+                LeastSealM,
+                "m",
+                "general guide, 3 m at least"
+            )
+            : new(
+                "source/seal",
+                FindingStatus.Unchecked,
+                "nobody knows whether the casing is grouted: ask the driller; without a seal dirty water runs down the casing",
+                null,
+                LeastSealM,
+                "m",
+                "general guide, 3 m at least"
+            );
 }

@@ -24,15 +24,6 @@ public sealed record Assumption(
     private static IReadOnlyDictionary<string, CsvRow> Defaults { get; } =
         Csv.Embedded(typeof(Assumption).Assembly, "defaults.csv").ToDictionary(row => row["id"]);
 
-    /// <summary>Animals with a default water use.</summary>
-    public static IReadOnlyList<string> Animals { get; } =
-    [
-        .. Defaults
-            .Keys.Where(id => id.EndsWith("-litres", StringComparison.Ordinal))
-            .Select(id => id[..^7])
-            .Where(IsAnimal),
-    ];
-
     /// <summary>The value in the table of defaults, in the unit the table shows.</summary>
     /// <param name="id">Short name.</param>
     /// <returns>The value.</returns>
@@ -67,9 +58,6 @@ public sealed record Assumption(
             row["leans"].Split(';', StringSplitOptions.RemoveEmptyEntries)
         );
     }
-
-    private static bool IsAnimal(string id) =>
-        Defaults[$"{id}-litres"]["field"].StartsWith("uses.livestock", StringComparison.Ordinal);
 
     private static string Shown(CsvRow row)
     {

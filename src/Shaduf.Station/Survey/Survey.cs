@@ -27,11 +27,14 @@ public sealed record Survey
     /// <summary>Depth to the water at rest on the day of the test [m].</summary>
     public required double RestLevelM { get; init; }
 
-    /// <summary>Flow that was tested, or is taken for it [m³/h].</summary>
-    public required double TestedYieldM3PerH { get; init; }
+    /// <summary>What the tests of the source say.</summary>
+    public required TestedWell Tested { get; init; }
 
-    /// <summary>Drawdown as a function of flow.</summary>
-    public required StepDrawdown Drawdown { get; init; }
+    /// <summary>Flow that was tested, or is taken for it [m³/h].</summary>
+    public double TestedYieldM3PerH => Tested.YieldM3PerH;
+
+    /// <summary>Drawdown at the end of a pumping day, by the flow of the hour.</summary>
+    public StepDrawdown Drawdown => Tested.Day;
 
     /// <summary>A figure by its name in the table of defaults.</summary>
     /// <param name="id">Short name.</param>
@@ -63,15 +66,16 @@ public sealed record Survey
         taken.AddRange(NotLookedAt(brief));
         var restM = brief.Source.RestLevelM ?? Take(taken, "rest-level", 0.8 * brief.Source.DepthM!.Value, "m");
         var depthM = brief.Source.DepthM ?? Take(taken, "depth", restM + 20, "m");
-        var yieldM3PerH = Yield(brief.Source, taken);
+        var tested = TestedWell.Of(brief.Source, depthM - restM, taken);
+        var climate = ClimateOf(brief.Site, figures, taken);
+        taken.AddRange(UseAssumptions.Of(brief, climate));
         return new()
         {
             Figures = figures,
-            Climate = ClimateOf(brief.Site, figures, taken),
+            Climate = climate,
             DepthM = depthM,
             RestLevelM = restM,
-            TestedYieldM3PerH = yieldM3PerH,
-            Drawdown = DrawdownOf(brief.Source, yieldM3PerH, depthM - restM, taken),
+            Tested = tested,
             Assumptions = taken,
         };
     }
@@ -93,20 +97,14 @@ public sealed record Survey
         Settle("growth", uses.GrowthPerYearShare);
         Settle("losses", uses.LossShare);
         Settle("target", uses.TargetShare);
-        Settle("people-litres", uses.People?.EachLPerDay, uses.People is not null);
-        Settle("school-litres", uses.School?.EachLPerDay, uses.School is not null);
+        Settle("peak-day", uses.PeakDayFactor);
+        Settle("people-litres", null, uses.People.Any(IsOpen));
+        Settle("school-litres", null, uses.School is { } school && IsOpen(school));
         Settle("outpatient-litres", uses.Clinic?.OutpatientLPerDay, uses.Clinic is not null);
         Settle("bed-litres", uses.Clinic?.BedLPerDay, uses.Clinic is not null);
-        foreach (var animal in Assumption.Animals)
-        {
-            Settle(
-                $"{animal}-litres",
-                null,
-                uses.Livestock.Any(herd => herd.Animal == animal && herd.EachLPerDay is null)
-            );
-        }
-
-        Settle("plot-efficiency", null, uses.Plots.Any(plot => plot.EfficiencyShare is null));
+        Settle("plot-efficiency", null, uses.Plots.Any(plot => plot.ReachingShare is null));
+        var isPlanted = uses.Plots.Any(plot => plot.Planting is not null);
+        Settle("wind-height", brief.Site.Field.WindHeightM, isPlanted && FieldYear.IsFull(brief.Site));
         Settle("stand", brief.Tank.GivenStandM, brief.Taps is not null);
         Settle("transport", brief.Money.GivenTransportKm);
         figures["record-low"] = brief.Site.RecordLowDegC ?? Take(taken, "record-low", ColdDegC(brief.Site), "degC");
@@ -116,12 +114,13 @@ public sealed record Survey
         Settle("casing", brief.Source.CasingMm);
         Settle("seasonal-fall", brief.Source.SeasonalFallM);
         Settle("yield-share", brief.Source.YieldShare);
+        Settle("dry-days", brief.Source.DryDays, brief.Source.ConstantTest is not null);
         Settle("water-temperature", brief.Source.WaterDegC);
         Settle("pipe-temperature", brief.Source.WaterDegC);
         Settle(
             "reserve",
             brief.Tank.ReserveDays,
-            uses.Plots.Count == 0 || uses.Livestock.Count + uses.Fixed.Count > 0 || uses.People is not null
+            uses.Plots.Count == 0 || uses.Livestock.Count + uses.Fixed.Count + uses.People.Count > 0
         );
         Settle("tank-restart", brief.Tank.RestartShare);
         Settle("albedo", brief.Array.AlbedoShare);
@@ -160,6 +159,17 @@ public sealed record Survey
             ("drive-life", life.DriveYears),
             ("solar-care", life.CareShare),
         ];
+
+    // Neither a figure nor a level of supply is given.
+    private static bool IsOpen(HeadsBrief heads) => heads is { EachLPerDay: null, Level: null };
+
+    /// <summary>Water for each of some people or pupils: the brief's figure, else that of their level, else the default [L/d].</summary>
+    /// <param name="heads">The people or pupils.</param>
+    /// <returns>Water [L/d].</returns>
+    public double LitresOf(HeadsBrief heads) =>
+        heads.EachLPerDay
+        ?? ServiceLevel.All.FirstOrDefault(level => level.Name == heads.Level)?.LitresPerDay
+        ?? this[heads.ArePupils ? "school-litres" : "people-litres"];
 
     // What is no figure, and was left open.
     private static IEnumerable<Assumption> NotLookedAt(Brief brief)
@@ -218,31 +228,6 @@ public sealed record Survey
         {
             SwingK = [.. site.Months.Select(month => month.HighDegC - month.LowDegC)],
         };
-    }
-
-    // The tested rate; else the largest step; else half the driller's figure; else a hand pump's flow.
-    private static double Yield(SourceBrief source, List<Assumption> taken) =>
-        source.TestedYieldM3PerH
-        ?? (source.Steps.Count >= 3 ? source.Steps[^1].FlowM3PerH : (double?)null)
-        ?? Take(taken, "yield", (source.DrillersFigureM3PerH / 2) ?? 1.0, "m3/h");
-
-    private static StepDrawdown DrawdownOf(
-        SourceBrief source,
-        double yieldM3PerH,
-        double columnM,
-        List<Assumption> taken
-    )
-    {
-        if (source.Steps.Count > 0)
-        {
-            return StepDrawdown.Fit([
-                .. source.Steps.Select(step => new PumpedStep(step.FlowM3PerH / 3600, step.DrawdownM)),
-            ]);
-        }
-
-        var drawdownM = 2.0 / 3 * columnM;
-        taken.Add(Assumption.Of("drawdown", Shown(drawdownM, Invariant($"m at {yieldM3PerH:0.##} m3/h"))));
-        return StepDrawdown.FromSingle(yieldM3PerH / 3600, drawdownM);
     }
 
     private static double Take(List<Assumption> taken, string id, double value, string unit)

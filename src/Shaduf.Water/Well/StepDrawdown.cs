@@ -55,6 +55,18 @@ public sealed record StepDrawdown(
         return (AquiferSPerM2 + (WellS2PerM5 * flowM3PerS)) * flowM3PerS;
     }
 
+    /// <summary>The rate that draws the level down so far; at most 10 m3/s.</summary>
+    /// <param name="drawdownM">Fall of the level below rest [m], 0 to 1000.</param>
+    /// <returns>Rate [m3/s].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The argument is outside its range, or NaN.</exception>
+    /// <source>Jacob 1947, s = BQ + CQ2, solved for Q</source>
+    public double FlowAtM3PerS(double drawdownM)
+    {
+        Within.Require(drawdownM, 0, 1000, "m");
+        var root = AquiferSPerM2 + Math.Sqrt((AquiferSPerM2 * AquiferSPerM2) + (4 * WellS2PerM5 * drawdownM));
+        return root > 0 ? Math.Min(10, 2 * drawdownM / root) : 10;
+    }
+
     /// <summary>A well known by one reading only: a straight line through it.</summary>
     /// <param name="flowM3PerS">Rate [m3/s], 0.000001 to 1.</param>
     /// <param name="drawdownM">Drawdown at that rate [m], 0 to 500.</param>

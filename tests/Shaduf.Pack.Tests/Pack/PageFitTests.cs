@@ -127,7 +127,8 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
         Scene[] pictures =
         [
             Charts.Water(design, size),
-            Charts.Demand(design, size),
+            DemandCharts.Months(design, size),
+            DemandCharts.Hours(design, size),
             PumpChart.Of(design, size),
             ChoiceCharts.LifeCycle(design, size),
             ChoiceCharts.Sensitivity(design, size),

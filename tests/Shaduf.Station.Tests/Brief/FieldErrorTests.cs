@@ -65,7 +65,7 @@ public sealed class FieldErrorTests
     [InlineData(
         "depth: 110 m",
         "xyzzy: 110 m",
-        "56:3: source.xyzzy: no such field; casing, depth, drillersFigure, pumpSetting, restLevel, seasonalFall, steps, testedYield, waterTemperature, yieldShare are accepted"
+        "56:3: source.xyzzy: no such field; bucketTest, casing, constantTest, depth, drillersFigure, dryDays, licence, pumpSetting, restLevel, screens, seal, seasonalFall, stepTime, steps, testedYield, waterTemperature, yieldShare are accepted"
     )]
     [InlineData(
         "growth: 1.5 %/year",
@@ -105,7 +105,7 @@ public sealed class FieldErrorTests
     [InlineData(
         "animal: cattle, count: 70, each: 20 L/d",
         "animal: yak, count: 70",
-        "52:17: uses.livestock[1].animal: no default use is known for 'yak'; cattle, camel, donkey, goat, sheep, or a field 'each', is accepted"
+        "52:17: uses.livestock[1].animal: no default use is known for 'yak'; cattle, camel, donkey, goat, sheep, calf, growing cattle, finishing cattle, heifer in calf, dry cow, cow in milk, bull, horse, pig, poultry, or a field 'each', is accepted"
     )]
     [InlineData(
         "kind: elbow 90, count: 6",

@@ -59,6 +59,7 @@ public sealed class UnknownTests
                 "motor-cable",
                 "near",
                 "overhead",
+                "peak-day",
                 "people-litres",
                 "pipe-temperature",
                 "pump-life",

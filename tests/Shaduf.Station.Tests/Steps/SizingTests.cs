@@ -135,7 +135,7 @@ public sealed class SizingTests
             survey,
             Sky.Of(brief, survey, demand),
             demand,
-            Well.Of(brief, survey),
+            Well.Of(brief, survey, demand),
             file.Shelf,
             new(brief, file.Shelf, prices)
         );

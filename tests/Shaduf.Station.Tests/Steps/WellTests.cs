@@ -51,6 +51,6 @@ public sealed class WellTests
             change?.Invoke(source);
         });
         var survey = Survey.Of(file.Brief);
-        return (Well.Of(file.Brief, survey), survey);
+        return (Well.Of(file.Brief, survey, DemandYear.Of(file.Brief, survey)), survey);
     }
 }

@@ -32,7 +32,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
         return new(
             [
                 .. General(brief, choice, works),
-                .. WaterTakeoff.Source(choice, works.Cooling),
+                .. WellTakeoff.Of(choice, works.Cooling, works.Well),
                 .. WaterTakeoff.PipesAndTank(brief, choice),
                 .. ArrayTakeoff.Electric(choice, works.Electrics),
                 .. RackTakeoff.Steel(works.Rack, plans),
@@ -77,11 +77,13 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
 /// <param name="Footings">Footings.</param>
 /// <param name="Guard">Light, earth, fence.</param>
 /// <param name="Taps">Taps by gravity.</param>
+/// <param name="Well">What hangs in the borehole and stands on it.</param>
 public sealed record Works(
     Cooling Cooling,
     Electrics Electrics,
     Rack Rack,
     Footings Footings,
     Guard Guard,
-    TapLine Taps
+    TapLine Taps,
+    WellBuild Well
 );

@@ -3,74 +3,11 @@ using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>Pump, pipes, tank and taps.</summary>
+/// <summary>Pumped main, tank and taps.</summary>
 internal static class WaterTakeoff
 {
     // Bought beyond the net quantity: common practice, no source.
     private const double PipeWasteShare = 0.03;
-
-    /// <summary>What goes into the borehole and onto it.</summary>
-    public static IEnumerable<QuantityLine> Source(Choice choice, Cooling cooling)
-    {
-        yield return new(choice.Pump.Name, BillSection.SourceAndPump, choice.Pump.About, "nr", 1, "choice of pump");
-        yield return new(
-            choice.Lift.Riser.Name,
-            BillSection.SourceAndPump,
-            $"riser: {choice.Lift.Riser.About}",
-            "m",
-            choice.Lift.RiserM * (1 + PipeWasteShare),
-            Invariant($"pump setting {choice.Lift.RiserM:0.#} m + 3 %")
-        );
-        yield return new(
-            "safety-rope",
-            BillSection.SourceAndPump,
-            "safety rope for the pump",
-            "m",
-            choice.Lift.RiserM + 5,
-            Invariant($"pump setting {choice.Lift.RiserM:0.#} m + 5 m")
-        );
-        yield return new(
-            "wellhead-set",
-            BillSection.SourceAndPump,
-            "wellhead with cap, check valve, gate valve, gauge and meter",
-            "set",
-            1,
-            "one borehole"
-        );
-        yield return new(
-            "level-probe",
-            BillSection.SourceAndPump,
-            "dry-run probe with cable",
-            "set",
-            1,
-            "one borehole"
-        );
-        if (cooling.NeedsShroud)
-        {
-            yield return new(
-                "cooling-shroud",
-                BillSection.SourceAndPump,
-                "cooling shroud for the motor",
-                "nr",
-                1,
-                "one pump"
-            );
-        }
-
-        if (choice.Pump.Rotor is { } rotor)
-        {
-            yield return new(
-                "relief-valve",
-                BillSection.SourceAndPump,
-                Invariant($"relief valve set to {rotor.ReliefHeadM:0} m, between pump and first valve"),
-                "nr",
-                1,
-                "pump card"
-            );
-        }
-
-        yield return Labour.Days("lower", 1, "one pump");
-    }
 
     /// <summary>Pumped main and tank.</summary>
     public static IEnumerable<QuantityLine> PipesAndTank(Brief brief, Choice choice)

@@ -14,7 +14,44 @@ internal static class GuardReader
             fields?.Chosen("fenceMargin", Measure.LengthM, 1.2, 30, "Free ground between racks and fence.")
         );
         fields?.Done();
+        if (fields is not null && fields.AreSound())
+        {
+            Check(fields, guard);
+        }
+
         return guard;
+    }
+
+    // What is asked of a thing that the brief does not want.
+    private static void Check(FieldMap fields, GuardBrief guard)
+    {
+        var light = guard.Light;
+        (string Field, bool IsGiven)[] ofLight =
+        [
+            ("lights", light.Count is not null),
+            ("lightPole", light.HeightM is not null),
+            ("lightLeast", light.LeastLux is not null),
+            ("lightHours", light.HoursPerNight is not null),
+            ("lightDays", light.Nights is not null),
+        ];
+        foreach (var (field, _) in ofLight.Where(each => each.IsGiven && light.Card is null))
+        {
+            fields.Complain(field, "there is no night light", "a card in guard.light, or no such field, is accepted");
+        }
+
+        if (guard.Lightning is { Wish: LightningWish.None, RodM: not null })
+        {
+            fields.Complain(
+                "rodHeight",
+                "no lightning rods are wanted",
+                "a class in guard.lightning, or no rodHeight, is accepted"
+            );
+        }
+
+        if (guard is { HasFence: false, FenceMarginM: not null })
+        {
+            fields.Complain("fenceMargin", "there is no fence", "'fence: yes', or no fenceMargin, is accepted");
+        }
     }
 
     private static LightBrief Light(FieldMap? fields) =>

@@ -18,6 +18,7 @@ public sealed record GuardPole(GroundPlace Place, double HeightM, double Diamete
 /// <param name="Lightning">Lightning and its rods.</param>
 /// <param name="Earth">Earth electrodes.</param>
 /// <param name="Poles">Masts and light poles.</param>
+/// <param name="NoonShadeM">How far a pole's shadow reaches onto the rack before it at noon, on the worst day [m]; 0 when it does not.</param>
 /// <param name="WellheadM">Way from the drive to the wellhead, which is bonded too [m].</param>
 /// <param name="FenceLengthM">Side of the fence along the racks [m]; 0 without a fence.</param>
 /// <param name="FenceDepthM">Side of the fence across the racks [m]; 0 without a fence.</param>
@@ -29,6 +30,7 @@ public sealed record Guard(
     GuardLightning Lightning,
     GuardEarth Earth,
     IReadOnlyList<GuardPole> Poles,
+    double NoonShadeM,
     double WellheadM,
     double FenceLengthM,
     double FenceDepthM,
@@ -46,6 +48,7 @@ public sealed record Guard(
     public const double LightPoleDiameterM = 0.076;
 
     private const double UsualMarginM = 3;
+    private const double TropicDeg = 23.45;
 
     /// <summary>Sizes light, lightning rods, earth and fence.</summary>
     /// <param name="brief">The brief.</param>
@@ -72,12 +75,14 @@ public sealed record Guard(
         var marginM = brief.Guard.FenceMarginM ?? UsualMarginM;
         var (lengthM, depthM) = (field.LengthM + (2 * marginM), FenceAcrossM(field, marginM));
         var hasFence = brief.Guard.HasFence;
+        var poles = PolesOf(lightning, light);
         return new(
             field,
             light,
             lightning,
             earth,
-            PolesOf(lightning, light),
+            poles,
+            NoonShadeOf(poles, field, brief.Site.LatitudeDeg, sky.Facing.AzimuthDeg),
             survey["motor-cable"],
             hasFence ? lengthM : 0,
             hasFence ? depthM : 0,
@@ -89,6 +94,27 @@ public sealed record Guard(
     // Behind the last rack the poles stand inside the fence, with room to pass.
     private static double FenceAcrossM(GuardField field, double marginM) =>
         field.DepthM + marginM + Math.Max(marginM, GuardField.BehindM + GuardEarth.RingOffM);
+
+    // At noon the sun stands behind modules that face the equator only between the tropics, and high; behind others all
+    // year, lowest in winter.
+    private static double NoonShadeOf(
+        IReadOnlyList<GuardPole> poles,
+        GuardField field,
+        double latitudeDeg,
+        double azimuthDeg
+    )
+    {
+        var fromEquatorDeg = Math.Abs(Math.IEEERemainder(azimuthDeg - (latitudeDeg >= 0 ? 180 : 0), 360));
+        var facesIt = fromEquatorDeg < 90;
+        var noonDeg = 90 - TropicDeg + (facesIt ? Math.Abs(latitudeDeg) : -Math.Abs(latitudeDeg));
+        if (poles.Count == 0 || (facesIt && noonDeg >= 90))
+        {
+            return 0;
+        }
+
+        var overM = poles.Max(pole => pole.HeightM) - field.TopM;
+        return Math.Max(0, (overM / Math.Tan(noonDeg * Math.PI / 180)) - GuardField.BehindM);
+    }
 
     // A lamp hangs on the mast where it would stand beside it anyway.
     private static IReadOnlyList<GuardPole> PolesOf(GuardLightning lightning, GuardLight? light)

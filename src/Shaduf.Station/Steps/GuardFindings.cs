@@ -18,7 +18,7 @@ internal static class GuardFindings
             .. guard.Lightning.Protection is { } protection ? Rods(guard, protection) : [],
             .. Earth(guard.Earth, guard.Lightning),
             .. guard.Light is { } light ? Light(light, guard.Field) : [],
-            .. guard.Poles.Count > 0 ? new[] { Poles(guard) } : [],
+            .. guard.Poles.Count > 0 ? new[] { Poles(guard), Shade(guard) } : [],
         ];
 
     private static Finding Need(GuardLightning lightning)
@@ -289,4 +289,21 @@ internal static class GuardFindings
             "m",
             ""
         );
+
+    private static Finding Shade(Guard guard)
+    {
+        var isBetween = guard.Poles.Any(pole => pole.Place.YM < guard.Field.DepthM);
+        return new(
+            "guard/pole-shade",
+            isBetween || guard.NoonShadeM > 0 ? FindingStatus.Look : FindingStatus.Holds,
+            isBetween ? "poles stand between the racks: their shadow crosses the rack behind them every day"
+                : guard.NoonShadeM > 0
+                    ? "the shadow of a pole reaches this far onto the top modules at noon of the worst day: set it farther back if you can"
+                : "no pole shades the racks at noon; early and late its thin shadow may cross them",
+            guard.NoonShadeM,
+            0,
+            "m",
+            "sun at noon of the solstices"
+        );
+    }
 }

@@ -200,6 +200,36 @@ public sealed class CardErrorTests
         "cards/SHS60x3.yaml:8:7: wall: the card contradicts itself: wallMm is 20 mm; accepted: 0.5 to 16 mm; figures of one data sheet are accepted"
     )]
     [InlineData(
+        "light-20",
+        "light: 2400 lm",
+        "light: -2400 lm",
+        "cards/light-20.yaml:7:8: light: -2400 lm is out of range; 50 lm to 30000 lm is accepted"
+    )]
+    [InlineData(
+        "light-20",
+        "lamp: 20 W",
+        "lamp: 2 W",
+        "cards/light-20.yaml:7:8: light: the card contradicts itself: 1200 lm for each watt, where lamps give 20 to 250; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "light-20",
+        "moduleVoltage: 18 V",
+        "moduleVoltage: 12 V",
+        "cards/light-20.yaml:14:16: moduleVoltage: the card contradicts itself: a module that is not above its battery's voltage does not charge it; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "light-20",
+        "light: 2400 lm\n",
+        "light: 2400 lm\nintensity: [{ angle: 0 deg, candela: 100 cd }, { angle: 90 deg, candela: 100 cd }]\n",
+        "cards/light-20.yaml:8:12: intensity: the card contradicts itself: the intensities add up to 628 lm, the light is 2400 lm; figures of one data sheet are accepted"
+    )]
+    [InlineData(
+        "light-20",
+        "light: 2400 lm\n",
+        "light: 2400 lm\nintensity: [{ angle: 10 deg, candela: 700 cd }, { angle: 5 deg, candela: 100 cd }]\n",
+        "cards/light-20.yaml:8:12: intensity: the card contradicts itself: the angles do not begin at 0 deg and rise; figures of one data sheet are accepted"
+    )]
+    [InlineData(
         "tank-20",
         "useful: ",
         "useful: 9",

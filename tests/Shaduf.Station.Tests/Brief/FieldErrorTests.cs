@@ -209,6 +209,31 @@ public sealed class FieldErrorTests
     )]
     [InlineData(
         "fence: yes",
+        "lightning: V",
+        "115:14: guard.lightning: 'V' is not one of the words; choose, none, I, II, III, IV, unknown is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "rodHeight: 100 m",
+        "115:14: guard.rodHeight: 100 m is out of range; 2 m to 60 m, or 'choose' is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "lightning: none\n  rodHeight: 6 m",
+        "116:14: guard.rodHeight: no lightning rods are wanted; a class in guard.lightning, or no rodHeight, is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "flashDensity: -3 /km2/year",
+        "115:17: guard.flashDensity: -3 /km2/year is out of range; 0 /km2/year to 150 /km2/year, or 'unknown' is accepted"
+    )]
+    [InlineData(
+        "  light: light-20\n",
+        "  lightPole: 6 m\n",
+        "114:14: guard.lightPole: there is no night light; a card in guard.light, or no such field, is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
         "fence: maybe",
         "115:10: guard.fence: 'maybe' is not one of the words; yes, no, unknown is accepted"
     )]

@@ -223,6 +223,23 @@ public sealed class GuardTests
             iter: 200
         );
 
+    [Theory]
+    [InlineData("-2.10 deg", "0 deg", true)]
+    [InlineData("-2.10 deg", "180 deg", true)]
+    public void Between_the_tropics_a_high_pole_shades_at_noon(string latitude, string azimuth, bool isShaded)
+    {
+        var guard = SmallDesign
+            .Of(brief =>
+            {
+                brief["site"]!["latitude"] = latitude;
+                brief["array"]!["azimuth"] = azimuth;
+                brief["guard"]!["lightning"] = "IV";
+                brief["guard"]!["rodHeight"] = "9 m";
+            })
+            .Works.Guard;
+        Assert.Equal(isShaded, guard.NoonShadeM > 0);
+    }
+
     [Fact]
     public void What_is_designed_is_bought()
     {

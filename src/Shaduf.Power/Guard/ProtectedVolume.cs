@@ -90,39 +90,28 @@ public static class ProtectedVolume
             || (near.Count > 1 && IsRimCovered(place, reachM, near, freeM) && !HasHole(place, reachM, near, freeM));
     }
 
-    // The pieces of the rim that each disc covers, laid end to end around the place.
+    // The pieces of the rim that each disc covers, each once in the first turn and once in the second, laid end to end over
+    // the second.
     private static bool IsRimCovered(GroundPlace place, double reachM, List<GroundPlace> rods, double freeM)
     {
         var pieces = rods.Where(rod => rod.ToM(place) + freeM > reachM)
             .Select(rod =>
             {
                 var apartM = rod.ToM(place);
-                var half = Math.Acos(
-                    Math.Clamp(((apartM * apartM) + (reachM * reachM) - (freeM * freeM)) / (2 * apartM * reachM), -1, 1)
-                );
+                var cosine = ((apartM * apartM) + (reachM * reachM) - (freeM * freeM)) / (2 * apartM * reachM);
+                var half = Math.Acos(Math.Clamp(cosine, -1, 1));
                 var from = Math.Atan2(rod.YM - place.YM, rod.XM - place.XM) - half + (2 * Math.Tau);
-                return (From: from % Math.Tau, To: (from % Math.Tau) + (2 * half));
+                return (From: from % Math.Tau, Length: 2 * half);
             })
-            .SelectMany(piece => new[] { piece, (piece.From + Math.Tau, piece.To + Math.Tau) })
-            .OrderBy(piece => piece.Item1)
-            .ToList();
-        if (pieces.Count == 0)
+            .SelectMany(piece => new[] { piece, (From: piece.From + Math.Tau, piece.Length) })
+            .OrderBy(piece => piece.From);
+        var reached = Math.Tau;
+        foreach (var (from, length) in pieces.TakeWhile(piece => piece.From <= reached))
         {
-            return false;
+            reached = Math.Max(reached, from + length);
         }
 
-        // Laid out twice, so that a piece that goes through the end of the circle is met before those at its start.
-        var (began, reached) = pieces[0];
-        foreach (var (from, to) in pieces)
-        {
-            (began, reached) = from > reached ? (from, to) : (began, Math.Max(reached, to));
-            if (reached - began >= Math.Tau)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return reached >= 2 * Math.Tau;
     }
 
     // A gap inside the disc has a corner where the rims of two discs cross and no third covers the crossing.

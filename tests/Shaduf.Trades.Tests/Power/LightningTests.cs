@@ -98,8 +98,34 @@ public sealed class LightningTests
                 (sphereM, rodM, rods, more, place) =>
                     ProtectedVolume.HeightM(sphereM, rodM, [.. rods, more], place)
                     >= ProtectedVolume.HeightM(sphereM, rodM, rods, place) - 0.01,
-                iter: 300
+                iter: 1000
             );
+
+    /// <summary>Once lost: a piece of the rim that runs over the turn's end.</summary>
+    [Theory]
+    [InlineData(20, 2, 1.855, 0, -0.175, 4)]
+    [InlineData(20, 2, 0, 1.855, -4, -0.175)]
+    [InlineData(20, 2, -1.855, 0, 0.175, -4)]
+    [InlineData(20, 2, 0, -1.855, 4, 0.175)]
+    public void A_fourth_rod_leaves_what_three_protect(
+        double sphereM,
+        double rodM,
+        double thirdX,
+        double thirdY,
+        double fourthX,
+        double fourthY
+    )
+    {
+        var side = thirdX == 0 ? new GroundPlace(1, 0) : new(0, 1);
+        GroundPlace[] three = [new(thirdX, thirdY), side, new(-side.XM, -side.YM)];
+        var heightM = ProtectedVolume.HeightM(sphereM, rodM, three, new(0, 0));
+        Assert.InRange(heightM, 1.95, 2);
+        Assert.Equal(
+            heightM,
+            ProtectedVolume.HeightM(sphereM, rodM, [.. three, new(fourthX, fourthY)], new(0, 0)),
+            0.002
+        );
+    }
 
     [Fact]
     public void A_point_above_the_tips_is_never_protected() =>

@@ -1,0 +1,94 @@
+using Shaduf.Power;
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Findings of the night light.</summary>
+internal static class GuardLightFindings
+{
+    public static IEnumerable<Finding> Of(GuardLight light, GuardField field)
+    {
+        var heightM = light.Lamps[0].HeightM;
+        yield return new(
+            "guard/light",
+            light.MinLux >= light.LeastLux ? FindingStatus.Holds : FindingStatus.Look,
+            Invariant(
+                $"least light of {light.Lamps.Count} x {light.Card.Luminaire.FluxLm:0} lm on ground and modules, mean {light.MeanLux:0.0} lx; {light.ShadeShare * 100:0} % lies in the racks' shade{(light.MinLux >= light.LeastLux ? "" : ": more or higher lamps are needed")}"
+            ),
+            light.MinLux,
+            light.LeastLux,
+            "lx",
+            "point by point, E = I cos3/H2; the aim is EN 12464-2 in order of magnitude, from memory"
+        );
+        yield return new(
+            "guard/light-evenness",
+            light.EvenRatio >= GuardLight.LeastEvenRatio ? FindingStatus.Holds : FindingStatus.Look,
+            light.EvenRatio >= GuardLight.LeastEvenRatio
+                ? "least over mean light: even enough"
+                : "least over mean light: bright under the lamp, dark at the rim; higher or more lamps even it out",
+            light.EvenRatio,
+            GuardLight.LeastEvenRatio,
+            "",
+            "EN 12464-2 in order of magnitude, from memory"
+        );
+        yield return new(
+            "guard/light-pole",
+            heightM >= field.TopM + 1 ? FindingStatus.Holds : FindingStatus.Stop,
+            heightM >= field.TopM + 1
+                ? "lamps hang at least a metre above the racks' top edge"
+                : "lamps hang too low: less than a metre above the racks' top edge they light the backs of the modules",
+            heightM,
+            field.TopM + 1,
+            "m",
+            "common practice, no source"
+        );
+        yield return Battery(light);
+        yield return Charger(light);
+    }
+
+    private static Finding Battery(GuardLight light)
+    {
+        var battery = light.Card.Battery;
+        var isFrozen =
+            battery is { Kind: BatteryKind.LithiumIronPhosphate, ChargesBelowZero: false } && light.ColdDegC < 0;
+        return new(
+            "guard/light-battery",
+            isFrozen ? FindingStatus.Stop : FindingStatus.Holds,
+            isFrozen
+                ? Invariant(
+                    $"lithium must not be charged below 0 degC and the record is {light.ColdDegC:0.#} degC: take a battery with a heater or a cold cut-out, or lead"
+                )
+                : Invariant(
+                    $"battery of one lamp: {light.BlocksEach} x {battery.BlockWh:0} Wh for {light.Nights:0.#} nights of {light.HoursPerNight:0.0} h; fuse at its pole"
+                ),
+            light.BlocksEach * battery.BlockWh,
+            light.NeededWh,
+            "Wh",
+            "IEEE 1562, IEC 61427 form; depth and losses are planning values, from memory"
+        );
+    }
+
+    private static Finding Charger(GuardLight light) =>
+        light.NeededW is { } neededW
+            ? new(
+                "guard/light-module",
+                FindingStatus.Holds,
+                Invariant(
+                    $"charging module of one lamp: {light.ModulesEach} x {light.Card.Charger.RatedW:0} W at the array's tilt, for {light.WorstSunKWhPerM2Day:0.0} kWh/m2/d in the worst month; an empty battery is full again within {GuardLight.RefillDays:0} days"
+                ),
+                light.ModulesEach * light.Card.Charger.RatedW,
+                neededW,
+                "W",
+                "IEC 62124, IEEE 1562 form; losses are planning values, from memory"
+            )
+            : new(
+                "guard/light-module",
+                FindingStatus.Stop,
+                "in the worst month there is too little sun to charge a lamp: burn it fewer hours, or feed it from elsewhere",
+                light.WorstSunKWhPerM2Day,
+                null,
+                "kWh/m2/d",
+                "weather of the brief"
+            );
+}

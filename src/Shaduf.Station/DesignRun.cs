@@ -25,8 +25,7 @@ public static class DesignRun
         var sunniest = Sky.Of(brief, survey, demand);
         var well = Well.Of(brief, survey, demand);
         progress?.Invoke("sizing: pump, array, tank");
-        var prices = new ArrangementPrices(brief, shelf, file.Prices);
-        var ground = new SizingGround(brief, survey, sunniest, demand, well, shelf, prices);
+        var ground = new SizingGround(brief, survey, sunniest, demand, well, shelf, new(brief, shelf, file.Prices));
         var shaded = ShadedSizing.Of(ground);
         var (sizing, sky) = (shaded.Sizing, shaded.Sky);
         var choice = sizing.Choice;
@@ -34,7 +33,7 @@ public static class DesignRun
         var trace = YearTrace.Empty();
         var year = YearRun.Run(sizing.Inputs(demand), trace);
         progress?.Invoke("electrics, rack, ground");
-        var works = WorksOf(ground, shaded);
+        var works = WorksOf(ground, shaded, file.Prices);
         progress?.Invoke("takeoff and money");
         var takeoff = Takeoff.Of(brief, choice, works);
         var bill = Bill.Price(takeoff.Lines, file.Prices);
@@ -64,6 +63,7 @@ public static class DesignRun
                 .. works.Footings.Notes,
                 .. works.Guard.Notes,
                 .. shaded.Layout.Notes,
+                .. works.PipeNotes,
             ]
         );
         progress?.Invoke("harder years and the years to come");
@@ -79,7 +79,7 @@ public static class DesignRun
         };
     }
 
-    private static Works WorksOf(SizingGround ground, ShadedSizing shaded)
+    private static Works WorksOf(SizingGround ground, ShadedSizing shaded, PriceBook book)
     {
         var (brief, survey, shelf, sizing) = (ground.Brief, ground.Survey, ground.Shelf, shaded.Sizing);
         var (rack, guard, choice) = (shaded.Layout.Rack, shaded.Guard, sizing.Choice);
@@ -91,9 +91,16 @@ public static class DesignRun
             rack,
             Footings.Of(brief.Rack, rack),
             guard,
-            TapLine.Of(brief, survey, choice.Tank.HeightM, shelf),
+            MainWorks.Of(brief, survey, sizing, book),
+            TapNetwork.Of(ground, choice.Tank.HeightM, item => book.Rates.GetValueOrDefault(item)?.Amount),
+            TapStands.Of(brief, ground.Demand),
             WellBuild.Of(choice, survey, ground.Well, sizing.Table.FullFlowM3PerH, electrics, shelf)
-        );
+        )
+        {
+            EconomicMain = EconomicMain.Of(ground, sizing),
+            CoverM = survey["cover"],
+            Soil = brief.Site.Soil,
+        };
     }
 
     private static MonthPromise Month(int month, YearRun year, Sky sky)
@@ -124,8 +131,9 @@ public static class DesignRun
             .. WellBuildFindings.Of(works.Well, choice),
             .. LiftFindings.Of(
                 choice.Lift,
-                design.Brief,
-                survey,
+                design.Brief.Lift,
+                works.Main,
+                survey["pipe-temperature"],
                 design.ShownFlowM3PerH,
                 sizing.Hydraulics.Curve.ShutOffHeadM
             ),
@@ -139,7 +147,9 @@ public static class DesignRun
             .. works.Rack.Findings(design.Brief.Site, choice.Module),
             .. Footings.Findings(design.Brief.Site),
             .. GuardFindings.Of(works.Guard),
-            .. works.Taps.Findings(),
+            .. works.Main.Findings(table.FullFlowM3PerH),
+            .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
+            .. works.TapStands is { } stands ? [stands.Drainage()] : Array.Empty<Finding>(),
             .. MoneyFindings.Of(design),
         ];
     }
@@ -155,6 +165,11 @@ public static class DesignRun
         yield return PumpWorking.Show(design);
         yield return ModuleAsDiode.Show(design.Choice.Module);
         yield return design.Works.Well.Hung.Show(design.Choice);
+        foreach (var sheet in PipeWorking.Show(design))
+        {
+            yield return sheet;
+        }
+
         foreach (var sheet in GuardWorking.Show(design.Works.Guard))
         {
             yield return sheet;

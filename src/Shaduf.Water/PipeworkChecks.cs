@@ -20,16 +20,35 @@ internal static class PipeworkChecks
             new("water/pipe-flow", "flow", FlowLPerS),
             new("water/route-profile", "air-valves", row => Marks(row, RouteFitting.AirValve)),
             new("water/route-profile", "washouts", row => Marks(row, RouteFitting.Washout)),
-            .. Pressed,
+            .. Pushed,
+            .. Tested,
             .. Laid,
             .. Networks,
         ];
 
-    private static PublishedCheck[] Pressed =>
+    private static PublishedCheck[] Pushed =>
         [
             new("water/thrust-block", "bend", BendKN),
             new("water/thrust-block", "end", row => ThrustBlock.EndKN(row["testBar"], row["outerMm"])),
             new("water/thrust-block", "bearing", row => ThrustBlock.BearingM2(BendKN(row), row["groundKPa"])),
+            new(
+                "water/pressure-stop",
+                "speed",
+                row =>
+                    PressureStop.SpeedRatio(
+                        PressureClass.HeadM(row["gaugeBar"], row["densityKgPerM3"]) + row["restM"],
+                        row["shutOffM"]
+                    )
+            ),
+            new(
+                "water/pressure-stop",
+                "room",
+                row => PressureStop.Between(row["runningBar"], row["closedBar"]).RoomBar
+            ),
+        ];
+
+    private static PublishedCheck[] Tested =>
+        [
             new("water/pressure-test", "test", row => PressureTest.TestBar(row["designBar"])),
             new(
                 "water/pressure-test",
@@ -52,20 +71,6 @@ internal static class PipeworkChecks
                         row["boreMm"] / row["wallMm"],
                         row["modulusKPa"]
                     )
-            ),
-            new(
-                "water/pressure-stop",
-                "speed",
-                row =>
-                    PressureStop.SpeedRatio(
-                        PressureClass.HeadM(row["gaugeBar"], row["densityKgPerM3"]) + row["restM"],
-                        row["shutOffM"]
-                    )
-            ),
-            new(
-                "water/pressure-stop",
-                "room",
-                row => PressureStop.Between(row["runningBar"], row["closedBar"]).RoomBar
             ),
         ];
 

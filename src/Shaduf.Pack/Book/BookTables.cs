@@ -51,23 +51,6 @@ internal static class BookTables
             Caption = "The runners-up, and why they lost",
         };
 
-    public static Table Taps(Design design) =>
-        new(
-            [
-                new("tap", 2),
-                new("head when all are open, m", 1, HorizontalAnchor.Right),
-                new("head at rest, m", 1, HorizontalAnchor.Right),
-            ],
-            [
-                .. design.Works.Taps.Heads.Select(tap =>
-                    TableRow.Of(tap.Name, Invariant($"{tap.ResidualM:0.0}"), Invariant($"{tap.StaticM:0.0}"))
-                ),
-            ]
-        )
-        {
-            Caption = "Taps by gravity",
-        };
-
     // As the bars are cut: to the next whole millimetre.
     private static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
 

@@ -14,7 +14,7 @@ internal static class SourceChapter
         var (well, survey) = (design.Well, design.Survey);
         yield return new Heading(1, "Source, pipe and pump");
         yield return new Figure(
-            LongSection.Of(design, PicturePaper.Full).Trimmed(),
+            LongSection.Of(design, PicturePaper.Tall).Trimmed(),
             "Long section. The borehole and the tank are drawn wider than to scale."
         );
         yield return new Table(
@@ -46,11 +46,7 @@ internal static class SourceChapter
                     Invariant($"{survey.DepthM - well.PumpSettingM:0.0} m above the bottom")
                 ),
                 TableRow.Of("riser", Invariant($"{design.Choice.Lift.RiserM:0.0} m"), design.Choice.Lift.Riser.About),
-                TableRow.Of(
-                    "pumped main",
-                    Invariant($"{design.Choice.Lift.MainM:0.0} m"),
-                    design.Choice.Lift.Main.About
-                ),
+                TableRow.Of("pumped main", Invariant($"{design.Choice.Lift.MainM:0.0} m"), design.Choice.Lift.Lay.Name),
                 TableRow.Of(
                     "tank",
                     Invariant($"{design.Choice.TankM3:0.#} m3"),
@@ -62,9 +58,5 @@ internal static class SourceChapter
             PumpChart.Of(design, PicturePaper.Half),
             "The pump, the head that well and pipes ask for at the end of the dry season, and where the pump works through the year."
         );
-        if (design.Works.Taps.Heads.Count > 0)
-        {
-            yield return BookTables.Taps(design);
-        }
     }
 }

@@ -32,6 +32,8 @@ public static class StationBook
                 new PageBreak(),
                 .. WellChapter.Blocks(design),
                 new PageBreak(),
+                .. PipeChapter.Blocks(design),
+                new PageBreak(),
                 .. ChoiceChapter.Blocks(design),
                 new PageBreak(),
                 .. EnergyChapter.Blocks(design),

@@ -19,6 +19,7 @@ internal static class DesignEntries
             SkyEntry.Of(design),
             SourceOf(design),
             LiftOf(design),
+            PipeworkEntries.Of(design),
             ElectricEntries.Of(design.Works.Electrics),
             RackOf(design),
             GroundOf(design.Works.Footings),

@@ -8,6 +8,7 @@ namespace Shaduf.Pack;
 /// <param name="Sky">The light on the modules.</param>
 /// <param name="Source">The borehole.</param>
 /// <param name="Lift">Pipes and head.</param>
+/// <param name="Pipework">Main and taps as laid.</param>
 /// <param name="Electrics">Strings and cables.</param>
 /// <param name="Rack">Racks.</param>
 /// <param name="Ground">Footings.</param>
@@ -32,6 +33,7 @@ public sealed record DesignFile(
     SkyEntry Sky,
     SourceEntry Source,
     LiftEntry Lift,
+    PipeworkEntry Pipework,
     ElectricsEntry Electrics,
     RackEntry Rack,
     GroundEntry Ground,

@@ -9,7 +9,7 @@ public static class LongSection
     private const double LeftMm = 22;
     private const double RightMm = 12;
     private const double TopMm = 10;
-    private const double BottomMm = 20;
+    private const double BottomMm = 32;
 
     // Paper widths of things too slender for the scale.
     private const double BoreholeMm = 3;
@@ -25,7 +25,10 @@ public static class LongSection
         var choice = design.Choice;
         var tankTopM = route[^1].ElevationM + design.Brief.Tank.StandM + choice.Tank.HeightM;
         var bottomM = route[0].ElevationM - design.Survey.DepthM;
-        var topM = Math.Max(Math.Max(tankTopM, design.Brief.Lift.InletM), route.Max(point => point.ElevationM));
+        var topM = Math.Max(
+            Math.Max(tankTopM, design.Works.Main.Profile.Points[0].GradeM),
+            route.Max(point => point.ElevationM)
+        );
         var across = BookScale.FittingOneToFactor(route[^1].ChainageM * 1000, size.WidthMm - LeftMm - RightMm);
         var upright = BookScale.FittingOneToFactor((topM - bottomM) * 1000, size.HeightMm - TopMm - BottomMm);
         var placing = new SiteToPaper(across, SitePoint.Metres(0, bottomM), new(LeftMm, size.HeightMm - BottomMm))
@@ -38,6 +41,7 @@ public static class LongSection
         Borehole(view, design);
         Pipe(view, design);
         Tank(view, design, tankTopM);
+        MainMarks.Draw(view, design, size.HeightMm - BottomMm);
         view.Builder.Text(
             new(LeftMm, size.HeightMm - 3),
             Invariant($"lengths 1:{across:0}, heights 1:{upright:0}, levels in metres above sea level"),
@@ -49,27 +53,7 @@ public static class LongSection
     private static void Axes(SiteView view, Design design, double bottomM, double topM)
     {
         var builder = view.Builder;
-        var step = (topM - bottomM) switch
-        {
-            > 160 => 20,
-            > 80 => 10,
-            > 30 => 5,
-            _ => 2,
-        };
-        for (var level = Math.Ceiling(bottomM / step) * step; level <= topM; level += step)
-        {
-            var at = view.At(SitePoint.Metres(0, level));
-            builder.Line(Layer.Grid, at.Moved(-8, 0), new(builder.Size.WidthMm - RightMm, at.YMm));
-            builder.Text(
-                at.Moved(-9, 1),
-                Invariant($"{level:0}"),
-                TextStyle.Small with
-                {
-                    Horizontal = HorizontalAnchor.Right,
-                }
-            );
-        }
-
+        LevelGrid.Draw(view, bottomM, topM, builder.Size.WidthMm - RightMm);
         var lastMm = double.MinValue;
         foreach (var point in design.Brief.Lift.Route)
         {
@@ -90,7 +74,7 @@ public static class LongSection
         }
 
         builder.Text(
-            new(LeftMm, builder.Size.HeightMm - BottomMm + 10),
+            new(LeftMm, builder.Size.HeightMm - BottomMm + 9),
             "distance from the wellhead, m",
             TextStyle.Small
         );
@@ -164,7 +148,6 @@ public static class LongSection
 
     private static void Pipe(SiteView view, Design design)
     {
-        var lift = design.Choice.Lift;
         var route = design.Brief.Lift.Route;
         var end = view.At(SitePoint.Metres(route[^1].ChainageM, design.Brief.Lift.InletM));
         view.Builder.Polyline(
@@ -172,26 +155,17 @@ public static class LongSection
             [.. route.Select(point => view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)).Moved(0, 1.1)), end]
         );
         GradeLine(view, design);
-        var middle = route[route.Count / 2];
-        view.Builder.Leader(
-            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(0, 1.1),
-            view.At(SitePoint.Metres(middle.ChainageM, middle.ElevationM)).Moved(6, 12),
-            Invariant($"{lift.Main.Name}, {lift.MainM:0} m")
-        );
     }
 
     private static void GradeLine(SiteView view, Design design)
     {
-        var system = design.Choice.Lift.System;
-        var inletM = design.Brief.Lift.InletM;
-        var flow = design.ShownFlowM3PerH / 3600;
-        var mainLossM = Shaduf.Water.DarcyWeisbach.Loss(system.Runs[1], flow, system.KinematicViscosityM2PerS).TotalM;
-        var from = SitePoint.Metres(0, inletM + system.OutletHeadM + mainLossM);
-        var to = SitePoint.Metres(design.Brief.Lift.Route[^1].ChainageM, inletM + system.OutletHeadM);
-        view.Line(Layer.Water, from, to);
-        var at = view.At(from);
+        var points = design.Works.Main.Profile.Points;
+        view.Builder.Polyline(
+            Layer.Water,
+            [.. points.Select(point => view.At(SitePoint.Metres(point.ChainageM, point.GradeM)))]
+        );
         view.Builder.Text(
-            at.Moved(2, -1.5),
+            view.At(SitePoint.Metres(0, points[0].GradeM)).Moved(2, -1.5),
             Invariant($"hydraulic grade line at {design.ShownFlowM3PerH:0.0} m3/h"),
             TextStyle.Small with
             {

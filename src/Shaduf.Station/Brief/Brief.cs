@@ -48,7 +48,8 @@ public sealed record BriefHead(
 /// <summary>A point of the pipe's way.</summary>
 /// <param name="ChainageM">Distance along the way from the wellhead [m].</param>
 /// <param name="ElevationM">Ground level [m].</param>
-public sealed record RoutePoint(double ChainageM, double ElevationM);
+/// <param name="BendDeg">Change of direction on the map [°]; null for none.</param>
+public sealed record RoutePoint(double ChainageM, double ElevationM, double? BendDeg = null);
 
 /// <summary>Fittings of one kind.</summary>
 /// <param name="Kind">Name in the table of fittings.</param>
@@ -62,7 +63,17 @@ public sealed record LiftBrief(
     string? Main,
     string? Riser,
     IReadOnlyList<FittingBrief> Fittings
-);
+)
+{
+    /// <summary>How the pump stops when the tank is full; null to choose.</summary>
+    public TankFullStop? TankFull { get; init; }
+
+    /// <summary>Ground over the crown of the pipe [m]; null when unknown.</summary>
+    public double? CoverM { get; init; }
+
+    /// <summary>Whether the old rule of Hazen and Williams is reported beside the loss.</summary>
+    public bool ShowsHazenWilliams { get; init; }
+}
 
 /// <summary>Levels between which the outlet of a tank stays shut.</summary>
 /// <param name="CloseShare">The outlet closes at this share of the useful volume.</param>
@@ -86,20 +97,6 @@ public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double
     /// <summary>Height of its floor above ground [m]; on the ground when unknown.</summary>
     public double StandM => GivenStandM ?? Assumption.DefaultOf("stand");
 }
-
-/// <summary>One tap.</summary>
-/// <param name="Name">Its name.</param>
-/// <param name="ElevationM">Level of its mouth [m].</param>
-/// <param name="BranchM">Length of its own branch [m].</param>
-/// <param name="Pipe">Card of the branch's pipe.</param>
-/// <param name="FlowM3PerH">Flow when open [m³/h].</param>
-public sealed record TapBrief(string Name, double ElevationM, double BranchM, string Pipe, double FlowM3PerH);
-
-/// <summary>Taps by gravity: one main from the tank to a junction, then a branch to each tap.</summary>
-/// <param name="MainM">Length of the main [m].</param>
-/// <param name="MainPipe">Card of the main's pipe.</param>
-/// <param name="Taps">The taps.</param>
-public sealed record TapsBrief(double MainM, string MainPipe, IReadOnlyList<TapBrief> Taps);
 
 /// <summary>Modules and cables.</summary>
 public sealed record ArrayBrief(

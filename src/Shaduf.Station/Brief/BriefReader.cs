@@ -38,9 +38,9 @@ internal static class BriefReader
             SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
             LiftReader.Read(top.Map("lift", "The way of the pipe from the wellhead up to the tank.")),
             TankReader.Read(top.OptionalMap("tank", "The tank.")),
-            top.OptionalMap("taps", "Taps by gravity: one main from the tank to a junction, then a branch to each tap.")
+            top.OptionalMap("taps", "Taps by gravity: one main with a branch to each tap, or a tree of pipes.")
                 is { } taps
-                ? Taps(taps)
+                ? TapsReader.Read(taps)
                 : null,
             Array(top.OptionalMap("array", "Modules and their cables.")),
             Rack(top.OptionalMap("rack", "The steel under the modules.")),
@@ -121,46 +121,6 @@ internal static class BriefReader
         );
         fields.Done();
         return head;
-    }
-
-    private static TapsBrief Taps(FieldMap fields)
-    {
-        var taps = new TapsBrief(
-            fields.Quantity(
-                "mainLength",
-                Measure.LengthM,
-                0,
-                20_000,
-                "Length of the main from the tank to the junction."
-            ),
-            fields.Text("mainPipe", "Card of the main's pipe.", 40),
-            fields.Items(
-                "points",
-                1,
-                60,
-                "The taps.",
-                tap =>
-                {
-                    var read = new TapBrief(
-                        tap.Text("name", "The tap's name.", 40),
-                        tap.Quantity("elevation", Measure.LengthM, -430, 5500, "Level of the tap's mouth."),
-                        tap.Quantity(
-                            "branch",
-                            Measure.LengthM,
-                            0,
-                            10_000,
-                            "Length of its own branch from the junction."
-                        ),
-                        tap.Text("pipe", "Card of the branch's pipe.", 40),
-                        tap.Quantity("flow", Measure.FlowM3PerH, 0.05, 20, "Flow when open.")
-                    );
-                    tap.Done();
-                    return read;
-                }
-            )
-        );
-        fields.Done();
-        return taps;
     }
 
     private static ArrayBrief Array(FieldMap? fields)

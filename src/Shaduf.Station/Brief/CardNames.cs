@@ -21,15 +21,14 @@ internal static class CardNames
         check.One<SectionCard>(brief.Rack.Tube, "square tube", IsSquare, "rack.tube");
         check.One<SectionCard>(brief.Rack.Column, "square tube", IsSquare, "rack.column");
         check.One<LightCard>(brief.Guard.Light.Card, "light", _ => true, "guard.light");
-        check.One<PipeCard>(brief.Taps?.MainPipe, "tap pipe", pipe => pipe.Uses.Contains(PipeUse.Tap), "taps.mainPipe");
-        foreach (var (i, tap) in (brief.Taps?.Taps ?? []).Index())
+        foreach (var pipe in brief.Taps?.Pipes ?? [])
         {
-            check.One<PipeCard>(
-                tap.Pipe,
-                "tap pipe",
-                pipe => pipe.Uses.Contains(PipeUse.Tap),
-                $"taps.points[{i + 1}].pipe"
-            );
+            check.One<PipeCard>(pipe.Pipe, "tap pipe", card => card.Uses.Contains(PipeUse.Tap), pipe.Field);
+        }
+
+        if (brief.Taps is not null)
+        {
+            check.Any(shelf.All<PipeCard>().Count(pipe => pipe.Uses.Contains(PipeUse.Tap)), "tap pipe");
         }
 
         if (brief.Rack.Mix is { } mix && NominalMix.Table.All(known => known.Name != mix))

@@ -9,6 +9,15 @@ internal static class LiftReader
     // A tank on the tallest stand and its shell.
     private const double TallestInletM = 30;
 
+    private static IReadOnlyList<(string Word, (bool IsGiven, TankFullStop Way) Value)> Stops { get; } =
+    [
+        (FieldMap.ChooseWord, default),
+        ("signal cable", (true, TankFullStop.SignalCable)),
+        ("pressure stop", (true, TankFullStop.PressureStop)),
+    ];
+
+    private static IReadOnlyList<(string Word, bool Value)> YesNo { get; } = [("yes", true), ("no", false)];
+
     public static LiftBrief Read(FieldMap fields)
     {
         var route = fields.Items(
@@ -27,6 +36,25 @@ internal static class LiftReader
         );
         CheckRoute(fields, route, inletM);
         var fittings = fields.Items("fittings", 0, 20, "Fittings of the pumped main and wellhead.", Fitting);
+        CheckFittings(fields, fittings);
+        var lift = new LiftBrief(
+            route,
+            inletM,
+            BriefReader.Name(fields, "main", "Card of the pumped main."),
+            BriefReader.Name(fields, "riser", "Card of the pipe in the borehole."),
+            fittings
+        )
+        {
+            TankFull = TankFull(fields),
+            CoverM = fields.Known("cover", Measure.LengthM, 0.3, 2.5, "Ground over the crown of the buried pipes."),
+            ShowsHazenWilliams = HazenWilliams(fields),
+        };
+        fields.Done();
+        return lift;
+    }
+
+    private static void CheckFittings(FieldMap fields, IReadOnlyList<FittingBrief> fittings)
+    {
         for (var i = 1; i < fittings.Count && fields.AreSound("fittings"); i++)
         {
             if (fittings.Take(i).Any(before => before.Kind == fittings[i].Kind))
@@ -38,17 +66,24 @@ internal static class LiftReader
                 );
             }
         }
-
-        var lift = new LiftBrief(
-            route,
-            inletM,
-            BriefReader.Name(fields, "main", "Card of the pumped main."),
-            BriefReader.Name(fields, "riser", "Card of the pipe in the borehole."),
-            fittings
-        );
-        fields.Done();
-        return lift;
     }
+
+    private static TankFullStop? TankFull(FieldMap fields) =>
+        fields.OptionalOneOf(
+            "tankFull",
+            Stops,
+            "How the pump stops when the tank is full: a float switch with a signal cable, or a float valve with a pressure stop."
+        )
+            is (true, var way)
+            ? way
+            : null;
+
+    private static bool HazenWilliams(FieldMap fields) =>
+        fields.OptionalOneOf(
+            "hazenWilliams",
+            YesNo,
+            "Whether the loss by the old rule of Hazen and Williams is shown beside the one designed by."
+        ) ?? false;
 
     private static void CheckRoute(FieldMap fields, IReadOnlyList<RoutePoint> route, double inletM)
     {
@@ -83,7 +118,8 @@ internal static class LiftReader
     {
         var point = new RoutePoint(
             fields.Quantity("chainage", Measure.LengthM, 0, 50_000, "Distance along the pipe from the wellhead."),
-            fields.Quantity("elevation", Measure.LengthM, -430, 5000, "Ground level above sea level.")
+            fields.Quantity("elevation", Measure.LengthM, -430, 5000, "Ground level above sea level."),
+            fields.Known("bend", Measure.AngleDeg, 0, 120, "Change of direction there, on the map.")
         );
         fields.Done();
         return point;

@@ -28,7 +28,11 @@ public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook bo
     internal double? Machines(PumpCard pump, DriveCard drive) => Rate(pump.Name) + Rate(drive.Name);
 
     /// <summary>Cost of riser and main; null when a rate is missing.</summary>
-    internal double? Pipes(Lift lift) => (lift.RiserM * Rate(lift.Riser.Name)) + (lift.MainM * Rate(lift.Main.Name));
+    internal double? Pipes(Lift lift) => (lift.RiserM * Rate(lift.Riser.Name)) + OfMain(lift.Lay);
+
+    /// <summary>Cost of a main; null when a rate is missing.</summary>
+    internal double? OfMain(MainLay main) =>
+        main.Reaches.Aggregate((double?)0, (sum, reach) => sum + (reach.LengthM * Rate(reach.Pipe.Name)));
 
     /// <summary>Cost of the modules alone; null when their rate is missing.</summary>
     internal double? Modules(ModuleCard module, int count) => count * Rate(module.Name);

@@ -48,8 +48,10 @@ internal static class ChoiceNotes
         yield return new("tank", Invariant($"{choice.TankCount} of {choice.Tank.Name}"), Search);
         yield return new(
             "main",
-            choice.Lift.Main.Name,
-            "the mains whose pressure class and speed fit were priced with each pump"
+            choice.Lift.Lay.Name,
+            choice.Lift.Lay.Reaches.Count > 1
+                ? "the mains whose pressure class and speed fit were priced with each pump; the weaker class where the pressure lets it"
+                : "the mains whose pressure class and speed fit were priced with each pump"
         );
         yield return new(
             "riser",

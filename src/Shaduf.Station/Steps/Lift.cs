@@ -6,19 +6,11 @@ namespace Shaduf.Station;
 
 /// <summary>The pipes from the pump to the tank and the head they ask for.</summary>
 /// <param name="Riser">Pipe in the borehole.</param>
-/// <param name="Main">Pumped main.</param>
+/// <param name="Lay">Pumped main, reach by reach.</param>
 /// <param name="RiserM">Length of the riser [m].</param>
-/// <param name="MainM">Length of the main along the ground and up to the inlet [m].</param>
-/// <param name="System">Head as a function of flow.</param>
+/// <param name="System">Head as a function of flow: the riser, then the main's reaches.</param>
 /// <param name="Water">State of the water.</param>
-public sealed record Lift(
-    PipeCard Riser,
-    PipeCard Main,
-    double RiserM,
-    double MainM,
-    LiftSystem System,
-    WaterState Water
-)
+public sealed record Lift(PipeCard Riser, MainLay Lay, double RiserM, LiftSystem System, WaterState Water)
 {
     /// <summary>Fastest water accepted in the pumped main [m/s].</summary>
     public const double FastestMainMPerS = 1.5;
@@ -26,8 +18,14 @@ public sealed record Lift(
     /// <summary>Fastest water accepted in the riser [m/s].</summary>
     public const double FastestRiserMPerS = 2.0;
 
-    // Head left at the tank's inlet, so that a float valve closes well.
-    private const double InletHeadM = 1;
+    /// <summary>Head left at the tank's inlet, so that a float valve closes well [m].</summary>
+    public const double InletHeadM = 1;
+
+    /// <summary>Pipe of the longest reach of the main.</summary>
+    public PipeCard Main => Lay.Longest;
+
+    /// <summary>Length of the main along the ground and up to the inlet [m].</summary>
+    public double MainM => Lay.LengthM;
 
     /// <summary>Fittings of a main when the brief lists none; common practice, no source.</summary>
     internal static IReadOnlyList<FittingBrief> UsualFittings { get; } =
@@ -46,39 +44,28 @@ public sealed record Lift(
     /// <param name="riser">Pipe in the borehole.</param>
     /// <param name="main">Pumped main.</param>
     /// <returns>The lift.</returns>
-    public static Lift Of(Brief brief, Survey survey, Well well, PipeCard riser, PipeCard main)
+    public static Lift Of(Brief brief, Survey survey, Well well, PipeCard riser, MainLay main)
     {
         var water = WaterState.At(survey["water-temperature"]);
         var wellheadM = brief.Lift.Route[0].ElevationM;
-        var mainM = LengthM(brief.Lift);
         var system = new LiftSystem(
             TopM(brief.Lift) - wellheadM + well.RestDryM,
             survey.Drawdown,
-            [new(riser.BoreMm / 1000, riser.RoughnessMm / 1000, well.PumpSettingM, 0), MainRun(brief.Lift, main)],
+            [new(riser.BoreMm / 1000, riser.RoughnessMm / 1000, well.PumpSettingM, 0), .. main.Runs(brief.Lift)],
             InletHeadM,
             water.KinematicViscosityM2PerS
         )
         {
             DensityKgPerM3 = water.DensityKgPerM3,
         };
-        return new(riser, main, well.PumpSettingM, mainM, system, water);
+        return new(riser, main, well.PumpSettingM, system, water);
     }
 
-    /// <summary>The pumped main as a run of pipe, with the brief's fittings or the usual ones.</summary>
+    /// <summary>The route as a long section.</summary>
     /// <param name="lift">The lift as the brief has it.</param>
-    /// <param name="main">The pipe.</param>
-    /// <returns>The run.</returns>
-    public static PipeRun MainRun(LiftBrief lift, PipeCard main)
-    {
-        var boreM = main.BoreMm / 1000;
-        var fittings = lift.Fittings.Count > 0 ? lift.Fittings : UsualFittings;
-        return new(
-            boreM,
-            main.RoughnessMm / 1000,
-            LengthM(lift),
-            fittings.Sum(fitting => fitting.Count * FittingLoss.Coefficient(fitting.Kind, boreM))
-        );
-    }
+    /// <returns>Its points.</returns>
+    public static IReadOnlyList<ProfilePoint> ProfileOf(LiftBrief lift) =>
+        [.. lift.Route.Select(point => new ProfilePoint(point.ChainageM, point.ElevationM))];
 
     /// <summary>Length of the main along the ground and up to the inlet [m].</summary>
     /// <param name="lift">The lift as the brief has it.</param>
@@ -112,50 +99,6 @@ public sealed record Lift(
     /// <param name="lift">The lift as the brief has it.</param>
     /// <returns>Level above sea [m].</returns>
     public static double TopM(LiftBrief lift) => Math.Max(lift.InletM, lift.Route.Max(point => point.ElevationM));
-
-    /// <summary>Largest pressure along the main while the pump runs, the rise when it stops hard, and the least pressure then.</summary>
-    /// <param name="lift">The lift as the brief has it.</param>
-    /// <param name="main">The main.</param>
-    /// <param name="lossM">Head lost along the whole main at the flow [m].</param>
-    /// <param name="water">State of the water.</param>
-    /// <param name="flowM3PerH">Flow before the stop [m³/h].</param>
-    /// <returns>Running pressure and rise [bar]; least head along the main, against the air outside [m].</returns>
-    public static (double RunningBar, double RiseBar, double LeastM) Pressure(
-        LiftBrief lift,
-        PipeCard main,
-        double lossM,
-        WaterState water,
-        double flowM3PerH
-    )
-    {
-        var lengthM = Math.Max(1e-9, lift.Route[^1].ChainageM);
-        var headsM = lift.Route.Select(point =>
-            TopM(lift) + InletHeadM + (lossM * (1 - (point.ChainageM / lengthM))) - point.ElevationM
-        );
-        var wallM = (main.OuterMm - main.BoreMm) / 2000;
-        var waveMPerS = WaveSpeed.MPerS(main.BoreMm / 1000, wallM, main.ModulusGPa * 1e9, 1, water);
-        var riseM = WaterHammer.JoukowskyM(waveMPerS, SpeedMPerS(main, flowM3PerH));
-        return (
-            PressureClass.PressureBar(headsM.Max(), water.DensityKgPerM3),
-            PressureClass.PressureBar(riseM, water.DensityKgPerM3),
-            TopM(lift) + InletHeadM - lift.Route.Max(point => point.ElevationM) - riseM
-        );
-    }
-
-    /// <summary>
-    /// Largest pressure in the main when a float valve shuts while the pump runs: the pump's closed-valve head, from the highest water,
-    /// at the lowest point of the route.
-    /// </summary>
-    /// <param name="lift">The lift as the brief has it.</param>
-    /// <param name="survey">Settled figures.</param>
-    /// <param name="water">State of the water.</param>
-    /// <param name="shutOffM">Head of the pump against a closed valve [m].</param>
-    /// <returns>Pressure [bar], at least 0.</returns>
-    public static double ClosedValveBar(LiftBrief lift, Survey survey, WaterState water, double shutOffM)
-    {
-        var headM = shutOffM - survey.RestLevelM + lift.Route[0].ElevationM - lift.Route.Min(point => point.ElevationM);
-        return PressureClass.PressureBar(Math.Max(0, headM), water.DensityKgPerM3);
-    }
 
     /// <summary>How the head was worked out at a flow.</summary>
     /// <param name="survey">Settled figures.</param>
@@ -202,7 +145,10 @@ public sealed record Lift(
                     "Jacob 1947"
                 ),
                 Friction("riser", losses[0], RiserM, Riser.BoreMm),
-                Friction("main", losses[1], MainM, Main.BoreMm),
+                .. Lay.Reaches.Zip(
+                    losses.Skip(1),
+                    (reach, loss) => Friction($"main, {reach.Pipe.Name}", loss, reach.LengthM, reach.Pipe.BoreMm)
+                ),
                 new("h_e", "head left at the inlet", "", InletHeadM, "m", "station/lift", "common practice, no source"),
                 new("H", "sum", "", System.HeadM(flow), "m", "water/lift-system", ""),
             ]

@@ -10,26 +10,46 @@ internal static class LiftFindings
     // Against the air outside; lower, and joints draw in dirt and thin pipe buckles.
     private const double LeastMainM = -5;
 
+    // Slower, and sand and air stay in the main.
+    private const double SlowestMainMPerS = 0.3;
+
     /// <summary>Findings of the pipes for the flow chosen.</summary>
     /// <param name="lift">The pipes.</param>
-    /// <param name="brief">The brief.</param>
-    /// <param name="survey">Its settled figures.</param>
+    /// <param name="route">The lift as the brief has it.</param>
+    /// <param name="main">The main as built.</param>
+    /// <param name="pipeDegC">Temperature for the strength of the pipe [°C].</param>
     /// <param name="flowM3PerH">Largest flow of the year [m³/h].</param>
     /// <param name="shutOffM">Head of the pump against a closed valve [m].</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(Lift lift, Brief brief, Survey survey, double flowM3PerH, double shutOffM) =>
+    public static IEnumerable<Finding> Of(
+        Lift lift,
+        LiftBrief route,
+        MainWorks main,
+        double pipeDegC,
+        double flowM3PerH,
+        double shutOffM
+    ) =>
         [
             .. Speeds(lift, flowM3PerH),
-            .. Running(lift, brief.Lift, survey["pipe-temperature"], flowM3PerH),
-            .. Closed(lift, brief.Lift, survey, shutOffM),
-            Summit(brief.Lift),
+            Slow(lift.Lay.Reaches.Min(reach => Lift.SpeedMPerS(reach.Pipe, flowM3PerH))),
+            .. Running(main.Profile, lift.Water),
+            Closed(main),
+            Finding.AtMost(
+                "lift/riser-pressure",
+                PressureClass.PressureBar(shutOffM, lift.Water.DensityKgPerM3),
+                Lift.AllowedBar(lift.Riser, pipeDegC),
+                "bar",
+                "the riser against the pump's head at a closed valve",
+                "pump card and pipe card"
+            ),
+            Summit(route),
         ];
 
     private static IEnumerable<Finding> Speeds(Lift lift, double flowM3PerH)
     {
         yield return Finding.AtMost(
             "lift/main-speed",
-            Lift.SpeedMPerS(lift.Main, flowM3PerH),
+            Lift.SpeedMPerS(lift.Lay.Narrowest, flowM3PerH),
             Lift.FastestMainMPerS,
             "m/s",
             "water in the main at the largest flow",
@@ -45,57 +65,59 @@ internal static class LiftFindings
         );
     }
 
-    private static IEnumerable<Finding> Running(Lift lift, LiftBrief route, double degC, double flowM3PerH)
+    private static Finding Slow(double slowestMPerS) =>
+        new(
+            "lift/main-slow",
+            slowestMPerS >= SlowestMainMPerS ? FindingStatus.Holds : FindingStatus.Look,
+            slowestMPerS >= SlowestMainMPerS
+                ? "the slowest water in the main at the largest flow moves air and silt on"
+                : "the water in the main is too slow to carry air and silt away: open the washouts twice a year, or take a narrower main",
+            slowestMPerS,
+            SlowestMainMPerS,
+            "m/s",
+            "common practice, no source"
+        );
+
+    private static IEnumerable<Finding> Running(MainProfile profile, WaterState water)
     {
-        var mainLossM = DarcyWeisbach
-            .Loss(lift.System.Runs[1], flowM3PerH / 3600, lift.System.KinematicViscosityM2PerS)
-            .TotalM;
-        var (runningBar, riseBar, leastM) = Lift.Pressure(route, lift.Main, mainLossM, lift.Water, flowM3PerH);
+        var riseBar = PressureClass.PressureBar(profile.RiseM, water.DensityKgPerM3);
+        var worst = profile.Points.MaxBy(point => (point.RunningBar + riseBar) / point.AllowedBar)!;
         yield return Finding.AtMost(
             "lift/main-pressure",
-            runningBar + riseBar,
-            Lift.AllowedBar(lift.Main, degC),
+            worst.RunningBar + riseBar,
+            worst.AllowedBar,
             "bar",
             Invariant(
-                $"the main where its pressure is largest: {runningBar:0.0} bar while the pump runs and {riseBar:0.0} bar more when it stops hard"
+                $"the main where it has least to spare, {worst.Pipe.Name} at {worst.ChainageM:0} m: {worst.RunningBar:0.0} bar while the pump runs and {riseBar:0.0} bar more when it stops hard"
             ),
             "Joukowsky; pressure class by temperature, EN 12201-1 (from memory)"
         );
         yield return new(
             "lift/main-vacuum",
-            leastM >= LeastMainM ? FindingStatus.Holds : FindingStatus.Look,
-            leastM >= LeastMainM
+            profile.LeastM >= LeastMainM ? FindingStatus.Holds : FindingStatus.Look,
+            profile.LeastM >= LeastMainM
                 ? "least head along the main when the pump stops hard"
                 : "a hard stop, such as a cloud over an array without ramp, pulls a vacuum in the main: let the drive ramp down, fit air valves at the wellhead and the high points, and ask a specialist for a surge calculation",
-            leastM,
+            profile.LeastM,
             LeastMainM,
             "m",
             "Joukowsky; the limit from memory"
         );
     }
 
-    private static IEnumerable<Finding> Closed(Lift lift, LiftBrief route, Survey survey, double shutOffM)
+    private static Finding Closed(MainWorks main)
     {
-        var degC = survey["pipe-temperature"];
-        var bar = Lift.ClosedValveBar(route, survey, lift.Water, shutOffM);
-        var allowedBar = Lift.AllowedBar(lift.Main, degC);
-        yield return new(
+        var worst = main.Profile.Points.MaxBy(point => point.ClosedBar / point.AllowedBar)!;
+        var surge = main.TankFull.Way == TankFullStop.PressureStop ? ", the surge of a hard stop on top" : "";
+        return new(
             "lift/closed-valve",
-            bar <= allowedBar ? FindingStatus.Holds : FindingStatus.Stop,
-            bar <= allowedBar
-                ? "the main against the pump's head at a closed valve"
+            worst.ClosedBar <= worst.AllowedBar ? FindingStatus.Holds : FindingStatus.Stop,
+            worst.ClosedBar <= worst.AllowedBar
+                ? $"the main against the pump's head at a closed valve{surge}"
                 : "a float valve or gate that closes while the pump runs bursts this main: take the next pressure class",
-            bar,
-            allowedBar,
+            worst.ClosedBar,
+            worst.AllowedBar,
             "bar",
-            "pump card and pipe card"
-        );
-        yield return Finding.AtMost(
-            "lift/riser-pressure",
-            PressureClass.PressureBar(shutOffM, lift.Water.DensityKgPerM3),
-            Lift.AllowedBar(lift.Riser, degC),
-            "bar",
-            "the riser against the pump's head at a closed valve",
             "pump card and pipe card"
         );
     }

@@ -18,7 +18,7 @@ internal static class Pipes
 
         var pressureBar = PressureClass.PressureBar(shutOffM, 1000);
         var degC = ground.Survey["pipe-temperature"];
-        var all = NarrowestFirst(ground, PipeUse.Riser);
+        var all = Cards(ground, PipeUse.Riser).OrderBy(pipe => pipe.BoreMm).ToList();
         var fit = all.Where(pipe =>
                 Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS
                 && Lift.AllowedBar(pipe, degC) >= pressureBar
@@ -36,37 +36,60 @@ internal static class Pipes
             ];
     }
 
-    /// <summary>Mains whose speed fits and that hold the pressure, running, stopping hard and against a closed valve; narrowest first; when none fits, the widest of the strongest.</summary>
-    public static IReadOnlyList<PipeCard> Mains(SizingGround ground, double flowM3PerH, double shutOffM)
+    /// <summary>Mains that the search tries: those of <see cref="Holding"/> that are not too slow; when none holds, the widest of the strongest.</summary>
+    public static IReadOnlyList<MainLay> Mains(SizingGround ground, double flowM3PerH, double shutOffM)
     {
-        if (ground.Brief.Lift.Main is { } name)
+        if (ground.OnlyMain is { } only)
         {
-            return [ground.Shelf.Find<PipeCard>(name)!];
+            return [only];
         }
 
-        var degC = ground.Survey["pipe-temperature"];
-        var water = WaterState.At(ground.Survey["water-temperature"]);
-        var closedBar = Lift.ClosedValveBar(ground.Brief.Lift, ground.Survey, water, shutOffM);
-        var all = NarrowestFirst(ground, PipeUse.Main);
-        var quick = all.Where(pipe =>
-                Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS
-                && Math.Max(Bar(pipe), closedBar) <= Lift.AllowedBar(pipe, degC)
+        var lift = ground.Brief.Lift;
+        if (lift.Main is { } name)
+        {
+            return [MainLay.Of(lift, ground.Shelf.Find<PipeCard>(name)!)];
+        }
+
+        var quick = Holding(ground, flowM3PerH, shutOffM);
+        var narrowestMm = quick.Count > 0 ? quick[0].Narrowest.OuterMm : 0;
+        var useful = quick
+            .Where(lay =>
+                lay.Narrowest.OuterMm == narrowestMm || Lift.SpeedMPerS(lay.Narrowest, flowM3PerH) >= SlowestMPerS
             )
             .ToList();
-        var useful = quick.Where((pipe, i) => i == 0 || Lift.SpeedMPerS(pipe, flowM3PerH) >= SlowestMPerS).ToList();
-        return useful.Count > 0
-            ? useful
-            : [all.OrderByDescending(pipe => pipe.PressureBar).ThenByDescending(pipe => pipe.BoreMm).First()];
-
-        double Bar(PipeCard pipe)
-        {
-            var run = Lift.MainRun(ground.Brief.Lift, pipe);
-            var lossM = DarcyWeisbach.Loss(run, flowM3PerH / 3600, water.KinematicViscosityM2PerS).TotalM;
-            var (runningBar, riseBar, _) = Lift.Pressure(ground.Brief.Lift, pipe, lossM, water, flowM3PerH);
-            return runningBar + riseBar;
-        }
+        return useful.Count > 0 ? useful : [MainLay.Of(lift, WidestOfStrongest(ground))];
     }
 
-    private static List<PipeCard> NarrowestFirst(SizingGround ground, PipeUse use) =>
-        ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(use)).OrderBy(pipe => pipe.BoreMm).ToList();
+    private static PipeCard WidestOfStrongest(SizingGround ground) =>
+        Cards(ground, PipeUse.Main)
+            .OrderByDescending(pipe => pipe.PressureBar)
+            .ThenByDescending(pipe => pipe.BoreMm)
+            .First();
+
+    /// <summary>
+    /// Every main whose water is not too fast and that holds the pressure everywhere: each pipe by itself, and each
+    /// diameter with its class changing along the way; narrowest first.
+    /// </summary>
+    public static IReadOnlyList<MainLay> Holding(SizingGround ground, double flowM3PerH, double shutOffM)
+    {
+        var duty = MainDuty.Of(ground.Brief, ground.Survey, flowM3PerH, shutOffM);
+        return
+        [
+            .. Cards(ground, PipeUse.Main)
+                .Where(pipe => Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestMainMPerS)
+                .GroupBy(pipe => (pipe.OuterMm, pipe.LosesStrengthWhenWarm, pipe.ModulusGPa))
+                .SelectMany(classes => OfOneDiameter(duty, [.. classes]))
+                .OrderBy(lay => lay.Narrowest.BoreMm)
+                .ThenBy(lay => lay.Reaches.Count),
+        ];
+    }
+
+    private static IEnumerable<MainLay> OfOneDiameter(MainDuty duty, IReadOnlyList<PipeCard> classes)
+    {
+        var whole = classes.Select(pipe => MainLay.Of(duty.Lift, pipe)).Where(lay => MainProfile.Of(duty, lay).Holds);
+        return MainClasses.Graded(duty, classes) is { Reaches.Count: > 1 } graded ? whole.Append(graded) : whole;
+    }
+
+    private static IEnumerable<PipeCard> Cards(SizingGround ground, PipeUse use) =>
+        ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(use));
 }

@@ -125,7 +125,7 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
             (most, tooMuch) = IsCovered(middle) ? (middle, tooMuch) : (most, middle);
         }
 
-        var lift = Lift.Of(design.Brief, survey, dry, choice.Lift.Riser, choice.Lift.Main);
+        var lift = Lift.Of(design.Brief, survey, dry, choice.Lift.Riser, choice.Lift.Lay);
         return (design.Sizing.Hydraulics with { Lift = lift }).Table(design.Sizing.VoltageSpeedRatio, most);
     }
 }

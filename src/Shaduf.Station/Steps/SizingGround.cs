@@ -22,6 +22,9 @@ public sealed record SizingGround(
     ArrangementPrices Prices
 )
 {
+    /// <summary>The one main to try, whatever the brief says; null for all that serve.</summary>
+    public MainLay? OnlyMain { get; init; }
+
     // Lost in the first light by n-type cells; planning value, from memory.
     private const double NTypeFirstLightShare = 0.005;
 

@@ -14,9 +14,6 @@ internal static class StorageFindings
     // Sizes of pipe by bore [mm]; the overflow is one size above the inlet at least, from memory.
     private static readonly double[] BoresMm = [32, 40, 50, 65, 80, 100, 125, 150, 200, 250, 300];
 
-    // Head at an open tap (Jordan 1984: 5 m at least, 10 m wished).
-    private const double LeastTapHeadM = 5;
-
     /// <summary>The findings.</summary>
     /// <param name="design">The design so far.</param>
     /// <returns>The findings.</returns>
@@ -103,19 +100,20 @@ internal static class StorageFindings
             : null;
     }
 
-    // Each metre of stand is a metre at every tap.
+    // Each metre of stand is a metre at every tap that no break-pressure tank parts from it.
     private static Finding Stand(Design design)
     {
         var standM = design.Brief.Tank.StandM;
-        var lowest = design.Works.Taps.Heads.MinBy(tap => tap.ResidualM)!;
-        var neededM = Math.Max(0, standM + LeastTapHeadM - lowest.ResidualM);
+        var taps = design.Works.Taps;
+        var lowest = taps.Taps.Where(tap => tap.RestM == taps.FullM).MinBy(tap => tap.ResidualM - tap.WantedM);
+        var neededM = lowest is null ? 0 : Math.Max(0, standM + lowest.WantedM - lowest.ResidualM);
         return new(
             "tank/stand",
             standM >= neededM ? FindingStatus.Holds : FindingStatus.Look,
-            neededM <= 0
+            lowest is null || neededM <= 0
                 ? "no stand is needed: the ground at the tank gives every tap its head"
                 : Invariant(
-                    $"height of the tank's floor against what '{lowest.Name}' needs for {LeastTapHeadM:0} m of head with all taps open; a larger pipe to it may need less"
+                    $"height of the tank's floor against what '{lowest.Name}' needs for {lowest.WantedM:0} m of head with all taps open; a larger pipe to it may need less"
                 ),
             standM,
             neededM,

@@ -64,6 +64,7 @@ public sealed record Survey
         }
 
         taken.AddRange(NotLookedAt(brief));
+        figures["cover"] = brief.Lift.CoverM ?? Take(taken, "cover", Assumption.DefaultOf("cover"), "m");
         var restM = brief.Source.RestLevelM ?? Take(taken, "rest-level", 0.8 * brief.Source.DepthM!.Value, "m");
         var depthM = brief.Source.DepthM ?? Take(taken, "depth", restM + 20, "m");
         var tested = TestedWell.Of(brief.Source, depthM - restM, taken);
@@ -177,6 +178,11 @@ public sealed record Survey
         if (brief.Lift.Fittings.Count == 0)
         {
             yield return Assumption.Of("fittings", "the usual fittings");
+        }
+
+        if (brief.Taps?.Junctions.Any(junction => junction.LevelM is null) == true)
+        {
+            yield return Assumption.Of("junction", "as low as the lowest tap");
         }
 
         if (brief.Site.Soil is null)

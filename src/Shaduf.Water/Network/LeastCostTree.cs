@@ -86,6 +86,12 @@ public sealed record LeastCostTree(IReadOnlyList<int> OptionIndices, decimal Cos
             .Where(level => level <= sourceMm)
             .Distinct()
             .Order();
+        return Cheapest(fed, levels);
+    }
+
+    // At each level the cheapest step of each that is fed which asks for no more.
+    private static List<Step> Cheapest(List<Step>[] fed, IEnumerable<long> levels)
+    {
         var at = new int[fed.Length];
         var merged = new List<Step>();
         foreach (var level in levels)
@@ -109,16 +115,7 @@ public sealed record LeastCostTree(IReadOnlyList<int> OptionIndices, decimal Cos
         var all = point
             .SelectMany(
                 (step, next) =>
-                    options.Select(
-                        (option, o) =>
-                            new Step(
-                                step.LevelMm == long.MinValue ? long.MinValue : step.LevelMm + UpMm(option.LossM),
-                                step.Cost + option.Cost,
-                                o,
-                                next,
-                                []
-                            )
-                    )
+                    options.Select((option, o) => new Step(Before(step, option), step.Cost + option.Cost, o, next, []))
             )
             .Where(step => step.LevelMm <= sourceMm)
             .OrderBy(step => step.LevelMm)
@@ -134,6 +131,9 @@ public sealed record LeastCostTree(IReadOnlyList<int> OptionIndices, decimal Cos
 
         return kept;
     }
+
+    private static long Before(Step step, PipeOption option) =>
+        step.LevelMm == long.MinValue ? long.MinValue : step.LevelMm + UpMm(option.LossM);
 
     private static int[] Trace(
         GravityTree tree,

@@ -31,7 +31,7 @@ public static class RouteProfile
     public const double LongestGradeM = 800;
 
     /// <summary>Longest main without a line valve [m].</summary>
-    public const double LongestUnpartedM = 1000;
+    public const double LongestUnpartedM = 750;
 
     /// <summary>
     /// Air valves at the start and at every high point, and along even grades; washouts at every low point between the
@@ -111,18 +111,17 @@ public static class RouteProfile
                 points[i].LevelM - points[i - 1].LevelM,
                 points[last + 1].LevelM - points[last].LevelM
             );
-            if (before > 0 && after < 0)
+            if (Math.Sign(before) * Math.Sign(after) < 0)
             {
-                yield return new(RouteFitting.AirValve, points[(i + last) / 2], "high point");
-            }
-            else if (before < 0 && after > 0)
-            {
-                yield return new(RouteFitting.Washout, points[(i + last) / 2], "low point");
+                yield return Turn(points[(i + last) / 2], isHigh: before > 0);
             }
 
             i = last;
         }
     }
+
+    private static RouteMark Turn(ProfilePoint at, bool isHigh) =>
+        isHigh ? new(RouteFitting.AirValve, at, "high point") : new(RouteFitting.Washout, at, "low point");
 
     // Places that part each gap evenly into lengths of at most the longest.
     private static IEnumerable<double> Spaced(IReadOnlyList<double> fixedM, double longestM) =>

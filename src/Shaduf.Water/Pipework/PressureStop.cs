@@ -17,29 +17,29 @@ public sealed record PressureStop(double StopBar, double RestartBar, double Room
     public bool CanTell => RoomBar >= LeastRoomBar;
 
     /// <summary>Setting of the switch: half a bar above the running pressure, so that it trips as early as it may.</summary>
-    /// <param name="runningBar">Gauge at the wellhead at full flow [bar], 0 to 100.</param>
-    /// <param name="closedBar">Gauge at the wellhead against a shut valve at full speed [bar], 0 to 200.</param>
+    /// <param name="runningBar">Gauge at the wellhead at full flow [bar], 0 to 1000.</param>
+    /// <param name="closedBar">Gauge at the wellhead against a shut valve at full speed [bar], 0 to 1000.</param>
     /// <returns>The setting; ask <see cref="CanTell"/> whether it serves.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
     /// <source>common practice, no source: half a bar away from running and from closed-valve pressure, restart one bar lower</source>
     public static PressureStop Between(double runningBar, double closedBar)
     {
-        Within.Require(runningBar, 0, 100, "bar");
-        Within.Require(closedBar, 0, 200, "bar");
+        Within.Require(runningBar, 0, 1000, "bar");
+        Within.Require(closedBar, 0, 1000, "bar");
         var stopBar = runningBar + MarginBar;
         return new(stopBar, Math.Max(0, stopBar - 1), closedBar - runningBar);
     }
 
     /// <summary>Speed at which a pump without flow just gives a head, as a share of the speed of its curve.</summary>
-    /// <param name="headM">Head above the water in the well [m], 0 to 1000.</param>
-    /// <param name="shutOffM">Head of the pump without flow at the speed of its curve [m], 1 to 2000.</param>
+    /// <param name="headM">Head above the water in the well [m], 0 to 12000.</param>
+    /// <param name="shutOffM">Head of the pump without flow at the speed of its curve [m], 0.1 to 5000.</param>
     /// <returns>Share of the speed; above 1 it is never reached.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
     /// <source>affinity: H_0 r2</source>
     public static double SpeedRatio(double headM, double shutOffM)
     {
-        Within.Require(headM, 0, 1000, "m");
-        Within.Require(shutOffM, 1, 2000, "m");
+        Within.Require(headM, 0, 12_000, "m");
+        Within.Require(shutOffM, 0.1, 5000, "m");
         return Math.Sqrt(headM / shutOffM);
     }
 }

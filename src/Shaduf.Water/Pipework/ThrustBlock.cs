@@ -14,7 +14,7 @@ public static class ThrustBlock
     public static IReadOnlyList<string> Grounds { get; } = [.. Table.Select(row => row["ground"])];
 
     /// <summary>Force on a bend, outwards.</summary>
-    /// <param name="testBar">Test pressure [bar], 0 to 100.</param>
+    /// <param name="testBar">Test pressure [bar], 0 to 1500.</param>
     /// <param name="outerMm">Outside diameter [mm], 10 to 1000.</param>
     /// <param name="bendDeg">Change of direction [deg], 0 to 180.</param>
     /// <returns>Force [kN].</returns>
@@ -27,27 +27,27 @@ public static class ThrustBlock
     }
 
     /// <summary>Force on a closed end or on a branch.</summary>
-    /// <param name="testBar">Test pressure [bar], 0 to 100.</param>
+    /// <param name="testBar">Test pressure [bar], 0 to 1500.</param>
     /// <param name="outerMm">Outside diameter [mm], 10 to 1000.</param>
     /// <returns>Force [kN].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
     /// <source>statics: F = p A, A on the outside diameter</source>
     public static double EndKN(double testBar, double outerMm)
     {
-        Within.Require(testBar, 0, 100, "bar");
+        Within.Require(testBar, 0, 1500, "bar");
         Within.Require(outerMm, 10, 1000, "mm");
         return testBar * 100 * Math.PI / 4 * Math.Pow(outerMm / 1000, 2);
     }
 
     /// <summary>Area of undisturbed ground that a block must lean on.</summary>
-    /// <param name="forceKN">Force [kN], 0 to 10000.</param>
+    /// <param name="forceKN">Force [kN], 0 to 1000000.</param>
     /// <param name="groundKPa">Horizontal resistance of the ground [kPa], 10 to 1000.</param>
     /// <returns>Area [m2].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or NaN.</exception>
     /// <source>common practice, no source: area = 1.5 F/q</source>
     public static double BearingM2(double forceKN, double groundKPa)
     {
-        Within.Require(forceKN, 0, 10_000, "kN");
+        Within.Require(forceKN, 0, 1_000_000, "kN");
         Within.Require(groundKPa, 10, 1000, "kPa");
         return SafetyFactor * forceKN / groundKPa;
     }

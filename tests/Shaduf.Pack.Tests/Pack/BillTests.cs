@@ -82,7 +82,12 @@ public sealed class BillTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
             Assert.Equal((double)month["supplyM3PerDay"]!, Figure(row["D"]), 0.0051);
         }
 
-        Assert.Equal((string)json["water"]!["worstMonth"]!, Text(months.MinBy(row => Figure(row["F"]))!["A"]));
+        // Months may come out alike in the sheet's tenths of a per cent.
+        var worst = months.Min(row => Figure(row["F"]));
+        Assert.Contains(
+            (string)json["water"]!["worstMonth"]!,
+            months.Where(row => Figure(row["F"]) == worst).Select(row => Text(row["A"]))
+        );
         Assert.Equal(
             json["findings"]!.AsArray().Select(each => (string)each!["id"]!),
             Rows(pack, "Findings").Select(row => Text(row["B"]))

@@ -169,18 +169,20 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
                 ("builder: Kibo and Daughters, Waterworks", $"builder: {new string('W', 80)}"),
                 ("revision: A", "revision: B2"),
                 ("name: school gate", $"name: {Long("school gate", 40)}"),
-                ("name: clinic", $"name: {new string('W', 40)}")
+                ("to: school gate", $"to: {Long("school gate", 40)}"),
+                ("name: clinic", $"name: {new string('W', 40)}"),
+                ("to: clinic", $"to: {new string('W', 40)}")
             ),
             _ => ExamplePacks.Changed(
                 "hilltop-village",
                 (
                     "  points:\n",
-                    "  points:\n"
-                        + Many(
-                            20,
-                            i =>
-                                $"    - {{ name: tap {i}, elevation: 1250 m, branch: 200 m, pipe: pe-40-pn16, flow: 0.05 L/s }}"
-                        )
+                    "  points:\n" + Many(20, i => $"    - {{ name: tap {i}, elevation: 1250 m, flow: 0.05 L/s }}")
+                ),
+                (
+                    "  pipes:\n",
+                    "  pipes:\n"
+                        + Many(20, i => $"    - {{ from: lower fork, to: tap {i}, length: 200 m, pipe: pe-40-pn16 }}")
                 ),
                 (
                     "  livestock:\n",

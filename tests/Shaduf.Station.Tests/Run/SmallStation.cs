@@ -75,8 +75,11 @@ internal static class SmallStation
         lift:
           route:
             - { chainage: 0 m, elevation: 400 m }
-            - { chainage: 200 m, elevation: 406 m }
+            - { chainage: 200 m, elevation: 406 m, bend: 30 deg }
           tankInlet: 409 m
+          tankFull: pressure stop
+          cover: 0.8 m
+          hazenWilliams: yes
           main: pe-63-pn16
           riser: gi-50
           fittings:
@@ -85,8 +88,9 @@ internal static class SmallStation
         taps:
           mainLength: 100 m
           mainPipe: pe-63-pn16
+          junction: 402 m
           points:
-            - { name: school, elevation: 398 m, branch: 30 m, pipe: pe-32-pn16, flow: 0.2 L/s }
+            - { name: school, elevation: 398 m, branch: 30 m, pipe: pe-32-pn16, flow: 0.2 L/s, needs: 5 m, manifold: no }
         array:
           module: module-410
           tilt: 15 deg

@@ -41,6 +41,7 @@ public sealed class UnknownTests
                 "array-wiring",
                 "casing",
                 "contingency",
+                "cover",
                 "depth",
                 "design-years",
                 "discount",

@@ -105,7 +105,7 @@ public sealed class LifeCycleTests
         Assert.True(overflow.Value >= overflow.Limit);
 
         // The tap has more than it needs, so the stand may be as low as that excess.
-        var tap = s_design.Works.Taps.Heads.Single();
+        var tap = s_design.Works.Taps.Taps.Single();
         Assert.Equal(Math.Max(0, 0.5 + 5 - tap.ResidualM), findings["tank/stand"].Limit!.Value, 9);
     }
 }

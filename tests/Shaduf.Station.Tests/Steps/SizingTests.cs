@@ -148,7 +148,7 @@ public sealed class SizingTests
             shelf.Find<PipeCard>(ground.Brief.Lift.Riser!)!,
             shelf.Find<PipeCard>(ground.Brief.Lift.Main!)!
         );
-        var lift = Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main);
+        var lift = Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, MainLay.Of(ground.Brief.Lift, main));
         var module = shelf.Find<ModuleCard>(ground.Brief.Array.Module!)!;
         var years = ground.Sky.Planes.ToDictionary(
             plane => plane.Facing,

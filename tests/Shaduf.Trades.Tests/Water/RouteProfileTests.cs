@@ -24,7 +24,7 @@ public sealed class RouteProfileTests
             marks.Where(mark => mark.Fitting == RouteFitting.AirValve).Select(mark => mark.At.ChainageM)
         );
         Assert.Equal(
-            [833.3, 1666.7],
+            [625, 1250, 1875],
             marks.Where(mark => mark.Fitting == RouteFitting.LineValve).Select(mark => Math.Round(mark.At.ChainageM, 1))
         );
         Assert.All(marks, mark => Assert.Equal(mark.At.ChainageM / 50, mark.At.LevelM, 9));

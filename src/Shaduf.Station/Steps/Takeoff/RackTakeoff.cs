@@ -10,7 +10,8 @@ namespace Shaduf.Station;
 internal static class RackTakeoff
 {
     // Bought beyond the net quantity: common practice, no source.
-    private const double AggregateWasteShare = 0.10;
+    /// <summary>Sand and stone lost on the way; common practice, no source.</summary>
+    public const double AggregateWasteShare = 0.10;
 
     // Paint: zinc phosphate primer and two finish coats by brush on small sections; common practice, no source.
     private const double PaintSolidsShare = 0.5;

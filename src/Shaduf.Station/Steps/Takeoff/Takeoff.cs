@@ -33,12 +33,13 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
             [
                 .. General(brief, choice, works),
                 .. WellTakeoff.Of(choice, works.Cooling, works.Well),
-                .. WaterTakeoff.PipesAndTank(brief, choice),
+                .. PipeTakeoff.Main(choice, works),
+                .. WaterTakeoff.Tank(brief, choice),
                 .. ArrayTakeoff.Electric(choice, works.Electrics),
                 .. RackTakeoff.Steel(works.Rack, plans),
                 .. RackTakeoff.Concrete(works.Footings),
                 .. GuardTakeoff.Of(works.Guard, choice),
-                .. WaterTakeoff.Taps(brief),
+                .. PipeTakeoff.Taps(works),
                 Labour.Days("commission", 1, "once"),
             ],
             plans
@@ -76,7 +77,9 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
 /// <param name="Rack">Racks.</param>
 /// <param name="Footings">Footings.</param>
 /// <param name="Guard">Light, earth, fence.</param>
+/// <param name="Main">The pumped main as built.</param>
 /// <param name="Taps">Taps by gravity.</param>
+/// <param name="TapStands">Their stands; null without any.</param>
 /// <param name="Well">What hangs in the borehole and stands on it.</param>
 public sealed record Works(
     Cooling Cooling,
@@ -84,6 +87,26 @@ public sealed record Works(
     Rack Rack,
     Footings Footings,
     Guard Guard,
-    TapLine Taps,
+    MainWorks Main,
+    TapNetwork Taps,
+    TapStands? TapStands,
     WellBuild Well
-);
+)
+{
+    /// <summary>What the whole costs with each main.</summary>
+    public required EconomicMain EconomicMain { get; init; }
+
+    /// <summary>Ground over the crown of buried pipes [m].</summary>
+    public required double CoverM { get; init; }
+
+    /// <summary>Soil of the site; null when nobody looked.</summary>
+    public required SoilKind? Soil { get; init; }
+
+    /// <summary>What was chosen for main and taps, and why.</summary>
+    public IEnumerable<ChoiceNote> PipeNotes =>
+        [.. Taps.Notes, new("stop when the tank is full", Main.TankFull.Name, Main.TankFull.Why)];
+
+    /// <summary>Trenches of the pipes to the taps.</summary>
+    public Trenches TapTrench =>
+        Trenches.Of(Taps.Heads.Select(head => (head.Pipe, head.Point.LengthM)), CoverM, PipeGround.Of(Soil));
+}

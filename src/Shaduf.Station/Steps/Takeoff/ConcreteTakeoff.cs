@@ -1,0 +1,43 @@
+using Shaduf.Money;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Concrete outside the footings, of the same mix.</summary>
+internal static class ConcreteTakeoff
+{
+    /// <summary>Cement, sand, stone and labour.</summary>
+    /// <param name="section">Section of the bill.</param>
+    /// <param name="what">What is cast.</param>
+    /// <param name="concreteM3">Concrete, waste not counted [m³].</param>
+    /// <param name="footings">The footings, for their mix.</param>
+    /// <param name="origin">Where the volume comes from.</param>
+    /// <returns>The lines.</returns>
+    public static IEnumerable<QuantityLine> Of(
+        BillSection section,
+        string what,
+        double concreteM3,
+        Footings footings,
+        string origin
+    )
+    {
+        var ordered = concreteM3 * (1 + Footings.WasteShare);
+        var aggregate = ordered * (1 + RackTakeoff.AggregateWasteShare);
+        QuantityLine Line(string item, string says, string unit, double quantity, string also) =>
+            new(item, section, $"{says} for {what}", unit, quantity, origin + also);
+        var row = section == BillSection.TapsAndDrainage ? "tap-concrete" : "block-concrete";
+        return
+        [
+            Line(
+                "cement-50kg",
+                $"cement, bags of 50 kg, mix {footings.Mix.Name},",
+                "nr",
+                Math.Ceiling(ordered * footings.PerM3.BagCount),
+                ""
+            ),
+            Line("sand", "sand", "m3", aggregate * footings.PerM3.SandM3, ", and 10 % of sand"),
+            Line("stone", "broken stone 20 mm", "m3", aggregate * footings.PerM3.StoneM3, ", and 10 % of stone"),
+            Labour.Days(row, concreteM3, Invariant($"{concreteM3:0.00} m3")),
+        ];
+    }
+}

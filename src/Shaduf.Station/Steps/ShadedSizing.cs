@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace Shaduf.Station;
 
 /// <summary>The choice of pump, array and tank under the shade that the chosen array stands in.</summary>
@@ -25,13 +27,35 @@ public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Gu
             shaded = Shaded(ground, Sizing.Of(ground with { Sky = Behind(ground, ground.Sky, shaded.Layout) }));
         }
 
-        return shaded;
+        return Misses(ground, shaded.Sizing)
+            ? shaded with
+            {
+                Sizing = shaded.Sizing with { Limit = ByShade(ground, shaded.Sizing) },
+            }
+            : shaded;
     }
 
     // Missed by the shade alone: without it the search would have said what limits.
     private static bool Misses(SizingGround ground, Sizing sizing) =>
-        sizing.Limit is null
-        && Reliability.Share(ground.Span, YearRun.Run(sizing.Inputs(ground.Demand))) < ground.Survey["target"];
+        sizing.Limit is null && MetShare(ground, sizing) < ground.Survey["target"];
+
+    private static double MetShare(SizingGround ground, Sizing sizing) =>
+        Reliability.Share(ground.Span, YearRun.Run(sizing.Inputs(ground.Demand)));
+
+    // The round after round chooses another array, and that one stands in another shade.
+    private static BindingLimit ByShade(SizingGround ground, Sizing sizing)
+    {
+        var (target, met) = (ground.Survey["target"], MetShare(ground, sizing));
+        return new(
+            "shade",
+            Invariant(
+                $"{MostRounds} choices, each behind the shade of the one before, end in an array whose own fence, pole and racks take too much light: it meets {met * 100:0.0} % of the demand, {target * 100:0} % are asked for. Set the fence further off or ask for one rack"
+            ),
+            target,
+            met,
+            ""
+        );
+    }
 
     private static ShadedSizing Shaded(SizingGround ground, Sizing sizing)
     {

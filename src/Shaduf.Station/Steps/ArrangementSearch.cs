@@ -36,7 +36,7 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
         }
 
         var fits = ground.Survey["casing"] - pump.DiameterMm >= WellFindings.LeastCasingRoomMm;
-        if (!isLoose && fits && front.Cheapest(ground.Survey["target"]) is { } best)
+        if (!isLoose && fits && front.Cheapest(ground.AskedShare) is { } best)
         {
             return new(pump, front.Points, best, true, "", "", tally);
         }

@@ -9,8 +9,12 @@ namespace Shaduf.Station;
 /// <param name="Guard">Light, earth and fence.</param>
 public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Guard Guard)
 {
-    // Each round knows the shade of the array that the round before chose; a third one is rare.
-    private const int MostRounds = 3;
+    // Each round knows the shade of the array that the round before chose; from the third on it also asks for as much more
+    // as that one missed, since the next array stands in another shade.
+    private const int MostRounds = 5;
+
+    // Below it a round would choose the same array again.
+    private const double LeastReserveShare = 1e-4;
 
     /// <summary>
     /// Chooses behind the skyline and what the brief says stands near, sets the station out, and runs the year behind all
@@ -22,9 +26,18 @@ public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Gu
     public static ShadedSizing Of(SizingGround ground)
     {
         var shaded = Shaded(ground, Sizing.Of(ground));
-        for (var round = 1; round < MostRounds && Misses(ground, shaded.Sizing); round++)
+        var asked = ground.AskedShare;
+        for (var round = 2; round <= MostRounds && Misses(ground, shaded.Sizing); round++)
         {
-            shaded = Shaded(ground, Sizing.Of(ground with { Sky = Behind(ground, ground.Sky, shaded.Layout) }));
+            asked += round > 2 ? ground.AskedShare - MetShare(ground, shaded.Sizing) + LeastReserveShare : 0;
+            var behind = ground with { Sky = Behind(ground, ground.Sky, shaded.Layout) };
+            var next = Sizing.Of(behind with { AskedShare = Math.Min(1, asked) });
+            if (next.Limit is not null && round > 2)
+            {
+                break;
+            }
+
+            shaded = Shaded(ground, next);
         }
 
         return Misses(ground, shaded.Sizing)
@@ -37,7 +50,7 @@ public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Gu
 
     // Missed by the shade alone: without it the search would have said what limits.
     private static bool Misses(SizingGround ground, Sizing sizing) =>
-        sizing.Limit is null && MetShare(ground, sizing) < ground.Survey["target"];
+        sizing.Limit is null && MetShare(ground, sizing) < ground.AskedShare;
 
     private static double MetShare(SizingGround ground, Sizing sizing) =>
         Reliability.Share(ground.Span, YearRun.Run(sizing.Inputs(ground.Demand)));
@@ -49,7 +62,7 @@ public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Gu
         return new(
             "shade",
             Invariant(
-                $"{MostRounds} choices, each behind the shade of the one before, end in an array whose own fence, pole and racks take too much light: it meets {met * 100:0.0} % of the demand, {target * 100:0} % are asked for. Set the fence further off or ask for one rack"
+                $"choices made again behind the shade of the one before end in an array whose own fence, pole and racks take too much light: it meets {met * 100:0.0} % of the demand, {target * 100:0} % are asked for. Set the fence further off or ask for one rack"
             ),
             target,
             met,

@@ -28,6 +28,9 @@ public sealed record SizingGround(
     // Lost in the first light by n-type cells; planning value, from memory.
     private const double NTypeFirstLightShare = 0.005;
 
+    /// <summary>Share of the demand that the search must meet: the brief's target, or more where shade will take some.</summary>
+    public double AskedShare { get; init; } = Survey["target"];
+
     /// <summary>Shares of the array's power kept in the design year, as the brief has them or as assumed.</summary>
     public ArrayLosses Losses =>
         new(

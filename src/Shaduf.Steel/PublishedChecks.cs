@@ -23,6 +23,7 @@ public static class PublishedChecks
         new("steel/slide-in-channel", "lap", row => Channel(row).LapMm),
         new("steel/slide-in-channel", "outer-depth", row => Channel(row).OuterDepthMm),
         new("steel/slide-in-channel", "lip-cover", row => Channel(row).LipCoverMm),
+        .. PublishedFrames.All,
     ];
 
     // Section tables print centimetres.

@@ -24,6 +24,30 @@ public static class PublishedChecks
         new("steel/slide-in-channel", "outer-depth", row => Channel(row).OuterDepthMm),
         new("steel/slide-in-channel", "lip-cover", row => Channel(row).LipCoverMm),
         .. PublishedFrames.All,
+        new("steel/wind-pressure", "roughness", row => WindPressure.RoughnessFactor(TerrainOf(row), row["heightM"])),
+        new("steel/wind-pressure", "turbulence", row => WindPressure.TurbulenceShare(TerrainOf(row), row["heightM"])),
+        new("steel/wind-pressure", "exposure", row => WindPressure.ExposureFactor(TerrainOf(row), row["heightM"])),
+        new("steel/wind-pressure", "peak", row => PeakNPerM2(row, TerrainOf(row))),
+        new("steel/wind-pressure", "return", row => WindPressure.ReturnFactor(row["returnYears"])),
+        new("steel/wind-pressure", "air", row => WindPressure.AirKgPerM3(row["elevationM"])),
+        new("steel/monopitch-canopy", "force-down", row => Canopy(row).Force.DownCoefficient),
+        new(
+            "steel/monopitch-canopy",
+            "force-up-at",
+            row => MonopitchCanopy.UpAtCoefficient(row["tiltDeg"], row["blockageShare"])
+        ),
+        new("steel/monopitch-canopy", "plane-down", row => Canopy(row).Force.DownCoefficient * PlaneKN(row)),
+        new("steel/monopitch-canopy", "plane-up", row => Canopy(row).Force.UpCoefficient * PlaneKN(row)),
+        new(
+            "steel/flexural-buckling",
+            "slenderness",
+            row => FlexuralBuckling.SlendernessRatio(row["bucklingMm"], row["gyrationMm"], row["yieldNPerMm2"])
+        ),
+        new(
+            "steel/flexural-buckling",
+            "reduction",
+            row => FlexuralBuckling.ReductionFactor(row["slendernessRatio"], (BucklingCurve)row["curve"])
+        ),
     ];
 
     // Section tables print centimetres.
@@ -54,4 +78,16 @@ public static class PublishedChecks
 
     private static SlideInChannel Channel(PublishedCase row) =>
         SlideInChannel.Of(row["legMm"], row["thicknessMm"], row["moduleThicknessMm"], row["clearanceMm"]);
+
+    // Categories 0 to IV are written as 0 to 4.
+    private static Terrain TerrainOf(PublishedCase row) => Terrain.All[(int)row["terrain"]];
+
+    private static double PeakNPerM2(PublishedCase row, Terrain terrain) =>
+        WindPressure.PeakNPerM2(row["basicMPerS"], terrain, row["heightM"]);
+
+    private static MonopitchCanopy Canopy(PublishedCase row) =>
+        MonopitchCanopy.Of(row["tiltDeg"], row["blockageShare"]);
+
+    private static double PlaneKN(PublishedCase row) =>
+        PeakNPerM2(row, Terrain.Of("II")) * row["slopeM"] * row["widthM"] / 1000;
 }

@@ -8,11 +8,12 @@ public sealed class FrameAnalysisTests
 {
     private static readonly FrameSection Tube = new(540.8, 194_671, 194_671, 321_347);
 
+    // The arm starts at a height of 2 m and is 300 mm long at least: next to a much shorter member figures are lost.
     private static readonly Gen<(Point Place, Force Force, Force Spread, double Share)> Case = Gen.Select(
         Gen.Select(
             Gen.Double[-3000, 3000],
             Gen.Double[-3000, 3000],
-            Gen.Double[300, 4000],
+            Gen.Double[2300, 4000],
             (x, y, z) => new Point(x, y, z)
         ),
         Gen.Select(

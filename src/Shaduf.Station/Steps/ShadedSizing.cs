@@ -10,10 +10,10 @@ namespace Shaduf.Station;
 public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Guard Guard)
 {
     // Each round knows the shade of the array that the round before chose; from the third on it also asks for as much more
-    // as that one missed, since the next array stands in another shade.
+    // as an array's own shade has taken beyond that.
     private const int MostRounds = 5;
 
-    // Below it a round would choose the same array again.
+    // With less more asked for, a round could choose the same array again.
     private const double LeastReserveShare = 1e-4;
 
     /// <summary>
@@ -26,18 +26,19 @@ public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Gu
     public static ShadedSizing Of(SizingGround ground)
     {
         var shaded = Shaded(ground, Sizing.Of(ground));
-        var asked = ground.AskedShare;
+        var reserve = 0.0;
         for (var round = 2; round <= MostRounds && Misses(ground, shaded.Sizing); round++)
         {
-            asked += round > 2 ? ground.AskedShare - MetShare(ground, shaded.Sizing) + LeastReserveShare : 0;
             var behind = ground with { Sky = Behind(ground, ground.Sky, shaded.Layout) };
-            var next = Sizing.Of(behind with { AskedShare = Math.Min(1, asked) });
-            if (next.Limit is not null && round > 2)
+            var next = Sizing.Of(behind with { AskedShare = Math.Min(1, ground.AskedShare + reserve) });
+            if (next.Limit is not null && reserve > 0)
             {
                 break;
             }
 
             shaded = Shaded(ground, next);
+            var taken = MetShare(ground, next) - MetShare(ground, shaded.Sizing);
+            reserve = Math.Max(reserve, taken) + LeastReserveShare;
         }
 
         return Misses(ground, shaded.Sizing)

@@ -27,8 +27,6 @@ public sealed class FrameAnalysis
 
     internal PreparedMember[] Members { get; }
 
-    internal int FreeCount => stiffness.Count;
-
     /// <summary>Makes a frame ready.</summary>
     /// <param name="model">The frame: at least one member and one support.</param>
     /// <returns>The frame, ready for loads.</returns>

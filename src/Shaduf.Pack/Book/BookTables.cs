@@ -157,12 +157,12 @@ internal static class BookTables
         yield return new Table(
             [
                 new("status") { WidthMm = 18 },
-                new("finding") { WidthMm = 31 },
-                new("what it says", 3.2),
+                new("finding") { WidthMm = 30 },
+                new("what it says", 2.6),
                 new("value", 1, HorizontalAnchor.Right) { WidthMm = 15 },
                 new("limit", 1, HorizontalAnchor.Right) { WidthMm = 15 },
                 new("unit") { WidthMm = 11 },
-                new("source; leans on", 1.7),
+                new("source; leans on", 2.3),
             ],
             [
                 .. design.Findings.Select(finding =>

@@ -24,6 +24,7 @@ public static class PublishedChecks
         new("steel/slide-in-channel", "outer-depth", row => Channel(row).OuterDepthMm),
         new("steel/slide-in-channel", "lip-cover", row => Channel(row).LipCoverMm),
         .. PublishedFrames.All,
+        .. PublishedMembers.All,
         new("steel/wind-pressure", "roughness", row => WindPressure.RoughnessFactor(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "turbulence", row => WindPressure.TurbulenceShare(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "exposure", row => WindPressure.ExposureFactor(TerrainOf(row), row["heightM"])),

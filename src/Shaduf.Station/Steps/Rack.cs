@@ -10,7 +10,9 @@ namespace Shaduf.Station;
 /// <param name="Sections">What it is made of.</param>
 /// <param name="Setting">Tilt, heights and clearances.</param>
 /// <param name="Steel">The solid model of one rack.</param>
+/// <param name="Skeleton">The lines along which it carries.</param>
 /// <param name="Size">Outside sizes of one rack.</param>
+/// <param name="Rows">Rows of modules, from the low edge up.</param>
 /// <param name="TubePlacesMm">Places of the cross tubes, and so of the columns, along the row [mm].</param>
 /// <param name="ModuleMassKg">Mass of the modules of one rack [kg].</param>
 /// <param name="Notes">What was chosen and why.</param>
@@ -19,7 +21,9 @@ public sealed record Rack(
     RackSections Sections,
     RackSetting Setting,
     Assembly Steel,
+    Skeleton Skeleton,
     RackSize Size,
+    IReadOnlyList<ModuleRow> Rows,
     IReadOnlyList<double> TubePlacesMm,
     double ModuleMassKg,
     IReadOnlyList<ChoiceNote> Notes
@@ -61,12 +65,15 @@ public sealed record Rack(
             PlinthHeightMm + 150
         );
         var frame = new RackFrame(grid, module.Body, sections, setting);
+        var (steel, skeleton) = frame.Built();
         return new(
             grid,
             sections,
             setting,
-            frame.Steel(),
+            steel,
+            skeleton,
             new(frame.LengthMm, frame.DepthMm, frame.InsideLengthMm, frame.InsideDepthMm, frame.TopEdgeMm),
+            frame.Rows,
             frame.TubePlacesMm,
             grid.Rows * grid.Columns * module.Body.MassKg,
             [.. sections.Notes, .. NotesOf(brief, grid, setting)]

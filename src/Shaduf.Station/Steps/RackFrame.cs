@@ -1,5 +1,6 @@
 using Shaduf.Parts;
 using Shaduf.Shape;
+using Shaduf.Steel;
 
 namespace Shaduf.Station;
 
@@ -21,7 +22,7 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
 
     // Widest distance between cross tubes; common practice (2.75 m in a row of seven 1.1 m modules), no source.
     private const double WidestSpacingMm = 2800;
-    private const double WeldLegMm = 3;
+    internal const double WeldLegMm = 3;
     private readonly double tiltRad = setting.TiltDeg * Math.PI / 180;
 
     /// <summary>Inside length along the row [mm].</summary>
@@ -56,8 +57,8 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
         }
     }
 
-    /// <summary>The frame with all its parts and welds.</summary>
-    public Assembly Steel()
+    /// <summary>The frame with all its parts and welds, and the lines along which it carries.</summary>
+    public (Assembly Steel, Skeleton Skeleton) Built()
     {
         var parts = new List<Part>();
         parts.AddRange(Channels());
@@ -74,7 +75,32 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
         );
         parts.AddRange(Stubs());
         parts.AddRange(TubePlacesMm.SelectMany(Support));
-        return new("rack", parts, [.. Seams()]);
+        var skeleton = new RackSkeleton(this, sections).Of(parts);
+        return (new("rack", parts, [.. Seams(skeleton)]), skeleton);
+    }
+
+    /// <summary>The rows of modules on the channels along the row, which are the first members of the skeleton.</summary>
+    public IReadOnlyList<ModuleRow> Rows
+    {
+        get
+        {
+            double[] bearers = [0, .. HolderSlopesMm, DepthMm];
+            var (web, rowMm) = (sections.Channel.WebMm, body.LengthMm + SlopeClearanceMm);
+            return
+            [
+                .. Enumerable
+                    .Range(0, grid.Rows)
+                    .Select(i => (i, from: web + (i * ((2 * web) + rowMm))))
+                    .Select(row => new ModuleRow(
+                        row.from,
+                        row.from + rowMm,
+                        row.i,
+                        bearers[row.i],
+                        row.i + 1,
+                        bearers[row.i + 1]
+                    )),
+            ];
+        }
     }
 
     /// <summary>A point of the plane, moved off it.</summary>
@@ -88,9 +114,9 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
             setting.LowEdgeMm + (slopeMm * Math.Sin(tiltRad)) + (offMm * Math.Cos(tiltRad))
         );
 
-    private double TubeAxisMm => -sections.Tube.SideMm / 2;
+    internal double TubeAxisMm => -sections.Tube.SideMm / 2;
 
-    private IEnumerable<double> HolderSlopesMm =>
+    internal IEnumerable<double> HolderSlopesMm =>
         Enumerable
             .Range(1, grid.Rows - 1)
             .Select(i => (i * ((2 * sections.Channel.WebMm) + body.LengthMm + SlopeClearanceMm)));
@@ -196,16 +222,17 @@ internal sealed class RackFrame(RackGrid grid, ModuleBody body, RackSections sec
         return new(mark, role, sections.Tube, cut, Part.Splices(cut.LongPointMm, sections.Tube.LongestPieceMm, false));
     }
 
-    // First lengths of weld, by custom: the lap in runs of 40 mm every 150 mm on both sides, tubes all round.
-    private IEnumerable<Seam> Seams()
+    // The lap in runs of 40 mm every 150 mm on both sides: common practice, no source. The joints' welds are those of the skeleton.
+    private IEnumerable<Seam> Seams(Skeleton skeleton)
     {
         var channelMm = (2 * LengthMm) + (2 * InsideDepthMm) + (2 * (grid.Rows - 1) * InsideLengthMm);
         yield return new("lap of the channels", WeldLegMm, 40, 2 * (int)Math.Ceiling(channelMm / 150));
-        var tubes = TubePlacesMm.Count;
-        yield return new("cross tube to channel", WeldLegMm, sections.Tube.SideMm, tubes * 2 * (grid.Rows + 1));
-        yield return new("stub to cross tube", WeldLegMm, 4 * sections.Tube.SideMm, tubes * 2 * (grid.Rows - 1));
-        yield return new("column to cross tube", WeldLegMm, 4 * sections.Column.SideMm, tubes);
-        yield return new("strut ends", WeldLegMm, 5 * sections.Tube.SideMm, tubes * 4);
+        var stubs = TubePlacesMm.Count * 2 * (grid.Rows - 1);
+        yield return new("stub to cross tube", WeldLegMm, 4 * sections.Tube.SideMm, stubs);
+        foreach (var alike in skeleton.Joints.Where(joint => joint.Weld is not null).GroupBy(joint => joint.Name))
+        {
+            yield return alike.First().Weld!.Seam(alike.Key, alike.Count());
+        }
     }
 }
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using Shaduf.Parts;
+using Shaduf.Steel;
 
 namespace Shaduf.Station.Tests;
 
@@ -119,6 +120,20 @@ public sealed class RackTests
         var sides = s_rack.Steel.Parts.Where(part => part.Mark == "F1").ToList();
         Assert.Equal(4, sides.Count);
         Assert.True(sides.Select(part => part.SplicesMm.Single()).Distinct().Count() == 2);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(15)]
+    [InlineData(35)]
+    public void The_skeleton_stands_and_each_foot_takes_its_share(double tiltDeg)
+    {
+        var frame = SkeletonFrame.Of(RackOf(tiltDeg).Skeleton, _ => new(1000, 1e6, 1e6, 1e6), 300, []);
+        var own = frame.Spans.Select((_, i) => new SpreadLoad(i, new(0, 0, -0.1))).ToList();
+        var result = FrameAnalysis.Of(frame.Model).Solve(new("own", [], own, []));
+        Assert.InRange(result.ImbalanceShare, 0, 1e-6);
+        Assert.Equal(3, result.Reactions.Count);
+        Assert.All(result.Reactions, foot => Assert.True(foot.Force.ZN > 0));
     }
 
     private static Rack RackOf(double tiltDeg)

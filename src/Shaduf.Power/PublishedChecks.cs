@@ -50,7 +50,6 @@ public static class PublishedChecks
         double.NaN,
         double.NaN,
         double.NaN,
-        double.NaN,
         double.NaN
     );
 

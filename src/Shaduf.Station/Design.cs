@@ -23,7 +23,7 @@ public sealed record MonthPromise(
 /// <param name="Demand">Demand.</param>
 /// <param name="Sky">Sun and tilt.</param>
 /// <param name="Layout">Where racks, fence and pole stand, and what else is near.</param>
-/// <param name="Well">Levels and yield.</param>
+/// <param name="Source">Levels, yield, and where the pump draws.</param>
 /// <param name="Sizing">The choice and the runners-up.</param>
 /// <param name="Year">Monthly sums of the year run.</param>
 /// <param name="Trace">The year run by hour.</param>
@@ -41,7 +41,7 @@ public sealed record Design(
     DemandYear Demand,
     Sky Sky,
     ArrayLayout Layout,
-    Well Well,
+    Source Source,
     Sizing Sizing,
     YearRun Year,
     YearTrace Trace,
@@ -78,5 +78,5 @@ public sealed record Design(
 
     /// <summary>Flow at which heads and levels are shown: the largest of the year, or a trickle within the yield when nothing flows [m³/h].</summary>
     public double ShownFlowM3PerH =>
-        Sizing.Table.FullFlowM3PerH > 0 ? Sizing.Table.FullFlowM3PerH : Math.Min(Well.YieldM3PerH / 10, 0.1);
+        Sizing.Table.FullFlowM3PerH > 0 ? Sizing.Table.FullFlowM3PerH : Math.Min(Source.YieldM3PerH / 10, 0.1);
 }

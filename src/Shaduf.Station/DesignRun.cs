@@ -23,9 +23,9 @@ public static class DesignRun
         var demand = DemandYear.Of(brief, survey);
         progress?.Invoke("sky");
         var sunniest = Sky.Of(brief, survey, demand);
-        var well = Well.Of(brief, survey, demand);
+        var source = Source.Of(brief, survey, demand);
         progress?.Invoke("sizing: pump, array, tank");
-        var ground = new SizingGround(brief, survey, sunniest, demand, well, shelf, new(brief, shelf, file.Prices));
+        var ground = new SizingGround(brief, survey, sunniest, demand, source, shelf, new(brief, shelf, file.Prices));
         var shaded = ShadedSizing.Of(ground);
         var (sizing, sky) = (shaded.Sizing, shaded.Sky);
         var choice = sizing.Choice;
@@ -44,7 +44,7 @@ public static class DesignRun
             demand,
             sky,
             shaded.Layout,
-            well,
+            source,
             sizing,
             year,
             trace,
@@ -57,7 +57,7 @@ public static class DesignRun
             [],
             [
                 .. sky.Notes,
-                .. well.Notes,
+                .. source.Notes,
                 .. ChoiceNotes.Of(brief, sizing),
                 .. works.Rack.Notes,
                 .. works.Footings.Notes,
@@ -81,12 +81,10 @@ public static class DesignRun
 
     private static Works WorksOf(SizingGround ground, ShadedSizing shaded, PriceBook book)
     {
-        var (brief, survey, shelf, sizing) = (ground.Brief, ground.Survey, ground.Shelf, shaded.Sizing);
+        var (brief, survey, sizing) = (ground.Brief, ground.Survey, shaded.Sizing);
         var (rack, guard, choice) = (shaded.Layout.Rack, shaded.Guard, sizing.Choice);
-        var cooling = Cooling.Of(survey["casing"], choice.Pump, sizing.Table);
-        var electrics = Electrics.Of(sizing, ground, rack, cooling, LightningAsk.Of(guard.Lightning));
+        var electrics = Electrics.Of(sizing, ground, rack, LightningAsk.Of(guard.Lightning));
         return new(
-            cooling,
             electrics,
             rack,
             Footings.Of(brief.Rack, rack),
@@ -94,7 +92,7 @@ public static class DesignRun
             MainWorks.Of(brief, survey, sizing, book),
             TapNetwork.Of(ground, choice.Tank.HeightM, item => book.Rates.GetValueOrDefault(item)?.Amount),
             TapStands.Of(brief, ground.Demand),
-            WellBuild.Of(choice, survey, ground.Well, sizing.Table.FullFlowM3PerH, electrics, shelf)
+            ground.Source.Build(ground, sizing, electrics)
         )
         {
             EconomicMain = EconomicMain.Of(ground, sizing),
@@ -127,8 +125,7 @@ public static class DesignRun
             .. StorageFindings.Of(design),
             .. PumpFindings.Of(design),
             .. SkyFindings.Of(design.Sky),
-            .. WellFindings.Of(design),
-            .. WellBuildFindings.Of(works.Well, choice),
+            .. works.Source.Findings(design),
             .. LiftFindings.Of(
                 choice.Lift,
                 design.Brief.Lift,
@@ -161,11 +158,10 @@ public static class DesignRun
             yield return sheet;
         }
 
-        yield return design.Choice.Lift.Show(design.Survey, design.Well, design.ShownFlowM3PerH);
+        yield return design.Choice.Lift.Show(design.Source, design.ShownFlowM3PerH);
         yield return PumpWorking.Show(design);
         yield return ModuleAsDiode.Show(design.Choice.Module);
-        yield return design.Works.Well.Hung.Show(design.Choice);
-        foreach (var sheet in PipeWorking.Show(design))
+        foreach (var sheet in design.Works.Source.Show(design.Choice).Concat(PipeWorking.Show(design)))
         {
             yield return sheet;
         }

@@ -34,7 +34,7 @@ public class SearchBench
                 design.Survey,
                 design.Sky,
                 design.Demand,
-                design.Well,
+                design.Source,
                 file.Shelf,
                 new ArrangementPrices(file.Brief, file.Shelf, file.Prices)
             )

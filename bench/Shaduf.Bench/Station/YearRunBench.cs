@@ -28,8 +28,8 @@ public class YearRunBench
     [Benchmark]
     public double Run()
     {
-        room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table);
-        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops);
+        room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table, inputs.Limits);
+        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops, inputs.Limits);
         return room.EndM3;
     }
 
@@ -37,7 +37,7 @@ public class YearRunBench
     [Benchmark]
     public double Hold()
     {
-        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops);
+        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops, inputs.Limits);
         return room.EndM3;
     }
 

@@ -21,7 +21,7 @@ internal static class ChoiceChapter
         {
             yield return new Figure(
                 front,
-                "What more certainty costs: the cheapest arrangement for each share of the demand. Where the line rises steeply, the last few per cent are dear. Cables, wellhead, fence and taps are the same for all and left out."
+                "What more certainty costs: the cheapest arrangement for each share of the demand. Where the line rises steeply, the last few per cent are dear. Cables, works at the source, fence and taps are the same for all and left out."
             );
         }
 

@@ -11,25 +11,15 @@ internal static class SourceChapter
     /// <returns>The blocks in order.</returns>
     public static IEnumerable<Block> Blocks(Design design)
     {
-        var (well, survey) = (design.Well, design.Survey);
         yield return new Heading(1, "Source, pipe and pump");
         yield return new Figure(
             LongSection.Of(design, PicturePaper.Tall).Trimmed(),
-            "Long section. The borehole and the tank are drawn wider than to scale."
+            "Long section. What stands at the source, and the tank, are drawn wider than to scale."
         );
         yield return new Table(
             [new("figure", 2), new("value", 1, HorizontalAnchor.Right), new("remark", 2)],
             [
-                TableRow.Of(
-                    "water at rest, end of dry season",
-                    Invariant($"{well.RestDryM:0.0} m"),
-                    "below ground at the wellhead"
-                ),
-                TableRow.Of(
-                    "largest flow that may be drawn",
-                    Invariant($"{well.YieldM3PerH:0.00} m3/h"),
-                    Invariant($"{survey["yield-share"] * 100:0} % of {survey.TestedYieldM3PerH:0.##} m3/h tested")
-                ),
+                .. Levels(design),
                 TableRow.Of(
                     "largest flow of the year",
                     Invariant($"{design.Sizing.Table.FullFlowM3PerH:0.00} m3/h"),
@@ -40,12 +30,12 @@ internal static class SourceChapter
                     Invariant($"{design.Choice.Lift.System.HeadM(design.ShownFlowM3PerH / 3600):0.0} m"),
                     "end of dry season"
                 ),
+                .. Place(design.Source),
                 TableRow.Of(
-                    "pump intake",
-                    Invariant($"{well.PumpSettingM:0.0} m"),
-                    Invariant($"{survey.DepthM - well.PumpSettingM:0.0} m above the bottom")
+                    design.Choice.Lift.Foot.Name,
+                    Invariant($"{design.Choice.Lift.Foot.LengthM:0.0} m"),
+                    design.Choice.Lift.Foot.Card.About
                 ),
-                TableRow.Of("riser", Invariant($"{design.Choice.Lift.RiserM:0.0} m"), design.Choice.Lift.Riser.About),
                 TableRow.Of("pumped main", Invariant($"{design.Choice.Lift.MainM:0.0} m"), design.Choice.Lift.Lay.Name),
                 TableRow.Of(
                     "tank",
@@ -56,7 +46,67 @@ internal static class SourceChapter
         );
         yield return new Figure(
             PumpChart.Of(design, PicturePaper.Half),
-            "The pump, the head that well and pipes ask for at the end of the dry season, and where the pump works through the year."
+            "The pump, the head that source and pipes ask for at the end of the dry season, and where the pump works through the year."
         );
     }
+
+    private static IEnumerable<TableRow> Levels(Design design) =>
+        design.Source switch
+        {
+            Well well =>
+            [
+                TableRow.Of(
+                    "water at rest, end of dry season",
+                    Invariant($"{well.RestDryM:0.0} m"),
+                    "below ground at the wellhead"
+                ),
+                TableRow.Of(
+                    "largest flow that may be drawn",
+                    Invariant($"{well.YieldM3PerH:0.00} m3/h"),
+                    Invariant(
+                        $"{design.Survey["yield-share"] * 100:0} % of {well.Survey.Tested.YieldM3PerH:0.##} m3/h tested"
+                    )
+                ),
+            ],
+            Intake intake =>
+            [
+                TableRow.Of(
+                    $"lowest water of the {intake.Survey.Brief.Name}",
+                    Invariant($"{intake.Survey.LowestM:0.00} m"),
+                    Invariant(
+                        $"above sea; usually {intake.Survey.Brief.NormalM:0.00} m, flood {intake.Survey.FloodM:0.00} m"
+                    )
+                ),
+                TableRow.Of(
+                    "largest flow that may be drawn",
+                    Invariant($"{intake.YieldM3PerH:0.00} m3/h"),
+                    "by the brief"
+                ),
+            ],
+            _ => [],
+        };
+
+    private static IEnumerable<TableRow> Place(Source source) =>
+        source switch
+        {
+            Well well =>
+            [
+                TableRow.Of(
+                    "pump intake",
+                    Invariant($"{well.PumpSettingM:0.0} m"),
+                    Invariant($"{well.BottomM - well.PumpSettingM:0.0} m above the bottom")
+                ),
+            ],
+            Intake intake =>
+            [
+                TableRow.Of(
+                    "pump's shaft",
+                    Invariant($"{intake.Survey.PumpM:0.00} m"),
+                    intake.Survey.Stand == PumpStand.Bank
+                        ? "above sea, on the bank"
+                        : "above sea, on a raft at the lowest water"
+                ),
+            ],
+            _ => [],
+        };
 }

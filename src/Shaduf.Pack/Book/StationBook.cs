@@ -30,7 +30,7 @@ public static class StationBook
                 new PageBreak(),
                 .. SourceChapter.Blocks(design),
                 new PageBreak(),
-                .. WellChapter.Blocks(design),
+                .. AtTheSource(design),
                 new PageBreak(),
                 .. PipeChapter.Blocks(design),
                 new PageBreak(),
@@ -57,4 +57,12 @@ public static class StationBook
             style
         );
     }
+
+    private static IEnumerable<Block> AtTheSource(Design design) =>
+        design.Works.Source switch
+        {
+            WellBuild well => WellChapter.Blocks(design, well),
+            IntakeBuild intake => IntakeChapter.Blocks(design, intake),
+            _ => throw new InvalidOperationException("a kind of source without a chapter"),
+        };
 }

@@ -9,24 +9,22 @@ internal static class WellChapter
 
     /// <summary>The blocks of the chapter.</summary>
     /// <param name="design">The design.</param>
+    /// <param name="build">The equipment of the borehole.</param>
     /// <returns>The blocks in order.</returns>
-    public static IEnumerable<Block> Blocks(Design design) =>
+    public static IEnumerable<Block> Blocks(Design design, WellBuild build) =>
         [
             new Heading(1, "The borehole, as tested and as built"),
             new Figure(
-                BoreholeSection.Of(design, s_section).Trimmed(),
+                BoreholeSection.Of(design, build.Well, s_section).Trimmed(),
                 "The borehole with its levels. The lighter water is what the pump draws down."
             ),
-            .. WellTables.Tests(design),
-            WellTables.Hung(design),
-            WellTables.Wellhead(),
+            .. WellTables.Tests(design, build.Well),
+            WellTables.Hung(design, build),
+            WellTables.Fittings(SourceFitting.OfWellhead, "The wellhead, in the direction of the flow"),
             new Heading(2, "Lowering the pump"),
-            new Bullets([.. Lowering(design).Select(step => RichText.From(step))], BulletMark.Number),
+            new Bullets([.. build.LoweringSteps(design.Choice).Select(step => RichText.From(step))], BulletMark.Number),
             new Paragraph(
                 "Nobody stands under a hung load or leans over the open borehole. Helmet, gloves, shoes; one man gives the signs. Local rules and the makers of hoist and pump come first."
             ),
         ];
-
-    private static IReadOnlyList<string> Lowering(Design design) =>
-        design.Works.Well.LoweringSteps(design.Well, design.Survey, design.Choice);
 }

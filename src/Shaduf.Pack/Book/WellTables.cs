@@ -8,11 +8,13 @@ internal static class WellTables
 {
     /// <summary>What the tests say: steps, fitted curve, distances, long test.</summary>
     /// <param name="design">The design.</param>
+    /// <param name="well">The borehole.</param>
     /// <returns>The blocks; nothing when there was no step test.</returns>
-    public static IEnumerable<Block> Tests(Design design)
+    public static IEnumerable<Block> Tests(Design design, Well well)
     {
-        var (fit, tested) = (design.Survey.Tested.Steps, design.Survey.Tested);
-        if (design.Brief.Source.Steps.Count > 0)
+        var (tested, steps) = (well.Survey.Tested, well.Survey.Brief.Steps);
+        var fit = tested.Steps;
+        if (steps.Count > 0)
         {
             yield return new Table(
                 [
@@ -23,7 +25,7 @@ internal static class WellTables
                     new("distance, m", 1, HorizontalAnchor.Right),
                 ],
                 [
-                    .. design.Brief.Source.Steps.Select(
+                    .. steps.Select(
                         (step, i) =>
                             TableRow.Of(
                                 Invariant($"{i + 1}"),
@@ -47,7 +49,7 @@ internal static class WellTables
         {
             yield return new Paragraph(
                 Invariant(
-                    $"The long test falls {line.SlopeM:0.00} m for each tenfold of time at {line.FlowM3PerS * 3600:0.0} m3/h (r2 {line.DeterminationCoefficient:0.000}): transmissivity {line.TransmissivityM2PerS * 86400:0.0} m2 a day. A day of {TestedWell.PumpingH:0} h and a season of {design.Survey["dry-days"]:0} days without recharge are added: the season takes {design.Well.SeasonM:0.00} m. In the year run each hour's drawdown follows that hour's flow."
+                    $"The long test falls {line.SlopeM:0.00} m for each tenfold of time at {line.FlowM3PerS * 3600:0.0} m3/h (r2 {line.DeterminationCoefficient:0.000}): transmissivity {line.TransmissivityM2PerS * 86400:0.0} m2 a day. A day of {TestedWell.PumpingH:0} h and a season of {design.Survey["dry-days"]:0} days without recharge are added: the season takes {well.SeasonM:0.00} m. In the year run each hour's drawdown follows that hour's flow."
                 )
             );
         }
@@ -55,11 +57,12 @@ internal static class WellTables
 
     /// <summary>What hangs, what lifts it, what the slab takes.</summary>
     /// <param name="design">The design.</param>
+    /// <param name="build">The equipment of the borehole.</param>
     /// <returns>The table.</returns>
-    public static Table Hung(Design design) =>
+    public static Table Hung(Design design, WellBuild build) =>
         new(
             [new("what hangs, and what lifts it", 1.6), new("value", 0.7, HorizontalAnchor.Right), new("remark", 3)],
-            [.. Masses(design, design.Works.Well.Hung), .. Lifting(design.Works.Well), Slab(design.Works.Well.Apron)]
+            [.. Masses(design, build.Hung), .. Lifting(build), Slab(build.Apron)]
         )
         {
             SizeMm = Lettering.SmallMm,
@@ -71,7 +74,7 @@ internal static class WellTables
             TableRow.Of(
                 "riser",
                 Invariant($"{hung.PipeKg:0.0} kg"),
-                Invariant($"{design.Choice.Lift.RiserM:0.0} m of {design.Choice.Lift.Riser.About}")
+                Invariant($"{design.Choice.Lift.Foot.LengthM:0.0} m of {design.Choice.Lift.Foot.Card.About}")
             ),
             TableRow.Of("water in it", Invariant($"{hung.WaterKg:0.0} kg"), "held by the check valve when it comes up"),
             TableRow.Of("cable and rope", Invariant($"{hung.CableKg + hung.RopeKg:0.0} kg"), "first estimate"),
@@ -112,19 +115,17 @@ internal static class WellTables
             )
         );
 
-    /// <summary>Fittings of the wellhead in order.</summary>
+    /// <summary>Fittings between the water and the main, in order.</summary>
+    /// <param name="fittings">The fittings.</param>
+    /// <param name="caption">What they belong to.</param>
     /// <returns>The table.</returns>
-    public static Table Wellhead() =>
+    public static Table Fittings(IReadOnlyList<SourceFitting> fittings, string caption) =>
         new(
             [new("") { WidthMm = 7 }, new("fitting", 2.2), new("what it is for", 2)],
-            [
-                .. WellheadFitting.All.Select(fitting =>
-                    TableRow.Of(Invariant($"{fitting.Order}"), fitting.What, fitting.Why)
-                ),
-            ]
+            [.. fittings.Select(fitting => TableRow.Of(Invariant($"{fitting.Order}"), fitting.What, fitting.Why))]
         )
         {
             SizeMm = Lettering.SmallMm,
-            Caption = "The wellhead, in the direction of the flow",
+            Caption = caption,
         };
 }

@@ -68,7 +68,7 @@ internal static class ChoiceEntries
                     point.Choice.Tank.Name,
                     point.Choice.TankCount,
                     point.Choice.Lift.Main.Name,
-                    point.Choice.Lift.Riser.Name
+                    point.Choice.Lift.Foot.Card.Name
                 )),
         ];
 

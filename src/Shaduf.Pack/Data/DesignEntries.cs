@@ -17,7 +17,7 @@ internal static class DesignEntries
             ChoiceOf(design),
             WaterOf(design),
             SkyEntry.Of(design),
-            SourceOf(design),
+            SourceEntry.Of(design),
             LiftOf(design),
             PipeworkEntries.Of(design),
             ElectricEntries.Of(design.Works.Electrics),
@@ -35,7 +35,9 @@ internal static class DesignEntries
             ChoiceEntries.LifeCycleOf(design.LifeCycle),
             ChoiceEntries.SensitivityOf(design.Sensitivity),
             EnergyEntries.LedgerOf(design.Ledger),
-            EnergyEntries.FacingsOf(design.Facing)
+            EnergyEntries.FacingsOf(design.Facing),
+            WellEntry.Of(design),
+            IntakeEntry.Of(design)
         );
 
     private static StampEntry StampOf(Stamp stamp) =>
@@ -67,8 +69,9 @@ internal static class DesignEntries
             choice.TankCount,
             R(choice.TankM3),
             choice.Lift.Main.Name,
-            choice.Lift.Riser.Name,
-            R(design.Well.PumpSettingM)
+            (choice.Lift.Foot as Riser)?.Card.Name,
+            R((design.Source as Well)?.PumpSettingM),
+            choice.Lift.Foot.Card.Name
         );
     }
 
@@ -91,14 +94,6 @@ internal static class DesignEntries
             R(month.SunKWhPerM2Day)
         );
 
-    private static SourceEntry SourceOf(Design design) =>
-        new(
-            R(design.Survey.DepthM),
-            R(design.Well.RestDryM),
-            R(design.Well.YieldM3PerH),
-            R(design.Well.LevelM(design.Survey, design.ShownFlowM3PerH))
-        );
-
     private static LiftEntry LiftOf(Design design)
     {
         var (lift, flow) = (design.Choice.Lift, design.ShownFlowM3PerH);
@@ -106,8 +101,9 @@ internal static class DesignEntries
             R(flow),
             R(lift.System.HeadM(flow / 3600)),
             R(lift.System.StaticHeadM),
-            R(lift.RiserM),
-            R(lift.MainM)
+            R((lift.Foot as Riser)?.LengthM),
+            R(lift.MainM),
+            R(lift.Foot.LengthM)
         );
     }
 

@@ -6,7 +6,7 @@ namespace Shaduf.Pack;
 /// <param name="Choice">What was chosen.</param>
 /// <param name="Water">The promise.</param>
 /// <param name="Sky">The light on the modules.</param>
-/// <param name="Source">The borehole.</param>
+/// <param name="Source">Where the water comes from.</param>
 /// <param name="Lift">Pipes and head.</param>
 /// <param name="Pipework">Main and taps as laid.</param>
 /// <param name="Electrics">Strings and cables.</param>
@@ -25,6 +25,8 @@ namespace Shaduf.Pack;
 /// <param name="Sensitivity">The design year first, then harder ones.</param>
 /// <param name="Ledger">Energy from light on the ground to water in the tank, step by step.</param>
 /// <param name="Facing">The chosen tilt and direction beside others.</param>
+/// <param name="Well">The borehole as built; null for open water.</param>
+/// <param name="Intake">Open water with its pump as built; null for a borehole.</param>
 public sealed record DesignFile(
     StampEntry Stamp,
     StationEntry Station,
@@ -49,7 +51,9 @@ public sealed record DesignFile(
     LifeCycleEntry LifeCycle,
     IReadOnlyList<SensitivityEntry> Sensitivity,
     IReadOnlyList<LedgerEntry> Ledger,
-    FacingsEntry Facing
+    FacingsEntry Facing,
+    WellEntry? Well,
+    IntakeEntry? Intake
 );
 
 /// <summary>Status, revision, hash, version, date.</summary>
@@ -64,7 +68,7 @@ public sealed record StationEntry(
     double ElevationM
 );
 
-/// <summary>What was chosen.</summary>
+/// <summary>What was chosen; riser and pump setting of a borehole, and the pipe that joins any source to the main.</summary>
 public sealed record ChoiceEntry(
     string Pump,
     string Drive,
@@ -79,8 +83,9 @@ public sealed record ChoiceEntry(
     int TankCount,
     double TankM3,
     string Main,
-    string Riser,
-    double PumpSettingM
+    string? Riser,
+    double? PumpSettingM,
+    string SourcePipe
 );
 
 /// <summary>One month of the promise.</summary>
@@ -102,11 +107,15 @@ public sealed record WaterEntry(
     IReadOnlyList<MonthEntry> Months
 );
 
-/// <summary>The borehole; depths below ground.</summary>
-public sealed record SourceEntry(double DepthM, double RestDryM, double YieldM3PerH, double PumpingLevelM);
-
 /// <summary>Pipes and head at the largest flow.</summary>
-public sealed record LiftEntry(double FlowM3PerH, double HeadM, double StaticHeadM, double RiserM, double MainM);
+public sealed record LiftEntry(
+    double FlowM3PerH,
+    double HeadM,
+    double StaticHeadM,
+    double? RiserM,
+    double MainM,
+    double SourcePipeM
+);
 
 /// <summary>A cable.</summary>
 public sealed record CableEntry(

@@ -18,21 +18,23 @@ public static class BoreholeSection
 
     /// <summary>Composes the picture.</summary>
     /// <param name="design">The design.</param>
+    /// <param name="well">The borehole.</param>
     /// <param name="size">Size of the picture, at least 150 x 110 mm.</param>
     /// <returns>The picture.</returns>
-    public static Scene Of(Design design, PaperSize size)
+    public static Scene Of(Design design, Well well, PaperSize size)
     {
-        var depthM = Math.Max(design.Survey.DepthM, design.Well.PumpSettingM);
+        var flowM3PerH = design.ShownFlowM3PerH;
+        var depthM = Math.Max(well.BottomM, well.PumpSettingM);
         var scale = BookScale.FittingOneToFactor(depthM * 1000, size.HeightMm - TopMm - BottomMm);
         var placing = new SiteToPaper(scale, SitePoint.Metres(0, 0), new(CentreMm, TopMm));
         var view = new SceneBuilder(size).View(placing);
         Axis(view, depthM);
-        Head(view, design);
-        Hole(view, design);
-        Water(view, design);
-        Equipment(view, design);
-        Labels(view, Marks(design), size.HeightMm - BottomMm);
-        Spans(view, design);
+        Head(view, design.Survey["casing"]);
+        Hole(view, well);
+        Water(view, well, well.LevelM(flowM3PerH));
+        Equipment(view, well);
+        Labels(view, Marks(well, flowM3PerH), size.HeightMm - BottomMm);
+        Spans(view, well, well.LevelM(flowM3PerH));
         view.Builder.Text(
             new(0, size.HeightMm - 1),
             Invariant($"depths 1:{scale:0}, widths not to scale"),
@@ -73,7 +75,7 @@ public static class BoreholeSection
         }
     }
 
-    private static void Head(SiteView view, Design design)
+    private static void Head(SiteView view, double casingMm)
     {
         var builder = view.Builder;
         var ground = Down(view, 0);
@@ -97,15 +99,15 @@ public static class BoreholeSection
         builder.Polyline(Layer.Pipe, [ground.Moved(0, -4), ground.Moved(0, -8), ground.Moved(24, -8)]);
         builder.Text(
             new(LabelMm, ground.YMm - 7),
-            Invariant($"cover with riser hanger; casing {design.Survey["casing"]:0} mm, 0.3 m above the slab"),
+            Invariant($"cover with riser hanger; casing {casingMm:0} mm, 0.3 m above the slab"),
             TextStyle.Small
         );
     }
 
-    private static void Hole(SiteView view, Design design)
+    private static void Hole(SiteView view, Well well)
     {
         var builder = view.Builder;
-        var (source, depthM) = (design.Brief.Source, design.Survey.DepthM);
+        var (source, depthM) = (well.Survey.Brief, well.BottomM);
         foreach (var side in new[] { -1, 1 })
         {
             builder.Line(Layer.Thin, Down(view, 0, side * HalfHoleMm), Down(view, depthM, side * HalfHoleMm));
@@ -153,11 +155,10 @@ public static class BoreholeSection
         }
     }
 
-    private static void Water(SiteView view, Design design)
+    private static void Water(SiteView view, Well well, double levelM)
     {
         var builder = view.Builder;
-        var (well, survey) = (design.Well, design.Survey);
-        var pumpingM = Math.Min(PumpingM(design), survey.DepthM);
+        var pumpingM = Math.Min(levelM, well.BottomM);
         PaperPoint[] Column(double fromM, double toM) =>
             [
                 Down(view, fromM, -HalfBoreMm),
@@ -165,7 +166,7 @@ public static class BoreholeSection
                 Down(view, toM, HalfBoreMm),
                 Down(view, toM, -HalfBoreMm),
             ];
-        builder.Area(Layer.Water, Column(pumpingM, survey.DepthM), Palette.Water.Tint(0.35));
+        builder.Area(Layer.Water, Column(pumpingM, well.BottomM), Palette.Water.Tint(0.35));
         if (well.RestDryM < pumpingM)
         {
             builder.Area(Layer.Water, Column(well.RestDryM, pumpingM), Palette.Water.Tint(0.12));
@@ -185,10 +186,10 @@ public static class BoreholeSection
         }
     }
 
-    private static void Equipment(SiteView view, Design design)
+    private static void Equipment(SiteView view, Well well)
     {
         var builder = view.Builder;
-        var (intake, well) = (Down(view, design.Well.PumpSettingM), design.Well);
+        var intake = Down(view, well.PumpSettingM);
         builder.Line(Layer.Pipe, Down(view, 0).Moved(0, -4), intake.Moved(0, -4));
         builder.Rectangle(
             Layer.Steel,
@@ -200,30 +201,24 @@ public static class BoreholeSection
             new(intake.XMm - 2.6, intake.YMm + 0.6, intake.XMm + 2.6, intake.YMm + 5),
             Palette.Steel
         );
-        foreach (var depthM in new[] { well.StopProbeM, well.StartProbeM(design.Survey) })
+        foreach (var depthM in new[] { well.StopProbeM, well.StartProbeM })
         {
             builder.Circle(Layer.Electric, Down(view, depthM, 5), 0.7, Palette.Sun);
         }
     }
 
-    private static double PumpingM(Design design) => design.Well.LevelM(design.Survey, design.ShownFlowM3PerH);
-
-    private static List<Mark> Marks(Design design)
+    private static List<Mark> Marks(Well well, double flowM3PerH)
     {
-        var (well, survey, source) = (design.Well, design.Survey, design.Brief.Source);
+        var source = well.Survey.Brief;
         var marks = new List<Mark>
         {
-            new(survey.RestLevelM, "water at rest on the day of the test", Layer.Water),
+            new(well.Survey.RestLevelM, "water at rest on the day of the test", Layer.Water),
             new(well.RestDryM, "water at rest, end of the dry season", Layer.Water),
-            new(
-                PumpingM(design),
-                Invariant($"water while {design.ShownFlowM3PerH:0.0} m3/h are pumped then"),
-                Layer.Water
-            ),
-            new(well.StartProbeM(survey), "probe: the pump may start", Layer.Electric),
+            new(well.LevelM(flowM3PerH), Invariant($"water while {flowM3PerH:0.0} m3/h are pumped then"), Layer.Water),
+            new(well.StartProbeM, "probe: the pump may start", Layer.Electric),
             new(well.StopProbeM, "probe: the pump stops", Layer.Electric),
             new(well.PumpSettingM, "intake of the pump; the motor hangs below", Layer.Steel),
-            new(survey.DepthM, "bottom", Layer.Outline),
+            new(well.BottomM, "bottom", Layer.Outline),
         };
         if (source.SealM is { } sealM)
         {
@@ -277,10 +272,9 @@ public static class BoreholeSection
         }
     }
 
-    private static void Spans(SiteView view, Design design)
+    private static void Spans(SiteView view, Well well, double pumpingM)
     {
-        var (well, depthM) = (design.Well, design.Survey.DepthM);
-        double[] depths = [0, well.RestDryM, PumpingM(design), well.PumpSettingM, depthM];
+        double[] depths = [0, well.RestDryM, pumpingM, well.PumpSettingM, well.BottomM];
         var leftM = -HalfHoleMm * view.Placing.OneToFactor / 1000;
         var spans = depths
             .Zip(depths.Skip(1))

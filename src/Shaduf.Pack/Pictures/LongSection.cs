@@ -3,7 +3,7 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
-/// <summary>The long section: chainage across, elevation up, with borehole, water levels, pipe, tank and hydraulic grade line.</summary>
+/// <summary>The long section: chainage across, elevation up, with source, water levels, pipe, tank and hydraulic grade line.</summary>
 public static class LongSection
 {
     private const double LeftMm = 22;
@@ -11,8 +11,7 @@ public static class LongSection
     private const double TopMm = 10;
     private const double BottomMm = 32;
 
-    // Paper widths of things too slender for the scale.
-    private const double BoreholeMm = 3;
+    // Paper width of a thing too slender for the scale.
     private const double TankMm = 7;
 
     /// <summary>Composes the picture.</summary>
@@ -24,7 +23,7 @@ public static class LongSection
         var route = design.Brief.Lift.Route;
         var choice = design.Choice;
         var tankTopM = route[^1].ElevationM + design.Brief.Tank.StandM + choice.Tank.HeightM;
-        var bottomM = route[0].ElevationM - design.Survey.DepthM;
+        var bottomM = route[0].ElevationM - design.Source.BottomM;
         var topM = Math.Max(
             Math.Max(tankTopM, design.Works.Main.Profile.Points[0].GradeM),
             route.Max(point => point.ElevationM)
@@ -38,7 +37,7 @@ public static class LongSection
         var view = new SceneBuilder(size).View(placing);
         Axes(view, design, bottomM, topM);
         Ground(view, route);
-        Borehole(view, design);
+        SourceMarks.Draw(view, design);
         Pipe(view, design);
         Tank(view, design, tankTopM);
         MainMarks.Draw(view, design, size.HeightMm - BottomMm);
@@ -75,7 +74,7 @@ public static class LongSection
 
         builder.Text(
             new(LeftMm, builder.Size.HeightMm - BottomMm + 9),
-            "distance from the wellhead, m",
+            $"distance from the {design.Source.Head}, m",
             TextStyle.Small
         );
     }
@@ -86,64 +85,6 @@ public static class LongSection
         view.Polyline(Layer.Ground, line);
         var below = line.Select(view.At).Select(point => point.Moved(0, 2.2)).Reverse();
         view.Builder.Hatch(HatchPattern.Diagonal, [.. line.Select(view.At), .. below], spacingMm: 1.6);
-    }
-
-    private static void Borehole(SiteView view, Design design)
-    {
-        var builder = view.Builder;
-        var groundM = design.Brief.Lift.Route[0].ElevationM;
-        PaperPoint Down(double depthM) => view.At(SitePoint.Metres(0, groundM - depthM));
-        var (top, bottom) = (Down(0), Down(design.Survey.DepthM));
-        foreach (var side in new[] { -BoreholeMm / 2, BoreholeMm / 2 })
-        {
-            builder.Line(Layer.Outline, top.Moved(side, -1.5), bottom.Moved(side, 0));
-        }
-
-        builder.Line(Layer.Outline, bottom.Moved(-BoreholeMm / 2, 0), bottom.Moved(BoreholeMm / 2, 0));
-        var pumping = Down(design.Well.LevelM(design.Survey, design.ShownFlowM3PerH));
-        builder.Area(Layer.Water, WaterColumn(pumping, bottom), Palette.Water.Tint(0.25));
-        var intake = Down(design.Well.PumpSettingM);
-        builder.Line(Layer.Pipe, top.Moved(0, -1.5), intake);
-        builder.Rectangle(
-            Layer.Steel,
-            new(intake.XMm - 1, intake.YMm - 1, intake.XMm + 1, intake.YMm + 4),
-            Palette.Steel
-        );
-        Levels(view, design, Down);
-    }
-
-    private static PaperPoint[] WaterColumn(PaperPoint top, PaperPoint bottom) =>
-        [
-            top.Moved(-BoreholeMm / 2, 0),
-            top.Moved(BoreholeMm / 2, 0),
-            bottom.Moved(BoreholeMm / 2, 0),
-            bottom.Moved(-BoreholeMm / 2, 0),
-        ];
-
-    // Labels right of the borehole, pushed apart so that none overlaps its neighbour.
-    private static void Levels(SiteView view, Design design, Func<double, PaperPoint> down)
-    {
-        var pumpingM = design.Well.LevelM(design.Survey, design.ShownFlowM3PerH);
-        var labels = new (double DepthM, string Text)[]
-        {
-            (design.Well.RestDryM, Invariant($"water at rest, end of dry season: {design.Well.RestDryM:0.0} m")),
-            (pumpingM, Invariant($"water at {design.ShownFlowM3PerH:0.0} m3/h: {pumpingM:0.0} m")),
-            (design.Well.PumpSettingM, Invariant($"pump intake: {design.Well.PumpSettingM:0.0} m")),
-            (design.Survey.DepthM, Invariant($"bottom: {design.Survey.DepthM:0.0} m")),
-        };
-        var lastMm = double.MinValue;
-        foreach (var (depthM, text) in labels)
-        {
-            var at = down(depthM);
-            var labelMm = Math.Max(at.YMm, lastMm + 4.2);
-            lastMm = labelMm;
-            view.Builder.Line(Layer.Water, at.Moved(-BoreholeMm / 2, 0), at.Moved(BoreholeMm / 2, 0));
-            view.Builder.Polyline(
-                Layer.Dimension,
-                [at.Moved(BoreholeMm / 2, 0), new(at.XMm + 6, labelMm), new(at.XMm + 8, labelMm)]
-            );
-            view.Builder.Text(new(at.XMm + 9, labelMm + 1), text, TextStyle.Small with { IsOpaque = true });
-        }
     }
 
     private static void Pipe(SiteView view, Design design)

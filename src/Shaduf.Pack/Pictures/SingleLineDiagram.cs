@@ -158,7 +158,7 @@ public static class SingleLineDiagram
         if (works.Protection.MotorNeed is not null)
         {
             yield return new(
-                "wellhead",
+                design.Source.Head,
                 17,
                 $"arresters {works.Protection.MotorArrester?.Name ?? "(no card)"}, only if the drive's maker allows it",
                 (builder, at) => ElectricSymbols.Arrester(builder, at, EarthMm)

@@ -19,7 +19,6 @@ public enum MotorKind
 /// <param name="PowerFactor">Power factor at rated load, 0.3 to 1; 1 for a brushless motor with its own controller.</param>
 /// <param name="RatedHz">Rated frequency [Hz], 20 to 400.</param>
 /// <param name="LowestHz">Lowest frequency of continuous running [Hz], 0 to 400.</param>
-/// <param name="DiameterM">Outside diameter [m], 0.05 to 0.5.</param>
 public sealed record MotorSheet(
     double ShaftKW,
     double RatedV,
@@ -28,6 +27,5 @@ public sealed record MotorSheet(
     double EfficiencyShare,
     double PowerFactor,
     double RatedHz,
-    double LowestHz,
-    double DiameterM
+    double LowestHz
 );

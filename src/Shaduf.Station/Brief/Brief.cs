@@ -7,7 +7,7 @@ namespace Shaduf.Station;
 /// <param name="Head">Who and where.</param>
 /// <param name="Site">Place, climate, ground.</param>
 /// <param name="Uses">Who drinks, and how much.</param>
-/// <param name="Source">The borehole or well.</param>
+/// <param name="Source">The borehole or well, or open water.</param>
 /// <param name="Lift">The way of the pipe up to the tank.</param>
 /// <param name="Tank">The tank.</param>
 /// <param name="Taps">Taps by gravity; null when there are none.</param>

@@ -35,7 +35,9 @@ internal static class BriefReader
             Head(top.Map("station", "Who and where.")),
             SiteReader.Read(top.Map("site", "Place, climate, ground.")),
             UsesReader.Read(top.Map("uses", "Who drinks, and how much.")),
-            SourceReader.Read(top.Map("source", "The borehole or well; depths are below ground at the wellhead.")),
+            SourceReader.Read(
+                top.Map("source", "The borehole or well, depths below ground at the wellhead; or open water.")
+            ),
             LiftReader.Read(top.Map("lift", "The way of the pipe from the wellhead up to the tank.")),
             TankReader.Read(top.OptionalMap("tank", "The tank.")),
             top.OptionalMap("taps", "Taps by gravity: one main with a branch to each tap, or a tree of pipes.")
@@ -60,13 +62,18 @@ internal static class BriefReader
     {
         CheckLevels(top, brief);
         var highestM = Math.Max(brief.Lift.InletM, brief.Lift.Route.Max(point => point.ElevationM));
-        var restM = brief.Source.RestLevelM ?? brief.Source.DepthM ?? 0;
-        var liftM = highestM - brief.Lift.Route[0].ElevationM + restM + (brief.Source.SeasonalFallM ?? 0);
+        var groundM = brief.Lift.Route[0].ElevationM;
+        var liftM = highestM - groundM + brief.Source.LowestWaterM(groundM);
+        if (brief.Source is SurfaceBrief surface)
+        {
+            SurfaceReader.CheckPlace(top, surface, brief.Lift);
+        }
+
         if (liftM > HighestLiftM)
         {
             top.Complain(
                 "lift.tankInlet",
-                Invariant($"the water must be lifted {liftM:0} m from its level in the borehole"),
+                Invariant($"the water must be lifted {liftM:0} m from its level at the source"),
                 Invariant($"a lift of at most {HighestLiftM:0} m is accepted")
             );
         }

@@ -16,6 +16,12 @@ internal static class CardNames
         check.One<ModuleCard>(brief.Array.Module, "module", _ => true, "array.module");
         check.One<PipeCard>(brief.Lift.Main, "main pipe", pipe => pipe.Uses.Contains(PipeUse.Main), "lift.main");
         check.One<PipeCard>(brief.Lift.Riser, "riser pipe", pipe => pipe.Uses.Contains(PipeUse.Riser), "lift.riser");
+        check.One<PipeCard>(
+            (brief.Source as SurfaceBrief)?.Suction.Pipe,
+            "suction pipe",
+            pipe => pipe.Uses.Contains(PipeUse.Suction),
+            "source.surface.suction.pipe"
+        );
         check.One<TankCard>(brief.Tank.Card, "tank", _ => true, "tank.card");
         check.One<SectionCard>(brief.Rack.Angle, "equal angle", IsAngle, "rack.angle");
         check.One<SectionCard>(brief.Rack.Tube, "square tube", IsSquare, "rack.tube");
@@ -41,22 +47,24 @@ internal static class CardNames
             );
         }
 
-        CheckKinds(check, shelf);
+        CheckKinds(check, shelf, brief.Source is SurfaceBrief);
     }
 
-    private static void CheckKinds(Checker check, CardShelf shelf)
+    private static void CheckKinds(Checker check, CardShelf shelf, bool isSurface)
     {
-        check.Any(shelf.All<PumpCard>().Count, "pump");
+        var (pump, pipe, use) = isSurface
+            ? ("surface pump", "suction pipe", PipeUse.Suction)
+            : ("submersible pump", "riser pipe", PipeUse.Riser);
+        var pumps = shelf.All<PumpCard>().Where(card => card.Body is SurfaceBody == isSurface).ToList();
+        check.Any(pumps.Count, pump);
         check.Any(
-            shelf
-                .All<PumpCard>()
-                .Count(pump => shelf.All<DriveCard>().Any(drive => drive.Sheet.Drives == pump.Motor.Kind)),
+            pumps.Count(card => shelf.All<DriveCard>().Any(drive => drive.Sheet.Drives == card.Motor.Kind)),
             "drive for any of the pumps"
         );
         check.Any(shelf.All<ModuleCard>().Count, "module");
         check.Any(shelf.All<TankCard>().Count, "tank");
         check.Any(shelf.All<PipeCard>().Count(pipe => pipe.Uses.Contains(PipeUse.Main)), "main pipe");
-        check.Any(shelf.All<PipeCard>().Count(pipe => pipe.Uses.Contains(PipeUse.Riser)), "riser pipe");
+        check.Any(shelf.All<PipeCard>().Count(card => card.Uses.Contains(use)), pipe);
         check.Any(shelf.All<CableCard>().Count(cable => cable.Use == CableUse.String), "string cable");
         check.Any(shelf.All<CableCard>().Count(cable => cable.Use == CableUse.Motor), "motor cable");
         check.Any(shelf.All<SectionCard>().Count(IsAngle), "equal angle");

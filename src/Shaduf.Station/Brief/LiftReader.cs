@@ -24,7 +24,7 @@ internal static class LiftReader
             "route",
             2,
             200,
-            "Ground points along the pipe, the wellhead first, the tank last.",
+            "Ground points along the pipe, the wellhead or the pump's place on the bank first, the tank last.",
             point => RoutePoint(point)
         );
         var inletM = fields.Quantity(
@@ -35,8 +35,7 @@ internal static class LiftReader
             "Level of the tank's inlet above sea level."
         );
         CheckRoute(fields, route, inletM);
-        var fittings = fields.Items("fittings", 0, 20, "Fittings of the pumped main and wellhead.", Fitting);
-        CheckFittings(fields, fittings);
+        var fittings = Fittings(fields, "Fittings of the pumped main and wellhead.");
         var lift = new LiftBrief(
             route,
             inletM,
@@ -53,8 +52,13 @@ internal static class LiftReader
         return lift;
     }
 
-    private static void CheckFittings(FieldMap fields, IReadOnlyList<FittingBrief> fittings)
+    /// <summary>Reads <c>fittings</c>, each kind once.</summary>
+    /// <param name="fields">The mapping that holds them.</param>
+    /// <param name="about">What they are.</param>
+    /// <returns>The fittings.</returns>
+    public static IReadOnlyList<FittingBrief> Fittings(FieldMap fields, string about)
     {
+        var fittings = fields.Items("fittings", 0, 20, about, Fitting);
         for (var i = 1; i < fittings.Count && fields.AreSound("fittings"); i++)
         {
             if (fittings.Take(i).Any(before => before.Kind == fittings[i].Kind))
@@ -66,6 +70,8 @@ internal static class LiftReader
                 );
             }
         }
+
+        return fittings;
     }
 
     private static TankFullStop? TankFull(FieldMap fields) =>

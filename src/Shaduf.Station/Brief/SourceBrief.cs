@@ -27,8 +27,18 @@ public sealed record BucketTestBrief(double VolumeM3, double TimeS, double? Draw
 /// <param name="BottomM">Its bottom [m].</param>
 public sealed record ScreenBrief(double TopM, double BottomM);
 
+/// <summary>Where the water comes from.</summary>
+/// <param name="WaterDegC">Temperature of the water [°C]; null when unknown.</param>
+public abstract record SourceBrief(double? WaterDegC)
+{
+    /// <summary>Depth of the lowest water below the ground where the main begins, as far as the brief knows it [m].</summary>
+    /// <param name="groundM">Level of that ground above sea [m].</param>
+    /// <returns>Depth [m]; below 0 when the water stands higher.</returns>
+    public abstract double LowestWaterM(double groundM);
+}
+
 /// <summary>The borehole or well. Depths are below ground at the wellhead.</summary>
-public sealed record SourceBrief(
+public sealed record BoreholeBrief(
     double? DepthM,
     double? CasingMm,
     double? RestLevelM,
@@ -39,8 +49,11 @@ public sealed record SourceBrief(
     IReadOnlyList<StepBrief> Steps,
     double? PumpSettingM,
     double? WaterDegC
-)
+) : SourceBrief(WaterDegC)
 {
+    /// <inheritdoc/>
+    public override double LowestWaterM(double groundM) => (RestLevelM ?? DepthM ?? 0) + (SeasonalFallM ?? 0);
+
     /// <summary>Length of each step of the step test [min]; null when not said.</summary>
     public double? StepMin { get; init; }
 

@@ -67,6 +67,11 @@ internal static class CardReader
                 .. new[]
                 {
                     (fields.OneOf("riser", YesNo, "Whether it may hang in the borehole."), PipeUse.Riser),
+                    (
+                        fields.OptionalOneOf("suction", YesNo, "Whether it may be a suction pipe; left out: no.")
+                            ?? false,
+                        PipeUse.Suction
+                    ),
                     (fields.OneOf("main", YesNo, "Whether it may be the pumped main."), PipeUse.Main),
                     (fields.OneOf("tap", YesNo, "Whether it may serve taps."), PipeUse.Tap),
                 }

@@ -39,28 +39,47 @@ public enum CellKind
     NType,
 }
 
-/// <summary>A submersible pump with its motor.</summary>
+/// <summary>How a pump is built, and what that asks of its place.</summary>
+public abstract record PumpBody;
+
+/// <summary>A pump that hangs in the water with its motor.</summary>
+/// <param name="DiameterMm">Largest diameter with the cable guard [mm].</param>
+/// <param name="MotorMm">Diameter of the motor [mm].</param>
+/// <param name="SubmergenceM">Least water above the intake [m].</param>
+/// <param name="LowestCoolingMPerS">Least speed of water past the motor [m/s].</param>
+public sealed record SubmersibleBody(double DiameterMm, double MotorMm, double SubmergenceM, double LowestCoolingMPerS)
+    : PumpBody;
+
+/// <summary>A pump that stands beside the water with a dry motor and draws.</summary>
+/// <param name="Npsh">Net positive suction head that it requires.</param>
+public sealed record SurfaceBody(NpshCurve Npsh) : PumpBody;
+
+/// <summary>A pump with its motor.</summary>
 /// <param name="Name">The name that briefs and price books use.</param>
 /// <param name="About">What it is, for people.</param>
 /// <param name="IsPlanningData">A generic card for planning.</param>
 /// <param name="Curve">The curve fitted to its data sheet.</param>
 /// <param name="Motor">Its motor.</param>
-/// <param name="DiameterMm">Largest diameter with the cable guard [mm].</param>
-/// <param name="SubmergenceM">Least water above the intake [m].</param>
 /// <param name="MassKg">Mass of pump and motor [kg].</param>
-/// <param name="LowestCoolingMPerS">Least speed of water past the motor [m/s].</param>
+/// <param name="Body">How it is built.</param>
 public sealed record PumpCard(
     string Name,
     string About,
     bool IsPlanningData,
     IPumpCurve Curve,
     MotorSheet Motor,
-    double DiameterMm,
-    double SubmergenceM,
     double MassKg,
-    double LowestCoolingMPerS
+    PumpBody Body
 ) : Card(Name, About, IsPlanningData)
 {
+    /// <summary>Its body in the water; asked of submersible pumps only.</summary>
+    internal SubmersibleBody InWater =>
+        Body as SubmersibleBody ?? throw new InvalidOperationException($"'{Name}' is no submersible pump");
+
+    /// <summary>Its body beside the water; asked of surface pumps only.</summary>
+    internal SurfaceBody BesideWater =>
+        Body as SurfaceBody ?? throw new InvalidOperationException($"'{Name}' is no surface pump");
+
     /// <summary>What a helical rotor needs besides; null for a centrifugal pump.</summary>
     public RotorCard? Rotor { get; init; }
 }
@@ -111,6 +130,9 @@ public enum PipeUse
 {
     /// <summary>Hangs in the borehole and carries the pump.</summary>
     Riser,
+
+    /// <summary>From open water to a surface pump, with less than the air's pressure inside.</summary>
+    Suction,
 
     /// <summary>From the wellhead to the tank.</summary>
     Main,

@@ -13,24 +13,35 @@ internal static class PumpCardReader
     private static IReadOnlyList<(string Word, MotorKind Kind)> MotorKinds { get; } =
     [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)];
 
-    private static IReadOnlyList<(string Word, bool IsRotor)> Kinds { get; } =
-    [("centrifugal", false), ("helical-rotor", true)];
+    private enum PumpKind
+    {
+        Centrifugal,
+        HelicalRotor,
+        Surface,
+    }
+
+    private static IReadOnlyList<(string Word, PumpKind Kind)> Kinds { get; } =
+    [("centrifugal", PumpKind.Centrifugal), ("helical-rotor", PumpKind.HelicalRotor), ("surface", PumpKind.Surface)];
 
     public static PumpCard Read(FieldMap fields, CardReader.CardHead head)
     {
-        var rotor = Rotor(fields);
+        var kind =
+            fields.OptionalOneOf(
+                "kind",
+                Kinds,
+                "Kind of pump: a submersible centrifugal pump (left out), a submersible helical rotor, or a centrifugal pump that stands beside the water with a dry motor."
+            ) ?? PumpKind.Centrifugal;
+        var rotor = Rotor(fields, kind == PumpKind.HelicalRotor);
         var motor = Motor(fields);
-        var curve = PumpCurveReader.Read(fields, motor.RatedHz, rotor?.ReliefHeadM);
+        var (curve, npsh) = PumpCurveReader.Read(fields, motor.RatedHz, rotor?.ReliefHeadM);
         var card = new PumpCard(
             head.Name,
             head.About,
             head.IsPlanningData,
             curve!,
             motor,
-            fields.Quantity("diameter", Measure.LengthMm, 50, 500, "Largest diameter with the cable guard."),
-            fields.Quantity("submergence", Measure.LengthM, 0.2, 20, "Least water above the intake."),
             fields.Quantity("mass", Measure.MassKg, 2, 2000, "Mass of pump and motor."),
-            fields.Quantity("coolingSpeed", Measure.SpeedMPerS, 0, 2, "Least speed of water past the motor.")
+            kind == PumpKind.Surface ? Surface(fields, npsh) : Submersible(fields, npsh)
         )
         {
             Rotor = rotor,
@@ -42,11 +53,6 @@ internal static class PumpCardReader
                 "lowestFrequency",
                 "the lowest frequency is not between a tenth of the rated one and the rated one"
             );
-            fields.RefuseUnless(
-                motor.DiameterM * 1000 <= card.DiameterMm,
-                "motorDiameter",
-                "the motor is wider than the whole pump"
-            );
             fields.RefusedBy("curve", () => CheckShaft(fields, curve, motor));
             fields.RefusedBy("motorPower", () => CheckMotor(fields, motor));
         }
@@ -54,9 +60,56 @@ internal static class PumpCardReader
         return card;
     }
 
-    private static RotorCard? Rotor(FieldMap fields)
+    // In the water: its size, its water, its cooling.
+    private static SubmersibleBody Submersible(FieldMap fields, NpshCurve? npsh)
     {
-        var isRotor = fields.OptionalOneOf("kind", Kinds, "Kind of pump; left out: centrifugal.") ?? false;
+        double Needed(string name, Measure measure, double lowest, double highest, string about)
+        {
+            var value = fields.Known(name, measure, lowest, highest, about);
+            if (value is null && fields.AreSound(name))
+            {
+                fields.Complain(name, "missing for a submersible pump", $"'{name}: ...' is needed");
+            }
+
+            return value ?? lowest;
+        }
+
+        var body = new SubmersibleBody(
+            Needed("diameter", Measure.LengthMm, 50, 500, "Largest diameter of a submersible with the cable guard."),
+            Needed("motorDiameter", Measure.LengthMm, 50, 400, "Diameter of a submersible motor."),
+            Needed("submergence", Measure.LengthM, 0.2, 20, "Least water above the intake of a submersible pump."),
+            Needed("coolingSpeed", Measure.SpeedMPerS, 0, 2, "Least speed of water past a submersible motor.")
+        );
+        if (fields.AreSound("diameter", "motorDiameter"))
+        {
+            fields.RefuseUnless(
+                body.MotorMm <= body.DiameterMm,
+                "motorDiameter",
+                "the motor is wider than the whole pump"
+            );
+            fields.RefuseUnless(npsh is null, "curve", "only a surface pump's points tell the suction head required");
+        }
+
+        return body;
+    }
+
+    // Beside the water: the head that it asks for at its inlet.
+    private static SurfaceBody Surface(FieldMap fields, NpshCurve? npsh)
+    {
+        if (npsh is null && fields.AreSound("curve"))
+        {
+            fields.Complain(
+                "curve",
+                "no point of a surface pump tells the suction head required",
+                "'npsh: ...' on two points or more at the rated frequency is needed"
+            );
+        }
+
+        return new(npsh!);
+    }
+
+    private static RotorCard? Rotor(FieldMap fields, bool isRotor)
+    {
         var relief = fields.Chosen(
             "reliefHead",
             Measure.LengthM,
@@ -111,8 +164,7 @@ internal static class PumpCardReader
                 "Power factor at rated power (100 % for brushless motors)."
             ),
             fields.Quantity("ratedFrequency", Measure.FrequencyHz, 10, 400, "Rated frequency."),
-            fields.Quantity("lowestFrequency", Measure.FrequencyHz, 0, 200, "Lowest frequency in continuous running."),
-            fields.Quantity("motorDiameter", Measure.LengthMm, 50, 400, "Diameter of the motor.") / 1000
+            fields.Quantity("lowestFrequency", Measure.FrequencyHz, 0, 200, "Lowest frequency in continuous running.")
         );
 
     // Power, voltage, current, efficiency and power factor are one data sheet's: within 15 %, for rounding and for service

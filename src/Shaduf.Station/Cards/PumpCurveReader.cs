@@ -15,14 +15,15 @@ internal static class PumpCurveReader
         double HeadM,
         double? EfficiencyShare,
         double? ShaftW,
-        double? Hz
+        double? Hz,
+        double? NpshM
     );
 
-    /// <summary>Reads <c>curve</c>; null when it is wrong, and then an error says so.</summary>
+    /// <summary>Reads <c>curve</c>, and the suction head required where its points tell it; null when it is wrong, and then an error says so.</summary>
     /// <param name="fields">The card.</param>
     /// <param name="ratedHz">Rated frequency of the motor [Hz].</param>
     /// <param name="reliefHeadM">Opening head of the relief valve of a helical rotor [m]; null for a centrifugal pump.</param>
-    public static IPumpCurve? Read(FieldMap fields, double ratedHz, double? reliefHeadM)
+    public static (IPumpCurve? Curve, NpshCurve? Npsh) Read(FieldMap fields, double ratedHz, double? reliefHeadM)
     {
         var points = fields.Items(
             "curve",
@@ -33,7 +34,7 @@ internal static class PumpCurveReader
         );
         if (!fields.AreSound("curve", "ratedFrequency"))
         {
-            return null;
+            return (null, null);
         }
 
         for (var i = 0; i < points.Count; i++)
@@ -50,7 +51,18 @@ internal static class PumpCurveReader
                     ? HelicalRotor.Fit([.. points.Select(point => Rotor(point, ratedHz))], relief)
                     : PumpCurve.Fit([.. points.Select(point => AtRatedSpeed(point, ratedHz))])
         );
-        return curve;
+        NpshCurve? npsh = null;
+        var told = points.Where(point => point.NpshM is not null && Ratio(point, ratedHz) == 1).ToList();
+        if (told.Count > 0)
+        {
+            fields.RefusedBy(
+                "curve",
+                () =>
+                    npsh = NpshCurve.Of([.. told.Select(point => new NpshPoint(point.FlowM3PerS, point.NpshM!.Value))])
+            );
+        }
+
+        return (curve, npsh);
     }
 
     private static SheetPoint Point(FieldMap fields)
@@ -60,7 +72,20 @@ internal static class PumpCurveReader
             fields.Quantity("head", Measure.LengthM, 0, 1000, "Head."),
             fields.Chosen("efficiency", Measure.Share, 0, 0.9, "Pump efficiency without the motor; or give the power."),
             fields.Chosen("power", Measure.PowerW, 1, 500_000, "Power at the pump's shaft; or give the efficiency."),
-            fields.Chosen("frequency", Measure.FrequencyHz, 5, 500, "Frequency of this point; left out: the rated one.")
+            fields.Chosen(
+                "frequency",
+                Measure.FrequencyHz,
+                5,
+                500,
+                "Frequency of this point; left out: the rated one."
+            ),
+            fields.Known(
+                "npsh",
+                Measure.LengthM,
+                0.1,
+                20,
+                "Suction head (NPSH) that a surface pump requires at this flow."
+            )
         );
         fields.Done();
         return point;

@@ -149,6 +149,9 @@ internal sealed class FieldMap
     public bool AreSound(params IReadOnlyCollection<string> paths) =>
         !IsDescribing && !(paths.Count > 0 ? paths : names).Any(inner => log.HasErrorsIn(Path(inner)));
 
+    /// <summary>Names of the fields read so far that the file gives.</summary>
+    public IReadOnlyList<string> Given => [.. names.Where(Has)];
+
     /// <summary>Whether a field stands in the file with more than a word for nothing.</summary>
     public bool Has(string name) =>
         node is not null

@@ -17,6 +17,7 @@ internal sealed record Arrangement(
         new(Module.PowerW, Choice.ModuleCount * ground.Losses.KeptShare, Table, ground.Demand.HourM3, Choice.UsefulM3)
         {
             Stops = ground.Stops,
+            Limits = ground.Source.Limits,
         };
 }
 

@@ -27,8 +27,8 @@ public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook bo
     /// <summary>Cost of pump and drive; null when a rate is missing.</summary>
     internal double? Machines(PumpCard pump, DriveCard drive) => Rate(pump.Name) + Rate(drive.Name);
 
-    /// <summary>Cost of riser and main; null when a rate is missing.</summary>
-    internal double? Pipes(Lift lift) => (lift.RiserM * Rate(lift.Riser.Name)) + OfMain(lift.Lay);
+    /// <summary>Cost of the pipes from the source to the tank; null when a rate is missing.</summary>
+    internal double? Pipes(Lift lift) => (lift.Foot.LengthM * Rate(lift.Foot.Card.Name)) + OfMain(lift.Lay);
 
     /// <summary>Cost of a main; null when a rate is missing.</summary>
     internal double? OfMain(MainLay main) =>

@@ -35,8 +35,8 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
             return new(pump, [], null, false, kind, why, tally);
         }
 
-        var fits = ground.Survey["casing"] - pump.DiameterMm >= WellFindings.LeastCasingRoomMm;
-        if (!isLoose && fits && front.Cheapest(ground.AskedShare) is { } best)
+        var refused = ground.Source.Refuses(pump, ground.Survey);
+        if (!isLoose && refused is null && front.Cheapest(ground.AskedShare) is { } best)
         {
             return new(pump, front.Points, best, true, "", "", tally);
         }
@@ -44,7 +44,7 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
         var nearest = front.Points[^1];
         var (limit, says) = isLoose
             ? PumpReasons.NoArrangement(ground, lines, pump)
-            : PumpReasons.Of(ground, nearest, YearRun.Run(nearest.Inputs(ground)), fits);
+            : refused ?? PumpReasons.Of(ground, nearest, YearRun.Run(nearest.Inputs(ground)));
         return new(pump, [], nearest, false, limit, says, tally);
     }
 
@@ -71,7 +71,7 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
             return;
         }
 
-        room.Pump(year.PowerW, kept, line.Table);
+        room.Pump(year.PowerW, kept, line.Table, ground.Source.Limits);
         foreach (var tank in tanks)
         {
             var cost = line.BareCost + racks + tank.Cost;
@@ -91,7 +91,7 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
     private double Run(TankOffer tank)
     {
         tally = tally with { RunCount = tally.RunCount + 1 };
-        room.Hold(ground.Demand.HourM3, tank.UsefulM3, ground.Stops);
+        room.Hold(ground.Demand.HourM3, tank.UsefulM3, ground.Stops, ground.Source.Limits);
         return Reliability.Share(ground.Span, demandM3, room.DeliveredM3);
     }
 

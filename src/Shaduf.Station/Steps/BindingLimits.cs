@@ -27,10 +27,10 @@ internal static class BindingLimits
                 return new(
                     "yield",
                     Invariant(
-                        $"the source allows {ground.Well.YieldM3PerH:0.##} m3/h; over the {hours:0.0} hours of pumping on the mean day of the worst month {needM3PerDay / hours:0.##} m3/h would be needed"
+                        $"the source allows {ground.Source.YieldM3PerH:0.##} m3/h; over the {hours:0.0} hours of pumping on the mean day of the worst month {needM3PerDay / hours:0.##} m3/h would be needed"
                     ),
                     needM3PerDay / hours,
-                    ground.Well.YieldM3PerH,
+                    ground.Source.YieldM3PerH,
                     "m3/h"
                 );
             case "head":
@@ -49,7 +49,7 @@ internal static class BindingLimits
                 return new(
                     "casing",
                     "no pump that could serve passes the casing",
-                    chosen.Pump.DiameterMm + 10,
+                    chosen.Pump.InWater.DiameterMm + Well.LeastCasingRoomMm,
                     ground.Survey["casing"],
                     "mm"
                 );
@@ -69,13 +69,13 @@ internal static class BindingLimits
     // The slimmest pump that would serve if it passed the casing.
     private static PumpSearch? TooWide(SizingGround ground, IReadOnlyList<PumpSearch> all) =>
         all.Where(each => each.Why == "casing" && each.Share >= ground.Survey["target"])
-            .MinBy(each => each.Pump.DiameterMm);
+            .MinBy(each => each.Pump.InWater.DiameterMm);
 
     // Hours in which water flows on the mean day of the month that is met worst, as hours at the source's full flow.
     private static double PumpingHours(SizingGround ground, Arrangement arrangement)
     {
         var run = YearRun.Run(arrangement.Inputs(ground));
         var month = run.WorstMonth;
-        return run.PumpableM3[month] / YearCalendar.DaysInMonth[month] / ground.Well.YieldM3PerH;
+        return run.PumpableM3[month] / YearCalendar.DaysInMonth[month] / ground.Source.YieldM3PerH;
     }
 }

@@ -131,6 +131,7 @@ internal static class CableRuns
         var groundDegC = Math.Clamp(survey.Climate.AirDegC.Max(), 0, 50);
         var waterDegC = survey["water-temperature"];
         var atDriveM = Math.Min(AtDriveM, survey["motor-cable"] / 2);
+        var (cableM, where) = choice.Lift.Foot.Cable;
         return
         [
             new("in the air", atDriveM, airDegC, Ampacity.AirTemperatureFactor(Insulation.Pvc70, airDegC)),
@@ -143,12 +144,9 @@ internal static class CableRuns
                     * Ampacity.DepthFactor(DuctDepthM)
                     * Ampacity.GroupingFactor(1)
             ),
-            new(
-                "in the well",
-                choice.Lift.RiserM,
-                waterDegC,
-                Ampacity.AirTemperatureFactor(Insulation.Pvc70, waterDegC)
-            ),
+            .. cableM > 0
+                ? [new(where, cableM, waterDegC, Ampacity.AirTemperatureFactor(Insulation.Pvc70, waterDegC))]
+                : Array.Empty<CableStretch>(),
         ];
     }
 

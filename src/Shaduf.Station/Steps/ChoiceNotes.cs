@@ -54,11 +54,15 @@ internal static class ChoiceNotes
                 : "the mains whose pressure class and speed fit were priced with each pump"
         );
         yield return new(
-            "riser",
-            choice.Lift.Riser.Name,
-            Invariant(
-                $"of the two narrowest that carry the flow at {Lift.FastestRiserMPerS} m/s at most and the closed-valve head"
-            )
+            choice.Lift.Foot.Name,
+            choice.Lift.Foot.Card.Name,
+            choice.Lift.Foot is Suction
+                ? Invariant(
+                    $"of the narrowest that carry the flow at {Suction.FastestMPerS} m/s at most: less lost before the pump, so that it does not cavitate"
+                )
+                : Invariant(
+                    $"of the two narrowest that carry the flow at {Riser.FastestMPerS} m/s at most and the closed-valve head"
+                )
         );
     }
 }

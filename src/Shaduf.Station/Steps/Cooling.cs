@@ -24,7 +24,7 @@ public sealed record Cooling(double OpenMPerS, double ShroudMPerS, double LeastM
     /// <summary>Bore of the narrowest shroud [mm].</summary>
     /// <param name="pump">The pump.</param>
     /// <returns>Bore [mm].</returns>
-    public static double ShroudMm(PumpCard pump) => pump.DiameterMm + PassageMm;
+    public static double ShroudMm(PumpCard pump) => pump.InWater.DiameterMm + PassageMm;
 
     /// <summary>The cooling of a pump in its casing.</summary>
     /// <param name="casingMm">Bore of the casing [mm].</param>
@@ -38,9 +38,21 @@ public sealed record Cooling(double OpenMPerS, double ShroudMPerS, double LeastM
         return new(
             SpeedMPerS(leastM3PerH, casingMm, pump),
             SpeedMPerS(table.FullFlowM3PerH, shroudMm, pump),
-            pump.LowestCoolingMPerS,
+            pump.InWater.LowestCoolingMPerS,
             shroudMm + WallsMm <= casingMm - LeastRoomMm
         );
+    }
+
+    /// <summary>Least flow that cools the motor, in the shroud if it needs one.</summary>
+    /// <param name="casingMm">Bore of the casing [mm].</param>
+    /// <param name="pump">The pump.</param>
+    /// <returns>Flow [m³/s]; 0 when the motor fills its casing.</returns>
+    public double NeededM3PerS(double casingMm, PumpCard pump)
+    {
+        var (boreMm, body) = (NeedsShroud ? ShroudMm(pump) : casingMm, pump.InWater);
+        return boreMm > body.MotorMm
+            ? CoolingFlow.PastMotorM3PerS(boreMm / 1000, body.MotorMm / 1000, body.LowestCoolingMPerS)
+            : 0;
     }
 
     /// <summary>The finding.</summary>
@@ -72,7 +84,7 @@ public sealed record Cooling(double OpenMPerS, double ShroudMPerS, double LeastM
         new("source/cooling", status, says, mPerS, LeastMPerS, "m/s", "pump card");
 
     private static double SpeedMPerS(double flowM3PerH, double boreMm, PumpCard pump) =>
-        flowM3PerH > 0 && boreMm / 1000 > pump.Motor.DiameterM
-            ? MotorCooling.VelocityMPerS(flowM3PerH / 3600, boreMm / 1000, pump.Motor.DiameterM)
+        flowM3PerH > 0 && boreMm > pump.InWater.MotorMm
+            ? MotorCooling.VelocityMPerS(flowM3PerH / 3600, boreMm / 1000, pump.InWater.MotorMm / 1000)
             : 0;
 }

@@ -182,14 +182,19 @@ internal static class ElectricFindings
 
     private static IEnumerable<Finding> CoolingRule(PumpCard pump)
     {
-        var leastMPerS = CoolingFlow.LeastMPerS(pump.Motor.DiameterM, pump.Motor.ShaftKW);
-        if (pump.Motor.Kind == MotorKind.ThreePhase && pump.LowestCoolingMPerS < RoundingShare * leastMPerS)
+        if (pump is not { Body: SubmersibleBody body, Motor.Kind: MotorKind.ThreePhase })
+        {
+            yield break;
+        }
+
+        var leastMPerS = CoolingFlow.LeastMPerS(body.MotorMm / 1000, pump.Motor.ShaftKW);
+        if (body.LowestCoolingMPerS < RoundingShare * leastMPerS)
         {
             yield return new(
                 "electrics/cooling-rule",
                 FindingStatus.Look,
                 "the pump card asks for less water past the motor than the makers' rule for its size: have the maker confirm it",
-                pump.LowestCoolingMPerS,
+                body.LowestCoolingMPerS,
                 leastMPerS,
                 "m/s",
                 "submersible-motor makers: 0.25 ft/s for 4-inch motors from 2.2 kW on, 0.5 ft/s for wider ones, to 30 degC"

@@ -67,10 +67,9 @@ public sealed record Electrics(
     /// <param name="sizing">The choice and the pump on its pipes.</param>
     /// <param name="ground">Brief, survey and cards.</param>
     /// <param name="rack">The racks.</param>
-    /// <param name="cooling">Cooling of the motor.</param>
     /// <param name="lightning">What lightning protection asks.</param>
     /// <returns>The electrics.</returns>
-    public static Electrics Of(Sizing sizing, SizingGround ground, Rack rack, Cooling cooling, LightningAsk lightning)
+    public static Electrics Of(Sizing sizing, SizingGround ground, Rack rack, LightningAsk lightning)
     {
         var (choice, survey, shelf) = (sizing.Choice, ground.Survey, ground.Shelf);
         var module = choice.Module.Sheet;
@@ -94,15 +93,19 @@ public sealed record Electrics(
             layout,
             protection,
             MotorFilter.Of(choice.Pump, choice.Drive, motorM, shelf),
-            LowestSpeed.Of(sizing.Hydraulics, sizing.Table.HighestRatio, cooling, survey["casing"])
+            LowestSpeed.Of(
+                sizing.Hydraulics,
+                sizing.Table.HighestRatio,
+                ground.Source.NeedOf(choice.Pump, sizing.Table, survey)
+            )
         );
     }
 
     /// <summary>Cable from the drive to the motor [m].</summary>
     /// <param name="survey">Settled figures.</param>
-    /// <param name="lift">The pipes; the drop cable is as long as the riser.</param>
+    /// <param name="lift">The pipes; the drop cable is as long as the riser, a raft's as the hose.</param>
     /// <returns>Length [m].</returns>
-    public static double MotorCableM(Survey survey, Lift lift) => survey["motor-cable"] + lift.RiserM;
+    public static double MotorCableM(Survey survey, Lift lift) => survey["motor-cable"] + lift.Foot.Cable.LengthM;
 
     /// <summary>Share of a drive's current left at the site's height and heat.</summary>
     /// <param name="brief">The brief.</param>

@@ -100,7 +100,7 @@ public sealed record EnergyLedger(IReadOnlyList<LedgerRow> Rows)
         ("motor", "motor", LedgerStage.Electricity),
         ("pump", "pump", LedgerStage.Water),
         ("pipes", "friction in the pipes, and pressure at the outlet", LedgerStage.Water),
-        ("drawdown", "fall of the level in the well: lift into the tank", LedgerStage.Water),
+        ("drawdown", "fall of the level at the source: lift into the tank", LedgerStage.Water),
         ("tank-full", "pump stopped by a full tank: water in the tank", LedgerStage.Water),
     ];
 

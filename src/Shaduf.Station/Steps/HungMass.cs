@@ -36,7 +36,7 @@ public sealed record HungMass(double PumpKg, double PipeKg, double WaterKg, doub
     /// <returns>The masses.</returns>
     public static HungMass Of(Choice choice, Electrics electrics)
     {
-        var (riser, lengthM) = (choice.Lift.Riser, choice.Lift.RiserM);
+        var (riser, lengthM) = (choice.Lift.Foot.Card, choice.Lift.Foot.LengthM);
         return new(
             choice.Pump.MassKg,
             lengthM * riser.MassKgPerM * (1 + (riser.LosesStrengthWhenWarm ? 0 : CouplingShare)),
@@ -56,7 +56,7 @@ public sealed record HungMass(double PumpKg, double PipeKg, double WaterKg, doub
     public WorkingSheet Show(Choice choice)
     {
         const string method = "station/well-build";
-        var (riser, lengthM) = (choice.Lift.Riser, choice.Lift.RiserM);
+        var (riser, lengthM) = (choice.Lift.Foot.Card, choice.Lift.Foot.LengthM);
         return new(
             "What hangs in the borehole",
             [

@@ -50,7 +50,7 @@ public sealed record LifeCycle(
     {
         var (survey, book) = (design.Survey, design.File.Prices);
         var years = (int)Math.Round(survey["life-years"]);
-        var set = DieselSet.Of(design.Sizing.Hydraulics, design.Well.YieldM3PerH, design.Year.DeliveredM3.Sum());
+        var set = DieselSet.Of(design.Sizing.Hydraulics, design.Source.YieldM3PerH, design.Year.DeliveredM3.Sum());
         string[] unpriced =
         [
             .. SetItems

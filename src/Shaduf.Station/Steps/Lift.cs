@@ -5,18 +5,14 @@ using static System.FormattableString;
 namespace Shaduf.Station;
 
 /// <summary>The pipes from the pump to the tank and the head they ask for.</summary>
-/// <param name="Riser">Pipe in the borehole.</param>
+/// <param name="Foot">Pipe that joins the water to the main: a riser, or a suction pipe.</param>
 /// <param name="Lay">Pumped main, reach by reach.</param>
-/// <param name="RiserM">Length of the riser [m].</param>
-/// <param name="System">Head as a function of flow: the riser, then the main's reaches.</param>
+/// <param name="System">Head as a function of flow: the pipe at the source, then the main's reaches.</param>
 /// <param name="Water">State of the water.</param>
-public sealed record Lift(PipeCard Riser, MainLay Lay, double RiserM, LiftSystem System, WaterState Water)
+public sealed record Lift(SourcePipe Foot, MainLay Lay, LiftSystem System, WaterState Water)
 {
     /// <summary>Fastest water accepted in the pumped main [m/s].</summary>
     public const double FastestMainMPerS = 1.5;
-
-    /// <summary>Fastest water accepted in the riser [m/s].</summary>
-    public const double FastestRiserMPerS = 2.0;
 
     /// <summary>Head left at the tank's inlet, so that a float valve closes well [m].</summary>
     public const double InletHeadM = 1;
@@ -37,28 +33,28 @@ public sealed record Lift(PipeCard Riser, MainLay Lay, double RiserM, LiftSystem
         new("exit", 1),
     ];
 
-    /// <summary>Joins a riser and a main to the well.</summary>
+    /// <summary>Joins pipe and main to the source.</summary>
     /// <param name="brief">The brief.</param>
     /// <param name="survey">Its settled figures.</param>
-    /// <param name="well">The well.</param>
-    /// <param name="riser">Pipe in the borehole.</param>
+    /// <param name="source">The source.</param>
+    /// <param name="foot">Pipe that joins the water to the main.</param>
     /// <param name="main">Pumped main.</param>
     /// <returns>The lift.</returns>
-    public static Lift Of(Brief brief, Survey survey, Well well, PipeCard riser, MainLay main)
+    public static Lift Of(Brief brief, Survey survey, Source source, SourcePipe foot, MainLay main)
     {
         var water = WaterState.At(survey["water-temperature"]);
         var wellheadM = brief.Lift.Route[0].ElevationM;
         var system = new LiftSystem(
-            TopM(brief.Lift) - wellheadM + well.RestDryM,
-            survey.Drawdown,
-            [new(riser.BoreMm / 1000, riser.RoughnessMm / 1000, well.PumpSettingM, 0), .. main.Runs(brief.Lift)],
+            TopM(brief.Lift) - wellheadM + source.RestDryM,
+            source.Drawdown,
+            [foot.Run, .. main.Runs(brief.Lift)],
             InletHeadM,
             water.KinematicViscosityM2PerS
         )
         {
             DensityKgPerM3 = water.DensityKgPerM3,
         };
-        return new(riser, main, well.PumpSettingM, system, water);
+        return new(foot, main, system, water);
     }
 
     /// <summary>The route as a long section.</summary>
@@ -101,11 +97,10 @@ public sealed record Lift(PipeCard Riser, MainLay Lay, double RiserM, LiftSystem
     public static double TopM(LiftBrief lift) => Math.Max(lift.InletM, lift.Route.Max(point => point.ElevationM));
 
     /// <summary>How the head was worked out at a flow.</summary>
-    /// <param name="survey">Settled figures.</param>
-    /// <param name="well">The well.</param>
+    /// <param name="source">The source.</param>
     /// <param name="flowM3PerH">Flow [m³/h].</param>
     /// <returns>The working.</returns>
-    public WorkingSheet Show(Survey survey, Well well, double flowM3PerH)
+    public WorkingSheet Show(Source source, double flowM3PerH)
     {
         var flow = flowM3PerH / 3600;
         var losses = System.Runs.Select(run => DarcyWeisbach.Loss(run, flow, System.KinematicViscosityM2PerS)).ToList();
@@ -126,25 +121,15 @@ public sealed record Lift(PipeCard Riser, MainLay Lay, double RiserM, LiftSystem
             [
                 new(
                     "H_st",
-                    "inlet - wellhead + rest level",
-                    Invariant($"rest level {well.RestDryM:0.##} m below ground"),
+                    $"inlet - {source.Head} + depth to the water",
+                    Invariant($"water {source.RestDryM:0.##} m below ground"),
                     System.StaticHeadM,
                     "m",
                     "station/lift",
                     "survey"
                 ),
-                new(
-                    "s",
-                    "B Q + C Q²",
-                    Invariant(
-                        $"B {survey.Drawdown.AquiferSPerM2:0} s/m2, C {survey.Drawdown.WellS2PerM5:0} s2/m5, Q {flow * 1000:0.000} L/s"
-                    ),
-                    survey.Drawdown.DrawdownM(flow),
-                    "m",
-                    "water/step-drawdown",
-                    "Jacob 1947"
-                ),
-                Friction("riser", losses[0], RiserM, Riser.BoreMm),
+                .. source.Show(flow),
+                Friction(Foot.Name, losses[0], Foot.LengthM, Foot.Card.BoreMm),
                 .. Lay.Reaches.Zip(
                     losses.Skip(1),
                     (reach, loss) => Friction($"main, {reach.Pipe.Name}", loss, reach.LengthM, reach.Pipe.BoreMm)

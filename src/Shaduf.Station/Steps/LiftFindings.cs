@@ -4,7 +4,7 @@ using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>Findings of riser and main.</summary>
+/// <summary>Findings of the pipes from the source to the tank.</summary>
 internal static class LiftFindings
 {
     // Against the air outside; lower, and joints draw in dirt and thin pipe buckles.
@@ -30,24 +30,16 @@ internal static class LiftFindings
         double shutOffM
     ) =>
         [
-            .. Speeds(lift, flowM3PerH),
+            .. lift.Foot.Findings(flowM3PerH, PressureClass.PressureBar(shutOffM, lift.Water.DensityKgPerM3), pipeDegC),
+            Speed(lift, flowM3PerH),
             Slow(lift.Lay.Reaches.Min(reach => Lift.SpeedMPerS(reach.Pipe, flowM3PerH))),
             .. Running(main.Profile, lift.Water),
             Closed(main),
-            Finding.AtMost(
-                "lift/riser-pressure",
-                PressureClass.PressureBar(shutOffM, lift.Water.DensityKgPerM3),
-                Lift.AllowedBar(lift.Riser, pipeDegC),
-                "bar",
-                "the riser against the pump's head at a closed valve",
-                "pump card and pipe card"
-            ),
             Summit(route),
         ];
 
-    private static IEnumerable<Finding> Speeds(Lift lift, double flowM3PerH)
-    {
-        yield return Finding.AtMost(
+    private static Finding Speed(Lift lift, double flowM3PerH) =>
+        Finding.AtMost(
             "lift/main-speed",
             Lift.SpeedMPerS(lift.Lay.Narrowest, flowM3PerH),
             Lift.FastestMainMPerS,
@@ -55,15 +47,6 @@ internal static class LiftFindings
             "water in the main at the largest flow",
             "plastic mains preferably at most 1.5 m/s (rural pipe guide)"
         );
-        yield return Finding.AtMost(
-            "lift/riser-speed",
-            Lift.SpeedMPerS(lift.Riser, flowM3PerH),
-            Lift.FastestRiserMPerS,
-            "m/s",
-            "water in the riser at the largest flow",
-            "common practice, no source"
-        );
-    }
 
     private static Finding Slow(double slowestMPerS) =>
         new(
@@ -97,7 +80,7 @@ internal static class LiftFindings
             profile.LeastM >= LeastMainM ? FindingStatus.Holds : FindingStatus.Look,
             profile.LeastM >= LeastMainM
                 ? "least head along the main when the pump stops hard"
-                : "a hard stop, such as a cloud over an array without ramp, pulls a vacuum in the main: let the drive ramp down, fit air valves at the wellhead and the high points, and ask a specialist for a surge calculation",
+                : "a hard stop, such as a cloud over an array without ramp, pulls a vacuum in the main: let the drive ramp down, fit air valves at the start and the high points, and ask a specialist for a surge calculation",
             profile.LeastM,
             LeastMainM,
             "m",

@@ -10,18 +10,16 @@ internal static class LoweringSteps
 
     /// <summary>The steps for a station.</summary>
     /// <param name="build">Equipment of the borehole.</param>
-    /// <param name="well">The well.</param>
-    /// <param name="survey">Settled figures.</param>
     /// <param name="choice">What was chosen.</param>
     /// <returns>The steps in order.</returns>
-    public static IReadOnlyList<string> Of(WellBuild build, Well well, Survey survey, Choice choice)
+    public static IReadOnlyList<string> Of(WellBuild build, Choice choice)
     {
-        var riser = choice.Lift.Riser;
+        var (well, riser) = (build.Well, choice.Lift.Foot.Card);
         var isCoil = riser.LosesStrengthWhenWarm;
         return
         [
             Invariant(
-                $"Run a dummy of the pump's length and {choice.Pump.DiameterMm + DummyRoomMm:0} mm across to {well.PumpSettingM:0.0} m on a rope. If it sticks, stop and ask the driller."
+                $"Run a dummy of the pump's length and {choice.Pump.InWater.DiameterMm + DummyRoomMm:0} mm across to {well.PumpSettingM:0.0} m on a rope. If it sticks, stop and ask the driller."
             ),
             "Splice the cable, lay the splice in water for an hour, measure its insulation, mark the phases.",
             "Screw check valve and first pipe to the pump with a second pair of wrenches; never through plastic threads. Tie the safety rope to the pump's eye.",
@@ -41,13 +39,13 @@ internal static class LoweringSteps
                 : "No torque arrestor on a steel riser with a drive that starts gently.",
             "Every 20 to 30 m dip the level and measure the insulation.",
             Invariant(
-                $"Land on the cover, mark the depth from the casing's top: intake {well.PumpSettingM:0.0} m below ground{(isCoil ? Invariant($", {build.YearsStretchM:0.00} m deeper after years") : "")}; {survey.DepthM - well.PumpSettingM:0.0} m stay free below."
+                $"Land on the cover, mark the depth from the casing's top: intake {well.PumpSettingM:0.0} m below ground{(isCoil ? Invariant($", {build.YearsStretchM:0.00} m deeper after years") : "")}; {well.BottomM - well.PumpSettingM:0.0} m stay free below."
             ),
             Invariant(
                 $"Tie the rope slack to the cover: it catches a pump that falls and lifts nothing. Breaking load {build.RopeKN:0.0} kN at least, with knots."
             ),
             Invariant(
-                $"Probes: stop at {well.StopProbeM:0.0} m, start at {well.StartProbeM(survey):0.0} m, the common one below the stop; lock-out 15 to 30 min."
+                $"Probes: stop at {well.StopProbeM:0.0} m, start at {well.StartProbeM:0.0} m, the common one below the stop; lock-out 15 to 30 min."
             ),
             "Close the cover, seal gland and dip tube, disinfect, pump to waste until clear, take the sample.",
         ];

@@ -11,26 +11,28 @@ namespace Shaduf.Station;
 /// <param name="NoFlowHz">Frequency at which the pump just holds the static head and no water flows [Hz].</param>
 /// <param name="CoolingHz">Frequency from which enough water passes the motor [Hz]; null when not even the highest one is enough.</param>
 /// <param name="HighestHz">Highest frequency of the year run [Hz].</param>
-public sealed record LowestSpeed(double SetHz, double MotorHz, double NoFlowHz, double? CoolingHz, double HighestHz)
+/// <param name="Cooler">What cools the motor, in words; null when it is the water.</param>
+public sealed record LowestSpeed(
+    double SetHz,
+    double MotorHz,
+    double NoFlowHz,
+    double? CoolingHz,
+    double HighestHz,
+    string? Cooler
+)
 {
-    // Thrust bearing of a two-pole submersible motor in continuous running; makers' rule.
-    private const double LeastThreePhaseHz = 30;
     private const double SlowestRatio = 0.1;
 
     /// <summary>Works out the frequency.</summary>
     /// <param name="hydraulics">The pump on its pipes.</param>
     /// <param name="highestRatio">Highest speed of the year run as a share of rated speed.</param>
-    /// <param name="cooling">Cooling of the motor.</param>
-    /// <param name="casingMm">Bore of the casing [mm].</param>
+    /// <param name="need">What the motor asks.</param>
     /// <returns>The frequency.</returns>
-    public static LowestSpeed Of(Hydraulics hydraulics, double highestRatio, Cooling cooling, double casingMm)
+    internal static LowestSpeed Of(Hydraulics hydraulics, double highestRatio, MotorNeed need)
     {
-        var (pump, motor) = (hydraulics.Pump, hydraulics.Pump.Motor);
-        var motorHz = motor.Kind == MotorKind.ThreePhase ? Math.Max(LeastThreePhaseHz, motor.LowestHz) : motor.LowestHz;
+        var motor = hydraulics.Pump.Motor;
+        var (motorHz, neededM3PerS) = (need.LeastHz, need.CoolingM3PerS);
         var noFlowRatio = OperatingPoint.LeastSpeedRatio(hydraulics.Curve, hydraulics.Lift.System);
-        var boreM = (cooling.NeedsShroud ? Cooling.ShroudMm(pump) : casingMm) / 1000;
-        var neededM3PerS =
-            boreM > motor.DiameterM ? CoolingFlow.PastMotorM3PerS(boreM, motor.DiameterM, pump.LowestCoolingMPerS) : 0;
         double FlowM3PerS(double ratio) =>
             OperatingPoint.Solve(hydraulics.Curve, hydraulics.Lift.System, ratio).FlowM3PerS;
 
@@ -47,7 +49,8 @@ public sealed record LowestSpeed(double SetHz, double MotorHz, double NoFlowHz, 
             motorHz,
             noFlowRatio * motor.RatedHz,
             coolingRatio * motor.RatedHz,
-            highestRatio * motor.RatedHz
+            highestRatio * motor.RatedHz,
+            need.Says
         );
     }
 
@@ -56,11 +59,17 @@ public sealed record LowestSpeed(double SetHz, double MotorHz, double NoFlowHz, 
     /// <returns>What to set the drive to, and why.</returns>
     public Finding Finding(MotorSheet motor)
     {
-        var cooled = CoolingHz is { } hz
-            ? Invariant($"enough water cools it from {hz:0.0} Hz on")
-            : "not even the highest frequency cools it";
+        var cooled =
+            Cooler
+            ?? (
+                CoolingHz is { } hz
+                    ? Invariant($"enough water cools it from {hz:0.0} Hz on")
+                    : "not even the highest frequency cools it"
+            );
         var start =
-            motor.Kind == MotorKind.ThreePhase ? Invariant($"; from rest to {LeastThreePhaseHz:0} Hz within 1 s") : "";
+            Cooler is null && motor.Kind == MotorKind.ThreePhase
+                ? Invariant($"; from rest to {MotorNeed.LeastThreePhaseHz:0} Hz within 1 s")
+                : "";
         return new(
             "electrics/lowest-speed",
             SetHz > HighestHz + 0.05 ? FindingStatus.Stop : FindingStatus.Look,

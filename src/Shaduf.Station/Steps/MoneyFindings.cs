@@ -116,7 +116,7 @@ internal static class MoneyFindings
             .Where(name => !design.File.Prices.Rates.ContainsKey(name));
 
     private static IEnumerable<string> PlanningCards(Choice choice) =>
-        new Card[] { choice.Pump, choice.Drive, choice.Module, choice.Lift.Riser, choice.Tank }
+        new Card[] { choice.Pump, choice.Drive, choice.Module, choice.Lift.Foot.Card, choice.Tank }
             .Concat(choice.Lift.Lay.Reaches.Select(reach => reach.Pipe))
             .Where(card => card.IsPlanningData)
             .Select(card => card.Name)

@@ -8,34 +8,6 @@ internal static class Pipes
     // Slower than this a pumped main costs pipe for nothing; the next size down is tried anyway.
     private const double SlowestMPerS = 0.35;
 
-    /// <summary>The two narrowest risers that carry the flow, the pump's closed-valve head and what hangs on them; the widest when none does.</summary>
-    public static IReadOnlyList<PipeCard> Risers(SizingGround ground, PumpCard pump, double flowM3PerH, double shutOffM)
-    {
-        if (ground.Brief.Lift.Riser is { } name)
-        {
-            return [ground.Shelf.Find<PipeCard>(name)!];
-        }
-
-        var pressureBar = PressureClass.PressureBar(shutOffM, 1000);
-        var degC = ground.Survey["pipe-temperature"];
-        var all = Cards(ground, PipeUse.Riser).OrderBy(pipe => pipe.BoreMm).ToList();
-        var fit = all.Where(pipe =>
-                Lift.SpeedMPerS(pipe, flowM3PerH) <= Lift.FastestRiserMPerS
-                && Lift.AllowedBar(pipe, degC) >= pressureBar
-                && WellBuild.Carries(pipe, pump.MassKg, ground)
-            )
-            .Take(2)
-            .ToList();
-        return fit.Count > 0
-            ? fit
-            :
-            [
-                all.OrderByDescending(pipe => Lift.AllowedBar(pipe, degC) >= pressureBar)
-                    .ThenByDescending(pipe => pipe.BoreMm)
-                    .First(),
-            ];
-    }
-
     /// <summary>Mains that the search tries: those of <see cref="Holding"/> that are not too slow; when none holds, the widest of the strongest.</summary>
     public static IReadOnlyList<MainLay> Mains(SizingGround ground, double flowM3PerH, double shutOffM)
     {
@@ -90,6 +62,7 @@ internal static class Pipes
         return MainClasses.Graded(duty, classes) is { Reaches.Count: > 1 } graded ? whole.Append(graded) : whole;
     }
 
-    private static IEnumerable<PipeCard> Cards(SizingGround ground, PipeUse use) =>
+    /// <summary>The cards of pipe that may be used somewhere.</summary>
+    internal static IEnumerable<PipeCard> Cards(SizingGround ground, PipeUse use) =>
         ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(use));
 }

@@ -140,14 +140,14 @@ internal static class ProtectionFindings
                 "electrics/surge-motor",
                 FindingStatus.Look,
                 Invariant(
-                    $"arresters {card.Name}, type {card.TypeNumber}, at the wellhead, lines to earth, behind the filter only and only if the drive's maker allows it: {card.ContinuousV:0} V for {need.LeastContinuousV:0} V"
+                    $"arresters {card.Name}, type {card.TypeNumber}, at the motor's end of its cable, lines to earth, behind the filter only and only if the drive's maker allows it: {card.ContinuousV:0} V for {need.LeastContinuousV:0} V"
                 ),
                 card.LetThroughKV,
                 need.MostLetThroughKV,
                 "kV",
                 "IEC 60364-5-53, 534; drive maker"
             )
-            : Missing("electrics/surge-motor", need, "at the wellhead");
+            : Missing("electrics/surge-motor", need, "at the motor's end of its cable");
     }
 
     private static Finding Missing(string id, SurgeNeed need, string where) =>

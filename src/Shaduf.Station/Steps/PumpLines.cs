@@ -55,6 +55,9 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
     private const int MostInSeries = 100;
     private const int MostStrings = 200;
 
+    /// <summary>Why the source forbids some line that was looked at; null when it forbids none.</summary>
+    public string? Forbidden { get; private set; }
+
     /// <summary>The lines of a pump, one at a time.</summary>
     public IEnumerable<PumpLine> Of(PumpCard pump) =>
         from hydraulics in OnPipes(pump)
@@ -105,11 +108,11 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
     private IEnumerable<Hydraulics> OnPipes(PumpCard pump)
     {
         var curve = pump.Curve;
-        var bestM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Well.YieldM3PerH);
+        var bestM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Source.YieldM3PerH);
         return from drive in Drives(pump, isLoose)
-            from riser in Pipes.Risers(ground, pump, bestM3PerH, curve.ShutOffHeadM)
+            from foot in ground.Source.Pipes(ground, pump, bestM3PerH, curve.ShutOffHeadM)
             from main in Pipes.Mains(ground, bestM3PerH, curve.ShutOffHeadM)
-            let lift = Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, main)
+            let lift = Lift.Of(ground.Brief, ground.Survey, ground.Source, foot, main)
             let filter = MotorFilter.Of(pump, drive, Electrics.MotorCableM(ground.Survey, lift), ground.Shelf)
             select new Hydraulics(pump, curve, drive, lift, filter.DropShare);
     }
@@ -133,8 +136,17 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
 
             if (!tables.TryGetValue(speed, out var table))
             {
-                table = hydraulics.Table(speed, ground.Well.YieldM3PerH);
+                table = hydraulics.Table(speed, ground.Source.YieldM3PerH);
                 tables.Add(speed, table);
+            }
+
+            if (ground.Source.Forbids(hydraulics, table.FullFlowM3PerH) is { } why)
+            {
+                Forbidden ??= why;
+                if (!isLoose)
+                {
+                    continue;
+                }
             }
 
             foreach (var line in Strings(hydraulics, module, series, table))

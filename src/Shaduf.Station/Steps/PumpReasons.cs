@@ -9,21 +9,10 @@ internal static class PumpReasons
     /// <param name="ground">All that is settled before the choice.</param>
     /// <param name="nearest">The arrangement.</param>
     /// <param name="run">Its year.</param>
-    /// <param name="fits">Whether the pump passes the casing.</param>
     /// <returns>Kind of the limit, and the reason in words.</returns>
-    public static (string Kind, string Says) Of(SizingGround ground, Arrangement nearest, YearRun run, bool fits)
+    public static (string Kind, string Says) Of(SizingGround ground, Arrangement nearest, YearRun run)
     {
         var (pump, table, staticM) = (nearest.Hydraulics, nearest.Table, nearest.Hydraulics.Lift.System.StaticHeadM);
-        if (!fits)
-        {
-            return (
-                "casing",
-                Invariant(
-                    $"{pump.Pump.DiameterMm:0} mm do not pass the {ground.Survey["casing"]:0} mm casing with 10 mm to spare"
-                )
-            );
-        }
-
         if (table.FullFlowM3PerH <= 0)
         {
             var choice = nearest.Choice;
@@ -57,7 +46,7 @@ internal static class PumpReasons
             $"meets at most {nearest.Share * 100:0} % {when} with {nearest.Choice.ModuleCount} modules"
         );
         return table.CappedByFlow
-            ? ("yield", Invariant($"{met}: the source allows {ground.Well.YieldM3PerH:0.##} m3/h"))
+            ? ("yield", Invariant($"{met}: the source allows {ground.Source.YieldM3PerH:0.##} m3/h"))
             : ("power", $"{met}: more array does not help, the pump gives too little");
     }
 
@@ -90,6 +79,11 @@ internal static class PumpReasons
                 "drive",
                 $"no string of {module.Name} fits the window of {drive.Name}: {range.WhyMost}; but {range.WhyFewest}"
             );
+        }
+
+        if (lines.Forbidden is { } cavitates)
+        {
+            return ("cavitation", cavitates);
         }
 
         var hasRack = ranges.Exists(each =>

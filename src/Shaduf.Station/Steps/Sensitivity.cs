@@ -20,9 +20,7 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
 {
     private const int YearsOn = 10;
 
-    // A dry year: lower water by as much again as the seasonal fall, by 2 m at least. A dirty array: not cleaned through
-    // a dusty season. Judgement, no source.
-    private const double LeastDryM = 2;
+    // A dirty array: not cleaned through a dusty season. Judgement, no source.
     private const double DirtyShare = 0.85;
 
     /// <summary>Runs the years.</summary>
@@ -34,7 +32,7 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
         var inputs = sizing.Inputs(design.Demand);
         var kept = inputs.ModulesKept / sizing.Losses.KeptShare;
         var seeded = Seeded(design, inputs);
-        var dryM = Math.Max(LeastDryM, survey["seasonal-fall"]);
+        var dry = design.Source.Drier(choice.Pump, choice.Lift.Foot, survey);
         var dirty = sizing.Losses with { SoilingShare = DirtyShare };
         var later = (int)Math.Ceiling(survey["design-years"]) + YearsOn;
         var ageShare = ArrayLosses.KeptAtAgeShare(Math.Clamp(later, 1, 50), survey["array-ageing"]);
@@ -46,8 +44,8 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
                 Year(
                     "dry",
                     "dry year",
-                    Invariant($"water in the ground {dryM:0.#} m lower than at the end of a common dry season"),
-                    YearRun.Run(inputs with { Table = Dry(design, dryM) })
+                    dry.Says,
+                    YearRun.Run(inputs with { Table = Dry(design, dry), Limits = dry.Source.Limits })
                 ),
                 Year(
                     "dirty",
@@ -110,22 +108,10 @@ public sealed record Sensitivity(IReadOnlyList<HarderYear> Years, IReadOnlyList<
             PlaneYear.Of(SkyYear.Of(year, PerezSet.AllSites1990), design.Sky.Plane.Setting)
         );
 
-    // The same pump and pipes on lower water; the flow is held so low that the intake stays covered.
-    private static Water.PumpTable Dry(Design design, double lowerM)
+    // The same pump and pipes on lower water; the flow is held so low that the pump's inlet gets what it asks for.
+    private static Water.PumpTable Dry(Design design, DryYear dry)
     {
-        var (well, survey, choice) = (design.Well, design.Survey, design.Choice);
-        var dry = well with { RestDryM = well.RestDryM + lowerM };
-        var coverM = Math.Max(choice.Pump.SubmergenceM, Well.LeastSubmergenceM);
-        bool IsCovered(double flowM3PerH) => dry.LevelM(survey, flowM3PerH) <= well.PumpSettingM - coverM;
-
-        var (most, tooMuch) = (1e-3, well.YieldM3PerH);
-        for (var round = 0; round < 40; round++)
-        {
-            var middle = (most + tooMuch) / 2;
-            (most, tooMuch) = IsCovered(middle) ? (middle, tooMuch) : (most, middle);
-        }
-
-        var lift = Lift.Of(design.Brief, survey, dry, choice.Lift.Riser, choice.Lift.Lay);
-        return (design.Sizing.Hydraulics with { Lift = lift }).Table(design.Sizing.VoltageSpeedRatio, most);
+        var lift = Lift.Of(design.Brief, design.Survey, dry.Source, design.Choice.Lift.Foot, design.Choice.Lift.Lay);
+        return (design.Sizing.Hydraulics with { Lift = lift }).Table(design.Sizing.VoltageSpeedRatio, dry.MostM3PerH);
     }
 }

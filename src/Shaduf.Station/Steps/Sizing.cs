@@ -56,13 +56,20 @@ public sealed record Sizing(
     /// <param name="demand">The demand.</param>
     /// <returns>The inputs.</returns>
     public YearInputs Inputs(DemandYear demand) =>
-        new(ModuleW, Choice.ModuleCount * Losses.KeptShare, Table, demand.HourM3, Choice.UsefulM3) { Stops = Stops };
+        new(ModuleW, Choice.ModuleCount * Losses.KeptShare, Table, demand.HourM3, Choice.UsefulM3)
+        {
+            Stops = Stops,
+            Limits = Limits,
+        };
 
     /// <summary>Highest speed that the string's voltage allows on the hottest day, as a share of rated speed.</summary>
     public double VoltageSpeedRatio { get; init; } = 1;
 
     /// <summary>Levels of the tank at which pump and outlet stop.</summary>
     public TankStops Stops { get; init; } = TankStops.None;
+
+    /// <summary>What may be taken from the source, month by month.</summary>
+    public SourceLimits Limits { get; init; } = SourceLimits.None;
 
     /// <summary>Power of one module through the year [W].</summary>
     /// <param name="module">The module.</param>
@@ -82,7 +89,7 @@ public sealed record Sizing(
     /// <returns>The choice.</returns>
     public static Sizing Of(SizingGround ground)
     {
-        var pumps = ground.Shelf.All<PumpCard>();
+        IReadOnlyList<PumpCard> pumps = [.. ground.Shelf.All<PumpCard>().Where(ground.Source.Takes)];
         var results = Searched(ground, pumps, isLoose: false);
         if (!results.Exists(result => result.Serves))
         {
@@ -106,6 +113,7 @@ public sealed record Sizing(
         )
         {
             Stops = ground.Stops,
+            Limits = ground.Source.Limits,
             VoltageSpeedRatio = PumpLines.SpeedRatio(
                 best.Hydraulics,
                 best.Choice.Module,

@@ -9,7 +9,7 @@ namespace Shaduf.Station;
 /// <param name="Survey">Its settled figures.</param>
 /// <param name="Sky">Sun and tilt.</param>
 /// <param name="Demand">Demand by hour.</param>
-/// <param name="Well">Levels and yield.</param>
+/// <param name="Source">Levels and yield.</param>
 /// <param name="Shelf">The cards.</param>
 /// <param name="Prices">Cost of an arrangement.</param>
 public sealed record SizingGround(
@@ -17,7 +17,7 @@ public sealed record SizingGround(
     Survey Survey,
     Sky Sky,
     DemandYear Demand,
-    Well Well,
+    Source Source,
     CardShelf Shelf,
     ArrangementPrices Prices
 )

@@ -18,19 +18,19 @@ internal static class TestFindings
 
     /// <summary>Findings on step test, constant test and their absence.</summary>
     /// <param name="brief">The source as the brief has it.</param>
-    /// <param name="survey">Settled figures.</param>
+    /// <param name="tested">What they say.</param>
     /// <param name="largestFlowM3PerH">Largest flow of the year [m³/h].</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(SourceBrief brief, Survey survey, double largestFlowM3PerH) =>
+    public static IEnumerable<Finding> Of(BoreholeBrief brief, TestedWell tested, double largestFlowM3PerH) =>
         [
             .. Proven(brief),
-            .. Beyond(survey, largestFlowM3PerH),
-            .. AboveSteps(brief, survey),
-            .. Steps(brief, survey.Tested.Steps, largestFlowM3PerH / 3600),
-            .. LongUse(survey),
+            .. Beyond(tested.Steps, largestFlowM3PerH),
+            .. AboveSteps(brief, tested.Steps),
+            .. Steps(brief, tested.Steps, largestFlowM3PerH / 3600),
+            .. LongUse(tested.Line),
         ];
 
-    private static IEnumerable<Finding> Proven(SourceBrief brief)
+    private static IEnumerable<Finding> Proven(BoreholeBrief brief)
     {
         if (brief.TestedYieldM3PerH is null && brief.ConstantTest is null && brief.Steps.Count < 3)
         {
@@ -48,9 +48,9 @@ internal static class TestFindings
         }
     }
 
-    private static IEnumerable<Finding> Beyond(Survey survey, double largestFlowM3PerH)
+    private static IEnumerable<Finding> Beyond(StepDrawdown steps, double largestFlowM3PerH)
     {
-        var testedM3PerH = survey.Tested.Steps.LargestFlowM3PerS * 3600;
+        var testedM3PerH = steps.LargestFlowM3PerS * 3600;
         if (largestFlowM3PerH > testedM3PerH * (1 + 1e-6))
         {
             yield return new(
@@ -65,9 +65,9 @@ internal static class TestFindings
         }
     }
 
-    private static IEnumerable<Finding> AboveSteps(SourceBrief brief, Survey survey)
+    private static IEnumerable<Finding> AboveSteps(BoreholeBrief brief, StepDrawdown steps)
     {
-        var testedM3PerH = survey.Tested.Steps.LargestFlowM3PerS * 3600;
+        var testedM3PerH = steps.LargestFlowM3PerS * 3600;
         if (brief.Steps.Count > 0 && brief.TestedYieldM3PerH > testedM3PerH * (1 + 1e-6))
         {
             yield return new(
@@ -82,7 +82,7 @@ internal static class TestFindings
         }
     }
 
-    private static IEnumerable<Finding> Steps(SourceBrief brief, StepDrawdown fit, double flowM3PerS)
+    private static IEnumerable<Finding> Steps(BoreholeBrief brief, StepDrawdown fit, double flowM3PerS)
     {
         if (fit.Basis == DrawdownBasis.RegressionRefused)
         {
@@ -125,7 +125,7 @@ internal static class TestFindings
         );
     }
 
-    private static Finding Residual(SourceBrief brief, StepDrawdown fit)
+    private static Finding Residual(BoreholeBrief brief, StepDrawdown fit)
     {
         var worst = fit.ResidualsM.Zip(brief.Steps, (residual, step) => Math.Abs(residual) / step.DrawdownM).Max();
         var holds = worst <= MostResidualShare;
@@ -146,9 +146,9 @@ internal static class TestFindings
         );
     }
 
-    private static IEnumerable<Finding> LongUse(Survey survey)
+    private static IEnumerable<Finding> LongUse(CooperJacob? fitted)
     {
-        if (survey.Tested.Line is not { } line)
+        if (fitted is not { } line)
         {
             yield return new(
                 "source/long-use",

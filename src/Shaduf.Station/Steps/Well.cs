@@ -1,9 +1,11 @@
 using Shaduf.Water;
+using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
 
 /// <summary>What the borehole gives, and where the pump hangs. Depths are below ground at the wellhead.</summary>
+/// <param name="Survey">What is settled of it.</param>
 /// <param name="RestDryM">Depth to the water in the morning, at the end of the dry season [m].</param>
 /// <param name="SeasonM">Part of it that the station's own pumping of the season takes [m].</param>
 /// <param name="YieldM3PerH">Largest flow that may be drawn [m³/h].</param>
@@ -12,6 +14,7 @@ namespace Shaduf.Station;
 /// <param name="PumpSettingM">Depth of the pump's intake [m].</param>
 /// <param name="Notes">What was chosen and why.</param>
 public sealed record Well(
+    WellSurvey Survey,
     double RestDryM,
     double SeasonM,
     double YieldM3PerH,
@@ -19,7 +22,7 @@ public sealed record Well(
     double LowestLevelM,
     double PumpSettingM,
     IReadOnlyList<ChoiceNote> Notes
-)
+) : Source(RestDryM, YieldM3PerH, Notes)
 {
     /// <summary>Free depth kept below the intake [m]; common practice 3 to 5 m, from memory.</summary>
     public const double SumpM = 3;
@@ -33,14 +36,30 @@ public sealed record Well(
     // Below it the levels, not the flow, are what must be looked at.
     private const double LeastYieldM3PerH = 0.05;
 
+    // Water in a dry year: lower by as much again as the seasonal fall, by 2 m at least; judgement, no source.
+    private const double LeastDryM = 2;
+
+    // Room for a plumb borehole, 10 to 15 mm; from memory.
+    internal const double LeastCasingRoomMm = 10;
+
+    /// <inheritdoc/>
+    public override string Head => "wellhead";
+
+    /// <inheritdoc/>
+    public override double BottomM => Survey.DepthM;
+
+    /// <inheritdoc/>
+    public override StepDrawdown Drawdown => Survey.Tested.Day;
+
     /// <summary>Settles levels, yield and pump setting for the driest month.</summary>
-    /// <param name="brief">The brief.</param>
-    /// <param name="survey">Its settled figures.</param>
+    /// <param name="source">What is settled of the borehole.</param>
+    /// <param name="survey">Settled figures.</param>
     /// <param name="demand">The demand, whose season of pumping lowers the level.</param>
     /// <returns>The well.</returns>
-    public static Well Of(Brief brief, Survey survey, DemandYear demand)
+    public static Well Of(WellSurvey source, Survey survey, DemandYear demand)
     {
-        var seasonM = survey.Tested.Line is { } line
+        var brief = source.Brief;
+        var seasonM = source.Tested.Line is { } line
             ? DailyPumping.ResidualM(
                 line.SlopeSPerM2,
                 demand.M3PerDay.Max(),
@@ -51,60 +70,118 @@ public sealed record Well(
 
         // Deeper than the bottom there is no water: a finding says so.
         var restDryM = Math.Min(
-            survey.RestLevelM + survey["seasonal-fall"] + seasonM,
-            Math.Max(survey.DepthM, survey.RestLevelM + survey["seasonal-fall"])
+            source.RestLevelM + survey["seasonal-fall"] + seasonM,
+            Math.Max(source.DepthM, source.RestLevelM + survey["seasonal-fall"])
         );
-        var deepestM = survey.DepthM - SumpM;
-        var lowestM = LowestLevel(brief.Source, deepestM);
-        var (yieldM3PerH, byLevel) = Yield(survey, lowestM - restDryM);
-        var pumpingLevelM = restDryM + survey.Drawdown.DrawdownM(yieldM3PerH / 3600);
-        var settingM = brief.Source.PumpSettingM ?? Setting(brief.Source, pumpingLevelM, deepestM);
+        var deepestM = source.DepthM - SumpM;
+        var lowestM = LowestLevel(brief, deepestM);
+        var (yieldM3PerH, byLevel) = Yield(source.Tested, survey["yield-share"], lowestM - restDryM);
+        var pumpingLevelM = restDryM + source.Tested.Day.DrawdownM(yieldM3PerH / 3600);
+        var settingM = brief.PumpSettingM ?? Setting(brief, pumpingLevelM, deepestM);
         return new(
+            source,
             restDryM,
             seasonM,
             yieldM3PerH,
             pumpingLevelM,
             lowestM,
             settingM,
-            [.. NotesOf(brief.Source, settingM, byLevel ? (yieldM3PerH, lowestM) : null)]
+            [.. NotesOf(brief, settingM, byLevel ? (yieldM3PerH, lowestM) : null)]
         );
     }
-
-    /// <summary>Depth to the water at the end of a pumping day of the dry season [m] at a flow.</summary>
-    /// <param name="survey">The survey.</param>
-    /// <param name="flowM3PerH">Flow [m³/h], 0 to 500.</param>
-    /// <returns>Depth [m].</returns>
-    public double LevelM(Survey survey, double flowM3PerH) => RestDryM + survey.Drawdown.DrawdownM(flowM3PerH / 3600);
 
     /// <summary>Depth of the probe that stops the pump [m].</summary>
     public double StopProbeM => PumpSettingM - 1;
 
     /// <summary>Depth of the probe that lets it start again [m]: above the other, and under the water at rest.</summary>
-    /// <param name="survey">The survey.</param>
-    /// <returns>Depth [m].</returns>
     /// <source>5 m or half the drawdown above the stop, below the rest level of the dry season; judgement, no source</source>
-    public double StartProbeM(Survey survey)
+    public double StartProbeM
     {
-        var halfM = survey.Drawdown.DrawdownM(YieldM3PerH / 3600) / 2;
-        return Math.Min(StopProbeM, Math.Max(StopProbeM - Math.Max(5, halfM), RestDryM + 0.5));
+        get
+        {
+            var halfM = Drawdown.DrawdownM(YieldM3PerH / 3600) / 2;
+            return Math.Min(StopProbeM, Math.Max(StopProbeM - Math.Max(5, halfM), RestDryM + 0.5));
+        }
     }
 
+    /// <inheritdoc/>
+    public override bool Takes(PumpCard pump) => pump.Body is SubmersibleBody;
+
+    /// <inheritdoc/>
+    internal override (string Kind, string Says)? Refuses(PumpCard pump, Survey survey) =>
+        survey["casing"] - pump.InWater.DiameterMm >= LeastCasingRoomMm
+            ? null
+            : (
+                "casing",
+                Invariant(
+                    $"{pump.InWater.DiameterMm:0} mm do not pass the {survey["casing"]:0} mm casing with {LeastCasingRoomMm:0} mm to spare"
+                )
+            );
+
+    /// <inheritdoc/>
+    internal override string? Forbids(Hydraulics hydraulics, double flowM3PerH) => null;
+
+    /// <inheritdoc/>
+    internal override IReadOnlyList<SourcePipe> Pipes(
+        SizingGround ground,
+        PumpCard pump,
+        double flowM3PerH,
+        double shutOffM
+    ) => Riser.For(ground, this, pump, flowM3PerH, shutOffM);
+
+    /// <inheritdoc/>
+    internal override MotorNeed NeedOf(PumpCard pump, PumpTable table, Survey survey) =>
+        MotorNeed.InWater(pump.Motor, Cooling.Of(survey["casing"], pump, table).NeededM3PerS(survey["casing"], pump));
+
+    /// <inheritdoc/>
+    internal override SourceBuild Build(SizingGround ground, Sizing sizing, Electrics electrics) =>
+        WellBuild.Of(ground, this, sizing, electrics);
+
+    /// <inheritdoc/>
+    internal override DryYear Drier(PumpCard pump, SourcePipe pipe, Survey survey)
+    {
+        var lowerM = Math.Max(LeastDryM, survey["seasonal-fall"]);
+        var dry = this with { RestDryM = RestDryM + lowerM };
+        var coverM = Math.Max(pump.InWater.SubmergenceM, LeastSubmergenceM);
+        return new(
+            Invariant($"water in the ground {lowerM:0.#} m lower than at the end of a common dry season"),
+            dry,
+            LargestM3PerH(YieldM3PerH, flowM3PerH => dry.LevelM(flowM3PerH) <= PumpSettingM - coverM)
+        );
+    }
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Line> Show(double flowM3PerS) =>
+        [
+            new(
+                "s",
+                "B Q + C Q²",
+                Invariant(
+                    $"B {Drawdown.AquiferSPerM2:0} s/m2, C {Drawdown.WellS2PerM5:0} s2/m5, Q {flowM3PerS * 1000:0.000} L/s"
+                ),
+                Drawdown.DrawdownM(flowM3PerS),
+                "m",
+                "water/step-drawdown",
+                "Jacob 1947"
+            ),
+        ];
+
     // The intake's own water, and the top of the uppermost screen: air in a screen clogs it.
-    private static double LowestLevel(SourceBrief source, double deepestM)
+    private static double LowestLevel(BoreholeBrief source, double deepestM)
     {
         var byIntakeM = (source.PumpSettingM ?? deepestM) - LeastSubmergenceM;
         return source.Screens.Count > 0 ? Math.Min(byIntakeM, source.Screens[0].TopM) : byIntakeM;
     }
 
-    private static (double M3PerH, bool ByLevel) Yield(Survey survey, double availableM)
+    private static (double M3PerH, bool ByLevel) Yield(TestedWell tested, double share, double availableM)
     {
-        var byShare = SustainableYield.FlowM3PerS(survey.TestedYieldM3PerH / 3600, survey["yield-share"]) * 3600;
-        var byLevel = availableM > 0 ? survey.Drawdown.FlowAtM3PerS(availableM) * 3600 : 0;
+        var byShare = SustainableYield.FlowM3PerS(tested.YieldM3PerH / 3600, share) * 3600;
+        var byLevel = availableM > 0 ? tested.Day.FlowAtM3PerS(availableM) * 3600 : 0;
         return byLevel >= LeastYieldM3PerH && byLevel < byShare ? (byLevel, true) : (byShare, false);
     }
 
     // Above the screen when the water stays there, else as deep as the water asks for.
-    private static double Setting(SourceBrief source, double pumpingLevelM, double deepestM)
+    private static double Setting(BoreholeBrief source, double pumpingLevelM, double deepestM)
     {
         var wishedM = Math.Ceiling(pumpingLevelM + LeastSubmergenceM + 1);
         var aboveScreenM = source.Screens.Count > 0 ? source.Screens[0].TopM - MotorRoomM : double.MaxValue;
@@ -114,7 +191,7 @@ public sealed record Well(
     }
 
     private static IEnumerable<ChoiceNote> NotesOf(
-        SourceBrief source,
+        BoreholeBrief source,
         double settingM,
         (double M3PerH, double LevelM)? byLevel
     )

@@ -1,5 +1,7 @@
 using Shaduf.Ground;
+using Shaduf.Money;
 using Shaduf.Water;
+using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
@@ -20,7 +22,7 @@ public sealed record TripodBuild(
     double LegLimitKN
 );
 
-/// <summary>The slab round the wellhead.</summary>
+/// <summary>A slab at the source: round the wellhead, or under a surface pump.</summary>
 /// <param name="SideM">Side of the square [m].</param>
 /// <param name="ThickM">Thickness [m].</param>
 /// <param name="Mix">Concrete by volume.</param>
@@ -35,6 +37,9 @@ public sealed record ApronBuild(double SideM, double ThickM, string Mix, MixQuan
     /// <summary>The house's slab: 0.1 m thick, 0.6 m out at least, here 2.4 m square.</summary>
     public static ApronBuild House { get; } = Of(2.4, 0.1, "1:2:4");
 
+    /// <summary>A plinth under a surface pump: heavy enough to hold it still; judgement, no source.</summary>
+    public static ApronBuild Plinth { get; } = Of(1.0, 0.3, "1:2:4");
+
     private static ApronBuild Of(double sideM, double thickM, string mix) =>
         new(
             sideM,
@@ -48,6 +53,8 @@ public sealed record ApronBuild(double SideM, double ThickM, string Mix, MixQuan
 }
 
 /// <summary>The borehole's equipment as it is built: what hangs, what lifts it, what stands on top.</summary>
+/// <param name="Well">The borehole.</param>
+/// <param name="Cooling">Cooling of the motor.</param>
 /// <param name="Hung">Masses.</param>
 /// <param name="RunningKN">Pull at the top of the riser while the pump runs [kN].</param>
 /// <param name="StressMPa">Stress in the wall, or in the root of the thread [MPa]; null when the wall is too thin for a thread.</param>
@@ -61,6 +68,8 @@ public sealed record ApronBuild(double SideM, double ThickM, string Mix, MixQuan
 /// <param name="Tripod">The legs.</param>
 /// <param name="Apron">The slab.</param>
 public sealed record WellBuild(
+    Well Well,
+    Cooling Cooling,
     HungMass Hung,
     double RunningKN,
     double? StressMPa,
@@ -73,7 +82,7 @@ public sealed record WellBuild(
     double RopeKN,
     TripodBuild Tripod,
     ApronBuild Apron
-)
+) : SourceBuild
 {
     /// <summary>Cable clips stand so far apart [m]; makers' instructions.</summary>
     public const double ClipM = 3;
@@ -94,33 +103,27 @@ public sealed record WellBuild(
     private static readonly double[] s_hoistsT = [0.5, 1, 2, 3, 5];
 
     /// <summary>Works out the equipment.</summary>
-    /// <param name="choice">What was chosen.</param>
-    /// <param name="survey">Settled figures.</param>
+    /// <param name="ground">All that was settled before the choice.</param>
     /// <param name="well">The well.</param>
-    /// <param name="flowM3PerH">Flow at which it runs [m³/h].</param>
+    /// <param name="sizing">The choice.</param>
     /// <param name="electrics">Cables.</param>
-    /// <param name="shelf">The cards.</param>
     /// <returns>The equipment.</returns>
-    public static WellBuild Of(
-        Choice choice,
-        Survey survey,
-        Well well,
-        double flowM3PerH,
-        Electrics electrics,
-        CardShelf shelf
-    )
+    public static WellBuild Of(SizingGround ground, Well well, Sizing sizing, Electrics electrics)
     {
-        var riser = choice.Lift.Riser;
+        var (choice, survey) = (sizing.Choice, ground.Survey);
+        var riser = choice.Lift.Foot.Card;
         var isPlastic = riser.LosesStrengthWhenWarm;
         var hung = HungMass.Of(choice, electrics);
         var runningKN = HangingRiser.PullKN(
             hung.TotalKg,
-            WellheadBar(choice.Lift, survey, well, flowM3PerH),
+            WellheadBar(choice.Lift, well, sizing.Table.FullFlowM3PerH),
             riser.BoreMm
         );
-        var joints = isPlastic ? 2 : (int)Math.Ceiling(choice.Lift.RiserM / BarM) + 1;
+        var joints = isPlastic ? 2 : (int)Math.Ceiling(choice.Lift.Foot.LengthM / BarM) + 1;
         var hoistKN = HangingRiser.HoistKN(hung.TotalKg);
         return new(
+            well,
+            Cooling.Of(survey["casing"], choice.Pump, sizing.Table),
             hung,
             runningKN,
             StressOf(riser, runningKN),
@@ -128,24 +131,31 @@ public sealed record WellBuild(
             StretchOf(choice.Lift, hung, runningKN, riser.ModulusGPa),
             StretchOf(choice.Lift, hung, runningKN, isPlastic ? YearsModulusGPa : riser.ModulusGPa),
             joints,
-            (int)Math.Ceiling(choice.Lift.RiserM / ClipM) + joints,
+            (int)Math.Ceiling(choice.Lift.Foot.LengthM / ClipM) + joints,
             s_hoistsT.Cast<double?>().FirstOrDefault(t => t * Gravity.MPerS2 >= hoistKN),
             HangingRiser.RopeKN(hung.TotalKg, 0.5),
-            TripodOf(hoistKN, isPlastic ? CoilHeightM : BarM + HookRoomM, shelf),
+            TripodOf(hoistKN, isPlastic ? CoilHeightM : BarM + HookRoomM, ground.Shelf),
             ApronBuild.House
         );
     }
 
     /// <summary>How the pump is lowered, step by step.</summary>
-    /// <param name="well">The well.</param>
-    /// <param name="survey">Settled figures.</param>
     /// <param name="choice">What was chosen.</param>
     /// <returns>The steps in order.</returns>
-    public IReadOnlyList<string> LoweringSteps(Well well, Survey survey, Choice choice) =>
-        Station.LoweringSteps.Of(this, well, survey, choice);
+    public IReadOnlyList<string> LoweringSteps(Choice choice) => Station.LoweringSteps.Of(this, choice);
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Findings(Design design) =>
+        [.. WellFindings.Of(design, this), .. WellBuildFindings.Of(this, design.Choice)];
+
+    /// <inheritdoc/>
+    public override IEnumerable<WorkingSheet> Show(Choice choice) => [Hung.Show(choice)];
+
+    /// <inheritdoc/>
+    public override IEnumerable<QuantityLine> Lines(Choice choice) => WellTakeoff.Of(choice, this);
 
     // What the main asks for at the wellhead while the pump runs.
-    private static double WellheadBar(Lift lift, Survey survey, Well well, double flowM3PerH)
+    private static double WellheadBar(Lift lift, Well well, double flowM3PerH)
     {
         var head = lift.System.Breakdown(flowM3PerH / 3600);
         var aboveM = head.TotalM - well.RestDryM - head.DrawdownM - head.Runs[0].TotalM;
@@ -156,13 +166,14 @@ public sealed record WellBuild(
     /// <param name="riser">The riser.</param>
     /// <param name="pumpKg">Mass of pump and motor [kg].</param>
     /// <param name="ground">What is settled before the choice.</param>
+    /// <param name="well">The well.</param>
     /// <returns>True when it does.</returns>
-    internal static bool Carries(PipeCard riser, double pumpKg, SizingGround ground)
+    internal static bool Carries(PipeCard riser, double pumpKg, SizingGround ground, Well well)
     {
         var aboveM = Lift.TopM(ground.Brief.Lift) - ground.Brief.Lift.Route[0].ElevationM + FrictionAllowanceM;
         var perMetreKg = riser.MassKgPerM + HangingRiser.WaterKgPerM(riser.BoreMm, 1000) + HungMass.CableAndRopeKgPerM;
         var pullKN = HangingRiser.PullKN(
-            pumpKg + (ground.Well.PumpSettingM * perMetreKg),
+            pumpKg + (well.PumpSettingM * perMetreKg),
             PressureClass.PressureBar(Math.Max(0, aboveM), 1000),
             riser.BoreMm
         );
@@ -201,8 +212,8 @@ public sealed record WellBuild(
         return HangingRiser.StretchM(
             Math.Max(0, runningKN - spreadKN),
             spreadKN,
-            lift.RiserM,
-            HangingRiser.WallMm2(lift.Riser.OuterMm, lift.Riser.BoreMm),
+            lift.Foot.LengthM,
+            HangingRiser.WallMm2(lift.Foot.Card.OuterMm, lift.Foot.Card.BoreMm),
             modulusGPa
         );
     }

@@ -18,7 +18,7 @@ internal static class WellBuildFindings
 
     private static Finding Stretch(WellBuild build, Choice choice)
     {
-        var share = build.YearsStretchM / choice.Lift.RiserM;
+        var share = build.YearsStretchM / choice.Lift.Foot.LengthM;
         return new(
             "source/riser-stretch",
             share <= MostStretchShare ? FindingStatus.Holds : FindingStatus.Look,
@@ -90,9 +90,9 @@ internal static class WellBuildFindings
                 build.AllowedMPa,
                 "MPa",
                 Invariant(
-                    $"the riser at its top while the pump runs: {build.RunningKN:0.0} kN{(choice.Lift.Riser.LosesStrengthWhenWarm ? "" : ", in the root of its thread")}"
+                    $"the riser at its top while the pump runs: {build.RunningKN:0.0} kN{(choice.Lift.Foot.Card.LosesStrengthWhenWarm ? "" : ", in the root of its thread")}"
                 ),
-                choice.Lift.Riser.LosesStrengthWhenWarm
+                choice.Lift.Foot.Card.LosesStrengthWhenWarm
                     ? "5 MPa at 20 degC, less for joints than the 8 MPa of PE100, by temperature; judgement, no source"
                     : "a third of the yield of 195 MPa, EN 10255; the third is judgement, no source"
             )
@@ -100,8 +100,8 @@ internal static class WellBuildFindings
                 "source/riser-strength",
                 FindingStatus.Stop,
                 "the wall of the riser is too thin for a thread",
-                choice.Lift.Riser.OuterMm,
-                choice.Lift.Riser.BoreMm,
+                choice.Lift.Foot.Card.OuterMm,
+                choice.Lift.Foot.Card.BoreMm,
                 "mm",
                 "thread of ISO 7-1 (from memory)"
             );

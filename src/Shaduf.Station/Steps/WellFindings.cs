@@ -6,18 +6,16 @@ namespace Shaduf.Station;
 /// <summary>Findings of the borehole or well with the pump in it.</summary>
 internal static class WellFindings
 {
-    // Room for a plumb borehole, 10 to 15 mm; from memory.
-    internal const double LeastCasingRoomMm = 10;
-
     // Grout round the casing from the surface; general guide.
     private const double LeastSealM = 3;
 
     /// <summary>Findings of the source for the pump chosen.</summary>
     /// <param name="design">The design so far.</param>
+    /// <param name="build">The equipment of the borehole.</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(Design design)
+    public static IEnumerable<Finding> Of(Design design, WellBuild build)
     {
-        var (well, survey, source) = (design.Well, design.Survey, design.Brief.Source);
+        var (well, survey, source) = (build.Well, design.Survey, build.Well.Survey.Brief);
         var largestFlowM3PerH = design.Sizing.Table.FullFlowM3PerH;
         return
         [
@@ -32,13 +30,13 @@ internal static class WellFindings
                 "share of the constant rate for long use: national practice, from memory"
             ),
             .. Depths(well, survey, design.Choice.Pump, largestFlowM3PerH),
-            .. Season(well, survey),
-            .. Probes(well, survey, largestFlowM3PerH),
-            .. Screens(source, well, survey, largestFlowM3PerH),
-            .. Licence(design),
+            .. Season(well, survey["seasonal-fall"]),
+            .. Probes(well, largestFlowM3PerH),
+            .. Screens(source, well, largestFlowM3PerH),
+            .. Licence(design, source.LicenceM3PerDay),
             Seal(source),
-            design.Works.Cooling.Finding(),
-            .. TestFindings.Of(source, survey, largestFlowM3PerH),
+            build.Cooling.Finding(),
+            .. TestFindings.Of(source, well.Survey.Tested, largestFlowM3PerH),
         ];
     }
 
@@ -46,15 +44,15 @@ internal static class WellFindings
     {
         yield return Finding.AtLeast(
             "source/pump-setting",
-            well.PumpSettingM - well.LevelM(survey, largestFlowM3PerH),
-            Math.Max(pump.SubmergenceM, Well.LeastSubmergenceM),
+            well.PumpSettingM - well.LevelM(largestFlowM3PerH),
+            Math.Max(pump.InWater.SubmergenceM, Well.LeastSubmergenceM),
             "m",
             "water above the intake at the largest flow at the end of the dry season",
             "pump card, and at least 2 m (from memory)"
         );
         yield return Finding.AtLeast(
             "source/sump",
-            survey.DepthM - well.PumpSettingM,
+            well.BottomM - well.PumpSettingM,
             Well.SumpM,
             "m",
             "free depth below the intake for sand and silt",
@@ -62,40 +60,40 @@ internal static class WellFindings
         );
         yield return Finding.AtLeast(
             "source/pump-fit",
-            survey["casing"] - pump.DiameterMm,
-            LeastCasingRoomMm,
+            survey["casing"] - pump.InWater.DiameterMm,
+            Well.LeastCasingRoomMm,
             "mm",
             "the pump with its cable guard passes the casing",
             "10 to 15 mm for a plumb borehole, from memory"
         );
     }
 
-    private static IEnumerable<Finding> Season(Well well, Survey survey)
+    private static IEnumerable<Finding> Season(Well well, double fallM)
     {
-        if (well.SeasonM > 0 && well.RestDryM >= survey.DepthM)
+        if (well.SeasonM > 0 && well.RestDryM >= well.BottomM)
         {
             yield return new(
                 "source/season",
                 FindingStatus.Stop,
                 "a season of this pumping drains the source: ask for less water, or find another source",
-                survey.RestLevelM + survey["seasonal-fall"] + well.SeasonM,
-                survey.DepthM,
+                well.Survey.RestLevelM + fallM + well.SeasonM,
+                well.BottomM,
                 "m",
                 "superposition of Cooper and Jacob 1946"
             );
         }
     }
 
-    private static IEnumerable<Finding> Probes(Well well, Survey survey, double largestFlowM3PerH)
+    private static IEnumerable<Finding> Probes(Well well, double largestFlowM3PerH)
     {
-        var level = well.LevelM(survey, largestFlowM3PerH);
+        var level = well.LevelM(largestFlowM3PerH);
         var holds = level <= well.StopProbeM;
         yield return new(
             "source/dry-run",
             holds ? FindingStatus.Holds : FindingStatus.Look,
             holds
                 ? Invariant(
-                    $"lowest level while the pump runs, above the probe that stops it; it starts again at {well.StartProbeM(survey):0.0} m"
+                    $"lowest level while the pump runs, above the probe that stops it; it starts again at {well.StartProbeM:0.0} m"
                 )
                 : "the level falls below the probe that stops the pump: it will start and stop all day; hang it deeper or draw less",
             level,
@@ -105,7 +103,7 @@ internal static class WellFindings
         );
     }
 
-    private static IEnumerable<Finding> Screens(SourceBrief source, Well well, Survey survey, double largestFlowM3PerH)
+    private static IEnumerable<Finding> Screens(BoreholeBrief source, Well well, double largestFlowM3PerH)
     {
         if (source.Screens is not [var first, ..])
         {
@@ -126,7 +124,7 @@ internal static class WellFindings
             "m",
             "1.5 m for the motor below the intake; judgement, no source"
         );
-        yield return DryScreen(first, well.LevelM(survey, largestFlowM3PerH));
+        yield return DryScreen(first, well.LevelM(largestFlowM3PerH));
     }
 
     private static Finding DryScreen(ScreenBrief first, double level) =>
@@ -142,9 +140,9 @@ internal static class WellFindings
             "common practice, no source"
         );
 
-    private static IEnumerable<Finding> Licence(Design design)
+    private static IEnumerable<Finding> Licence(Design design, double? licenceM3PerDay)
     {
-        if (design.Brief.Source.LicenceM3PerDay is not { } licence)
+        if (licenceM3PerDay is not { } licence)
         {
             yield break;
         }
@@ -162,7 +160,7 @@ internal static class WellFindings
         );
     }
 
-    private static Finding Seal(SourceBrief source) =>
+    private static Finding Seal(BoreholeBrief source) =>
         source.SealM is { } sealM
             ? new(
                 "source/seal",

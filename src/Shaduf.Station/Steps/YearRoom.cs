@@ -44,17 +44,24 @@ public sealed class YearRoom
     /// <param name="moduleW">Power of one module by hour [W].</param>
     /// <param name="modulesKept">Number of modules times the share of their power that is kept.</param>
     /// <param name="table">Flow by power.</param>
-    public void Pump(ImmutableArray<double> moduleW, double modulesKept, PumpTable table)
+    /// <param name="limits">What may be taken from the source.</param>
+    public void Pump(ImmutableArray<double> moduleW, double modulesKept, PumpTable table, SourceLimits limits)
     {
         var module = moduleW.AsSpan();
         for (var month = 0; month < 12; month++)
         {
-            var sum = 0.0;
-            for (var at = FirstHours[month]; at < FirstHours[month + 1]; at++)
+            var (sum, hourM3, dayM3) = (0.0, limits.HourM3[month], limits.DayM3[month]);
+            for (var day = FirstHours[month]; day < FirstHours[month + 1]; day += 24)
             {
-                var flow = module[at] > 0 ? table.FlowM3PerH(module[at] * modulesKept) : 0;
-                flowM3[at] = flow;
-                sum += flow;
+                var daySum = 0.0;
+                for (var at = day; at < day + 24; at++)
+                {
+                    var flow = module[at] > 0 ? Math.Min(hourM3, table.FlowM3PerH(module[at] * modulesKept)) : 0;
+                    flowM3[at] = flow;
+                    daySum += flow;
+                }
+
+                sum += Math.Min(dayM3, daySum);
             }
 
             pumpableM3[month] = sum;
@@ -69,21 +76,28 @@ public sealed class YearRoom
     /// <param name="drawM3">Water asked for by hour [m³].</param>
     /// <param name="usefulM3">Useful volume of the tank [m³].</param>
     /// <param name="stops">Levels at which pump and outlet stop.</param>
+    /// <param name="limits">What may be taken from the source.</param>
     /// <param name="trace">Where the hours are recorded; null to keep only the sums.</param>
-    public void Hold(ImmutableArray<double> drawM3, double usefulM3, TankStops stops, YearTrace? trace = null)
+    public void Hold(
+        ImmutableArray<double> drawM3,
+        double usefulM3,
+        TankStops stops,
+        SourceLimits limits,
+        YearTrace? trace = null
+    )
     {
         Span<TankState> ends = stackalloc TankState[12];
         var tank = new Tank(usefulM3, stops);
         for (var month = 0; month < 12; month++)
         {
-            Pass(month, drawM3.AsSpan(), ref tank, trace);
+            Pass(month, drawM3.AsSpan(), limits.DayM3[month], ref tank, trace);
             ends[month] = tank.State;
         }
 
         StartM3 = tank.State.LevelM3;
         for (var month = 0; month < 12; month++)
         {
-            Pass(month, drawM3.AsSpan(), ref tank, trace);
+            Pass(month, drawM3.AsSpan(), limits.DayM3[month], ref tank, trace);
             if (tank.State == ends[month])
             {
                 EndM3 = ends[11].LevelM3;
@@ -94,12 +108,14 @@ public sealed class YearRoom
         EndM3 = tank.State.LevelM3;
     }
 
-    private void Pass(int month, ReadOnlySpan<double> draw, ref Tank tank, YearTrace? trace)
+    private void Pass(int month, ReadOnlySpan<double> draw, double dayM3, ref Tank tank, YearTrace? trace)
     {
-        var (asked, got, kept) = (0.0, 0.0, 0.0);
+        var (asked, got, kept, left) = (0.0, 0.0, 0.0, dayM3);
         for (var at = FirstHours[month]; at < FirstHours[month + 1]; at++)
         {
-            var (hourKept, hourGot) = tank.Pass(flowM3[at], draw[at]);
+            left = at % 24 == 0 ? dayM3 : left;
+            var (hourKept, hourGot) = tank.Pass(Math.Min(flowM3[at], left), draw[at]);
+            left -= hourKept;
             asked += draw[at];
             got += hourGot;
             kept += hourKept;

@@ -20,6 +20,9 @@ public sealed record YearInputs(
 {
     /// <summary>Levels of the tank at which pump and outlet stop.</summary>
     public TankStops Stops { get; init; } = TankStops.None;
+
+    /// <summary>What may be taken from the source, month by month.</summary>
+    public SourceLimits Limits { get; init; } = SourceLimits.None;
 }
 
 /// <summary>Hourly record of a year run.</summary>
@@ -104,8 +107,8 @@ public sealed record YearRun(
     public static YearRun Run(YearInputs inputs, YearTrace? trace = null)
     {
         var room = new YearRoom();
-        room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table);
-        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops, trace);
+        room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table, inputs.Limits);
+        room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops, inputs.Limits, trace);
         for (var hour = 0; trace is not null && hour < inputs.ModuleW.Length; hour++)
         {
             trace.ArrayW[hour] = inputs.ModuleW[hour] * inputs.ModulesKept;

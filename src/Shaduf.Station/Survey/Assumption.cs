@@ -59,6 +59,18 @@ public sealed record Assumption(
         );
     }
 
+    /// <summary>Takes a value, and lists it.</summary>
+    /// <param name="taken">Where assumptions are listed.</param>
+    /// <param name="id">Short name.</param>
+    /// <param name="value">The value.</param>
+    /// <param name="unit">Its unit.</param>
+    /// <returns>The value.</returns>
+    internal static double Take(List<Assumption> taken, string id, double value, string unit)
+    {
+        taken.Add(Of(id, string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}")));
+        return value;
+    }
+
     private static string Shown(CsvRow row)
     {
         var value = row.Number("value");

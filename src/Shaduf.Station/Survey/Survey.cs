@@ -1,4 +1,3 @@
-using System.Globalization;
 using Shaduf.Power;
 using Shaduf.Sun;
 using Shaduf.Water;
@@ -21,20 +20,8 @@ public sealed record Survey
     /// <summary>Monthly climate.</summary>
     public required MonthlyClimate Climate { get; init; }
 
-    /// <summary>Depth of the borehole [m].</summary>
-    public required double DepthM { get; init; }
-
-    /// <summary>Depth to the water at rest on the day of the test [m].</summary>
-    public required double RestLevelM { get; init; }
-
-    /// <summary>What the tests of the source say.</summary>
-    public required TestedWell Tested { get; init; }
-
-    /// <summary>Flow that was tested, or is taken for it [m³/h].</summary>
-    public double TestedYieldM3PerH => Tested.YieldM3PerH;
-
-    /// <summary>Drawdown at the end of a pumping day, by the flow of the hour.</summary>
-    public StepDrawdown Drawdown => Tested.Day;
+    /// <summary>What is settled of the source.</summary>
+    public required SourceSurvey Source { get; init; }
 
     /// <summary>A figure by its name in the table of defaults.</summary>
     /// <param name="id">Short name.</param>
@@ -64,19 +51,15 @@ public sealed record Survey
         }
 
         taken.AddRange(NotLookedAt(brief));
-        figures["cover"] = brief.Lift.CoverM ?? Take(taken, "cover", Assumption.DefaultOf("cover"), "m");
-        var restM = brief.Source.RestLevelM ?? Take(taken, "rest-level", 0.8 * brief.Source.DepthM!.Value, "m");
-        var depthM = brief.Source.DepthM ?? Take(taken, "depth", restM + 20, "m");
-        var tested = TestedWell.Of(brief.Source, depthM - restM, taken);
+        figures["cover"] = brief.Lift.CoverM ?? Assumption.Take(taken, "cover", Assumption.DefaultOf("cover"), "m");
+        var source = SourceSurvey.Of(brief, taken);
         var climate = ClimateOf(brief.Site, figures, taken);
         taken.AddRange(UseAssumptions.Of(brief, climate));
         return new()
         {
             Figures = figures,
             Climate = climate,
-            DepthM = depthM,
-            RestLevelM = restM,
-            Tested = tested,
+            Source = source,
             Assumptions = taken,
         };
     }
@@ -108,14 +91,17 @@ public sealed record Survey
         Settle("wind-height", brief.Site.Field.WindHeightM, isPlanted && FieldYear.IsFull(brief.Site));
         Settle("stand", brief.Tank.GivenStandM, brief.Taps is not null);
         Settle("transport", brief.Money.GivenTransportKm);
-        figures["record-low"] = brief.Site.RecordLowDegC ?? Take(taken, "record-low", ColdDegC(brief.Site), "degC");
-        figures["record-high"] = brief.Site.RecordHighDegC ?? Take(taken, "record-high", HotDegC(brief.Site), "degC");
+        figures["record-low"] =
+            brief.Site.RecordLowDegC ?? Assumption.Take(taken, "record-low", ColdDegC(brief.Site), "degC");
+        figures["record-high"] =
+            brief.Site.RecordHighDegC ?? Assumption.Take(taken, "record-high", HotDegC(brief.Site), "degC");
         Settle("soil-resistivity", brief.Site.SoilResistivityOhmM);
         figures["flash-density"] = Flashes(brief, taken);
-        Settle("casing", brief.Source.CasingMm);
-        Settle("seasonal-fall", brief.Source.SeasonalFallM);
-        Settle("yield-share", brief.Source.YieldShare);
-        Settle("dry-days", brief.Source.DryDays, brief.Source.ConstantTest is not null);
+        foreach (var (id, given, isAsked) in WellFigures(brief.Source))
+        {
+            Settle(id, given, isAsked);
+        }
+
         Settle("water-temperature", brief.Source.WaterDegC);
         Settle("pipe-temperature", brief.Source.WaterDegC);
         Settle(
@@ -144,12 +130,23 @@ public sealed record Survey
     private static double Flashes(Brief brief, List<Assumption> taken) =>
         brief.Guard.Lightning.FlashesPerKm2Year
         ?? (brief.Guard.Lightning.ThunderDays is { } days ? FlashDensity.LargestPerKm2Year(days) : (double?)null)
-        ?? Take(
+        ?? Assumption.Take(
             taken,
             "flash-density",
             FlashDensity.LargestPerKm2Year(Math.Abs(brief.Site.LatitudeDeg) <= 23.5 ? 100 : 30),
             "/km2/year"
         );
+
+    private static IEnumerable<(string Id, double? Given, bool IsAsked)> WellFigures(SourceBrief source) =>
+        source is BoreholeBrief borehole
+            ?
+            [
+                ("casing", borehole.CasingMm, true),
+                ("seasonal-fall", borehole.SeasonalFallM, true),
+                ("yield-share", borehole.YieldShare, true),
+                ("dry-days", borehole.DryDays, borehole.ConstantTest is not null),
+            ]
+            : [];
 
     private static IEnumerable<(string Id, double? Given)> LifeFigures(LifeBrief life) =>
         [
@@ -235,13 +232,4 @@ public sealed record Survey
             SwingK = [.. site.Months.Select(month => month.HighDegC - month.LowDegC)],
         };
     }
-
-    private static double Take(List<Assumption> taken, string id, double value, string unit)
-    {
-        taken.Add(Assumption.Of(id, Shown(value, unit)));
-        return value;
-    }
-
-    private static string Shown(double value, string unit) =>
-        string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
 }

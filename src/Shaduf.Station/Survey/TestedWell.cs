@@ -30,7 +30,7 @@ public sealed record TestedWell(double YieldM3PerH, StepDrawdown Steps, CooperJa
     /// <param name="columnM">Water in the borehole at rest [m].</param>
     /// <param name="taken">Where assumptions are listed.</param>
     /// <returns>The tested well.</returns>
-    internal static TestedWell Of(SourceBrief source, double columnM, List<Assumption> taken)
+    internal static TestedWell Of(BoreholeBrief source, double columnM, List<Assumption> taken)
     {
         var yieldM3PerH = Yield(source, taken);
         var line = source.ConstantTest is { } test ? CooperJacob.Fit(test.FlowM3PerH / 3600, test.Readings) : null;
@@ -44,7 +44,7 @@ public sealed record TestedWell(double YieldM3PerH, StepDrawdown Steps, CooperJa
     }
 
     // The rate held; else the largest step; else a share of what a drum or the driller says; else a hand pump's flow.
-    private static double Yield(SourceBrief source, List<Assumption> taken) =>
+    private static double Yield(BoreholeBrief source, List<Assumption> taken) =>
         source.TestedYieldM3PerH
         ?? source.ConstantTest?.FlowM3PerH
         ?? (source.Steps.Count >= 3 ? source.Steps[^1].FlowM3PerH : (double?)null)
@@ -69,7 +69,7 @@ public sealed record TestedWell(double YieldM3PerH, StepDrawdown Steps, CooperJa
     }
 
     private static StepDrawdown DrawdownOf(
-        SourceBrief source,
+        BoreholeBrief source,
         double yieldM3PerH,
         double columnM,
         List<Assumption> taken

@@ -55,7 +55,7 @@ public static class RouteProfile
         return
         [
             .. turns
-                .Prepend(new(RouteFitting.AirValve, points[0], "double acting, at the wellhead before the check valve"))
+                .Prepend(new(RouteFitting.AirValve, points[0], "double acting, at the start before the check valve"))
                 .Concat(open.Select(at => new RouteMark(RouteFitting.AirValve, At(points, at), "long even grade")))
                 .Concat(parted.Select(at => new RouteMark(RouteFitting.LineValve, At(points, at), "parts the main")))
                 .OrderBy(mark => mark.At.ChainageM)

@@ -12,7 +12,18 @@ internal static class WellChecks
     private const double KgPerM3PerLbPerFt3 = 0.45359237 / (MPerFt * MPerFt * MPerFt);
 
     public static PublishedCheck[] All =>
-        [.. Tests, .. LongTest, .. LongUse, .. Pump, .. Suction, .. SuctionNeeded, .. Riser, .. Stretch, .. Legs];
+        [
+            .. Tests,
+            .. LongTest,
+            .. LongUse,
+            .. Pump,
+            .. Suction,
+            .. SuctionNeeded,
+            .. Inlet,
+            .. Riser,
+            .. Stretch,
+            .. Legs,
+        ];
 
     private static PublishedCheck[] Tests =>
         [
@@ -118,6 +129,18 @@ internal static class WellChecks
                     )
             ),
         ];
+
+    private static PublishedCheck[] Inlet =>
+        [
+            new("water/npsh-curve", "between", OnSheetM),
+            new("water/npsh-curve", "below", OnSheetM),
+            new("water/strainer-cover", "least", row => StrainerCover.LeastM(row["flowM3PerH"] / SPerH, row["mouthM"])),
+        ];
+
+    private static double OnSheetM(PublishedCase row) =>
+        NpshCurve
+            .Of([new(row["flow1M3PerH"] / SPerH, row["head1M"]), new(row["flow2M3PerH"] / SPerH, row["head2M"])])
+            .RequiredM(row["flowM3PerH"] / SPerH);
 
     private static PublishedCheck[] Riser =>
         [

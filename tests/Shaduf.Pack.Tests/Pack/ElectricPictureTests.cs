@@ -73,17 +73,11 @@ public sealed class ElectricPictureTests(ExamplePacks packs) : IClassFixture<Exa
             design.Survey,
             design.Sky,
             design.Demand,
-            design.Well,
+            design.Source,
             design.File.Shelf,
             new(design.Brief, design.File.Shelf, design.File.Prices)
         );
-        var electrics = Electrics.Of(
-            sizing,
-            ground,
-            rack,
-            design.Works.Cooling,
-            new LightningAsk(LightningRod.Bonded, 12.5)
-        );
+        var electrics = Electrics.Of(sizing, ground, rack, new LightningAsk(LightningRod.Bonded, 12.5));
         return design with { Sizing = sizing, Works = design.Works with { Rack = rack, Electrics = electrics } };
     }
 }

@@ -5,7 +5,7 @@ using Shaduf.Station;
 
 namespace Shaduf.Pack.Tests;
 
-/// <summary>The packs of the three examples, made once for all tests.</summary>
+/// <summary>The packs of the examples, made once for all tests.</summary>
 public sealed class ExamplePacks
 {
     public static readonly DateOnly Today = new(2026, 1, 31);
@@ -21,7 +21,8 @@ public sealed class ExamplePacks
         return folder;
     });
 
-    public static TheoryData<string> Names { get; } = ["hilltop-village", "market-garden", "homestead"];
+    public static TheoryData<string> Names { get; } =
+    ["hilltop-village", "market-garden", "homestead", "river-terrace"];
 
     public static string Root
     {

@@ -59,7 +59,7 @@ public sealed class YearBalanceTests(ExamplePacks packs) : IClassFixture<Example
         var hours = Hours(pack);
         Assert.True(hours.Max(hour => hour.ArrayW) <= 1.2 * pack.Design.Choice.ArrayW);
         Assert.True(hours.Max(hour => hour.ArrayW) >= 0.5 * pack.Design.Choice.ArrayW);
-        Assert.True(hours.Max(hour => hour.PumpedM3) <= pack.Design.Well.YieldM3PerH + 0.0001);
+        Assert.True(hours.Max(hour => hour.PumpedM3) <= pack.Design.Source.YieldM3PerH + 0.0001);
     }
 
     private static List<Hour> Hours(ExamplePacks.Made pack) =>

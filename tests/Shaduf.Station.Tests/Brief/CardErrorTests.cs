@@ -320,7 +320,10 @@ public sealed class CardErrorTests
         using var scratch = new Scratch();
         Directory.CreateDirectory(scratch.PathOf("cards"));
         var errors = scratch.Errors(Specimen.Brief);
-        Assert.Contains("3:8: cards: there is no card of a pump; at least one card of each kind is needed", errors);
+        Assert.Contains(
+            "3:8: cards: there is no card of a submersible pump; at least one card of each kind is needed",
+            errors
+        );
         Assert.Contains(
             "3:8: cards: there is no card of a drive for any of the pumps; at least one card of each kind is needed",
             errors

@@ -65,7 +65,7 @@ public sealed class FieldErrorTests
     [InlineData(
         "depth: 110 m",
         "xyzzy: 110 m",
-        "56:3: source.xyzzy: no such field; bucketTest, casing, constantTest, depth, drillersFigure, dryDays, licence, pumpSetting, restLevel, screens, seal, seasonalFall, stepTime, steps, testedYield, waterTemperature, yieldShare are accepted"
+        "56:3: source.xyzzy: no such field; bucketTest, casing, constantTest, depth, drillersFigure, dryDays, licence, pumpSetting, restLevel, screens, seal, seasonalFall, stepTime, steps, surface, testedYield, waterTemperature, yieldShare are accepted"
     )]
     [InlineData(
         "growth: 1.5 %/year",

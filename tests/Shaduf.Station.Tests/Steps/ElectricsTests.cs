@@ -114,8 +114,8 @@ public sealed class ElectricsTests
     {
         var duty = s_design.Works.Electrics.MotorCable.Duty;
         Assert.Equal("in the well", duty.Stretches[^1].Where);
-        Assert.Equal(s_design.Choice.Lift.RiserM, duty.Stretches[^1].LengthM);
-        Assert.Equal(s_design.Survey["motor-cable"] + s_design.Choice.Lift.RiserM, duty.LengthM, 9);
+        Assert.Equal(s_design.Choice.Lift.Foot.LengthM, duty.Stretches[^1].LengthM);
+        Assert.Equal(s_design.Survey["motor-cable"] + s_design.Choice.Lift.Foot.LengthM, duty.LengthM, 9);
     }
 
     [Fact]

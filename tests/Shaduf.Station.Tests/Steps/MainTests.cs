@@ -16,7 +16,7 @@ public sealed class MainTests
             s_hilly.Survey,
             s_hilly.Sky,
             s_hilly.Demand,
-            s_hilly.Well,
+            s_hilly.Source,
             s_hilly.File.Shelf,
             new(s_hilly.Brief, s_hilly.File.Shelf, s_hilly.File.Prices)
         );

@@ -24,7 +24,7 @@ internal static class ManyStrings
             Design.Survey,
             Design.Sky,
             Design.Demand,
-            Design.Well,
+            Design.Source,
             shelf ?? Design.File.Shelf,
             new(Design.Brief, Design.File.Shelf, Design.File.Prices)
         );
@@ -36,7 +36,6 @@ internal static class ManyStrings
             },
             ground,
             rack,
-            Design.Works.Cooling,
             lightning ?? new LightningAsk(LightningRod.Bonded, 12.5)
         );
     }

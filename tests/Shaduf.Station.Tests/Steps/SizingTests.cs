@@ -100,7 +100,10 @@ public sealed class SizingTests
         using var scratch = new Scratch();
         var design = DesignRun.Run(scratch.Read(Specimen.Brief));
         Assert.Null(design.Sizing.Limit);
-        Assert.Equal(design.File.Shelf.All<PumpCard>(), design.Sizing.Verdicts.Select(verdict => verdict.Pump));
+        Assert.Equal(
+            design.File.Shelf.All<PumpCard>().Where(design.Source.Takes),
+            design.Sizing.Verdicts.Select(verdict => verdict.Pump)
+        );
         foreach (var verdict in design.Sizing.Verdicts)
         {
             Assert.Equal(
@@ -135,7 +138,7 @@ public sealed class SizingTests
             survey,
             Sky.Of(brief, survey, demand),
             demand,
-            Well.Of(brief, survey, demand),
+            Source.Of(brief, survey, demand),
             file.Shelf,
             new(brief, file.Shelf, prices)
         );
@@ -148,14 +151,15 @@ public sealed class SizingTests
             shelf.Find<PipeCard>(ground.Brief.Lift.Riser!)!,
             shelf.Find<PipeCard>(ground.Brief.Lift.Main!)!
         );
-        var lift = Lift.Of(ground.Brief, ground.Survey, ground.Well, riser, MainLay.Of(ground.Brief.Lift, main));
+        var foot = new Riser(riser, ((Well)ground.Source).PumpSettingM);
+        var lift = Lift.Of(ground.Brief, ground.Survey, ground.Source, foot, MainLay.Of(ground.Brief.Lift, main));
         var module = shelf.Find<ModuleCard>(ground.Brief.Array.Module!)!;
         var years = ground.Sky.Planes.ToDictionary(
             plane => plane.Facing,
             plane => Sizing.ModuleYearW(module, ground.Sky.Year, plane.Light)
         );
         var derated = DriveDerating.Share(ground.Brief.Site.ElevationM, ground.Survey["record-high"]);
-        foreach (var pump in shelf.All<PumpCard>())
+        foreach (var pump in shelf.All<PumpCard>().Where(ground.Source.Takes))
         {
             foreach (
                 var drive in shelf
@@ -189,7 +193,7 @@ public sealed class SizingTests
                             hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears)
                                 * 100
                         ) / 100;
-                    var table = hydraulics.Table(speed, ground.Well.YieldM3PerH);
+                    var table = hydraulics.Table(speed, ground.Source.YieldM3PerH);
                     var mostStrings = Math.Min(
                         StringSizing.MostStrings(module.Sheet, drive.Sheet),
                         (int)(drive.Sheet.LargestInputA / module.Sheet.MaximumPowerA)
@@ -238,7 +242,7 @@ public sealed class SizingTests
 
     private static double ShareOf(SizingGround ground, Choice choice, ImmutableArray<double> moduleW, PumpTable table)
     {
-        if (ground.Survey["casing"] - choice.Pump.DiameterMm < 10)
+        if (ground.Survey["casing"] - choice.Pump.InWater.DiameterMm < 10)
         {
             return 0;
         }

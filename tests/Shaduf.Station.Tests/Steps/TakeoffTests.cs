@@ -76,6 +76,7 @@ public sealed class TakeoffTests
         var taken = Tests
             .Examples.Names.Select(Tests.Examples.DesignOf)
             .Append(s_design)
+            .Append(IntakeTests.OnRaft.Value)
             .SelectMany(design => design.Takeoff.Lines)
             .Concat(ManyStrings.TakeoffOf(ManyStrings.Choice(11, 4), ManyStrings.Rewired(11, 4)))
             .Select(line => line.Item)

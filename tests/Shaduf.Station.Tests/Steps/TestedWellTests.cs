@@ -19,10 +19,14 @@ public sealed class TestedWellTests
         var short_ = SmallDesign.File();
         var long_ = SmallDesign.File(AddLongTest);
         var (before, after) = (Survey.Of(short_.Brief), Survey.Of(long_.Brief));
-        Assert.Equal(before.Drawdown.DrawdownM(6 / 3600.0) + Math.Log10(8), after.Drawdown.DrawdownM(6 / 3600.0), 9);
+        Assert.Equal(
+            TestedOf(before).Day.DrawdownM(6 / 3600.0) + Math.Log10(8),
+            TestedOf(after).Day.DrawdownM(6 / 3600.0),
+            9
+        );
         var demand = DemandYear.Of(long_.Brief, after);
         var sum = Enumerable.Range(1, 149).Sum(day => Math.Log10(1 + (8 / (24.0 * day))));
-        var well = Well.Of(long_.Brief, after, demand);
+        var well = (Well)Source.Of(long_.Brief, after, demand);
         Assert.Equal(demand.M3PerDay.Max() / 8 / 6 * sum, well.SeasonM, 9);
         Assert.Equal(32 + well.SeasonM, well.RestDryM, 9);
     }
@@ -50,7 +54,7 @@ public sealed class TestedWellTests
                 : JsonValue.Create(value);
         });
         var survey = Survey.Of(file.Brief);
-        Assert.Equal(yieldM3PerH, survey.TestedYieldM3PerH, 9);
+        Assert.Equal(yieldM3PerH, TestedOf(survey).YieldM3PerH, 9);
         Assert.Equal(FindingStatus.Look, survey.Assumptions.Single(each => each.Id == assumption).Best);
     }
 
@@ -64,7 +68,7 @@ public sealed class TestedWellTests
             source["screens"] = new JsonArray(new JsonObject { ["top"] = "35 m", ["bottom"] = "50 m" });
         });
         var survey = Survey.Of(file.Brief);
-        var well = Well.Of(file.Brief, survey, DemandYear.Of(file.Brief, survey));
+        var well = (Well)Source.Of(file.Brief, survey, DemandYear.Of(file.Brief, survey));
 
         // Three metres of drawdown are left above the screen.
         Assert.Equal(35, well.LowestLevelM, 9);
@@ -95,14 +99,14 @@ public sealed class TestedWellTests
     public void What_hangs_is_weighed_and_every_fitting_of_the_head_is_priced()
     {
         var design = SmallDesign.Of();
-        var hung = design.Works.Well.Hung;
-        var riser = design.Choice.Lift.Riser;
-        Assert.Equal(design.Choice.Lift.RiserM * riser.MassKgPerM * 1.02, hung.PipeKg, 6);
+        var build = Assert.IsType<WellBuild>(design.Works.Source);
+        var (hung, riser) = (build.Hung, design.Choice.Lift.Foot);
+        Assert.Equal(riser.LengthM * riser.Card.MassKgPerM * 1.02, hung.PipeKg, 6);
         Assert.Equal(hung.PumpKg + hung.PipeKg + hung.WaterKg + hung.CableKg + hung.RopeKg, hung.TotalKg, 9);
-        Assert.True(design.Works.Well.HoistT * 9.80665 >= 1.3 * hung.TotalKg * 9.80665 / 1000);
+        Assert.True(build.HoistT * 9.80665 >= 1.3 * hung.TotalKg * 9.80665 / 1000);
         var items = design.Takeoff.Lines.Select(line => line.Item).ToHashSet();
         Assert.All(
-            WellheadFitting.All.Where(fitting => fitting.Item.Length > 0),
+            SourceFitting.OfWellhead.Where(fitting => fitting.Item.Length > 0),
             fitting => Assert.Contains(fitting.Item, items)
         );
         Assert.DoesNotContain(
@@ -110,6 +114,8 @@ public sealed class TestedWellTests
             line => line.Quantity.Section == Money.BillSection.SourceAndPump && line.Amount is null
         );
     }
+
+    private static TestedWell TestedOf(Survey survey) => ((WellSurvey)survey.Source).Tested;
 
     private static void AddLongTest(JsonNode brief)
     {

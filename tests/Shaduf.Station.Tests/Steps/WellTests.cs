@@ -14,30 +14,30 @@ public sealed class WellTests
     [Fact]
     public void Levels_and_setting_follow_the_calculation_by_hand()
     {
-        var (well, survey) = WellOf();
+        var well = WellOf();
         Assert.Equal(32, well.RestDryM, 9);
         Assert.Equal(3.9, well.YieldM3PerH, 9);
         Assert.Equal(36.2705, well.PumpingLevelM, 6);
         Assert.Equal(40, well.PumpSettingM, 9);
-        Assert.Equal(32 + 0.9 + 0.05, well.LevelM(survey, 1), 6);
+        Assert.Equal(32 + 0.9 + 0.05, well.LevelM(1), 6);
     }
 
     [Fact]
     public void A_shallow_borehole_hangs_the_pump_above_its_sump()
     {
-        var (well, _) = WellOf(source => source["depth"] = "41 m");
+        var well = WellOf(source => source["depth"] = "41 m");
         Assert.Equal(38, well.PumpSettingM, 9);
     }
 
     [Fact]
     public void A_setting_that_is_given_is_taken()
     {
-        var (well, _) = WellOf(source => source["pumpSetting"] = "55 m");
+        var well = WellOf(source => source["pumpSetting"] = "55 m");
         Assert.Equal(55, well.PumpSettingM, 9);
         Assert.Empty(well.Notes);
     }
 
-    private static (Well Well, Survey Survey) WellOf(Action<JsonObject>? change = null)
+    private static Well WellOf(Action<JsonObject>? change = null)
     {
         var file = SmallDesign.File(brief =>
         {
@@ -51,6 +51,6 @@ public sealed class WellTests
             change?.Invoke(source);
         });
         var survey = Survey.Of(file.Brief);
-        return (Well.Of(file.Brief, survey, DemandYear.Of(file.Brief, survey)), survey);
+        return (Well)Source.Of(file.Brief, survey, DemandYear.Of(file.Brief, survey));
     }
 }

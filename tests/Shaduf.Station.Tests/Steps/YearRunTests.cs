@@ -147,8 +147,8 @@ public sealed class YearRunTests
         var room = new YearRoom();
         foreach (var inputs in new[] { first, second, first })
         {
-            room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table);
-            room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops);
+            room.Pump(inputs.ModuleW, inputs.ModulesKept, inputs.Table, inputs.Limits);
+            room.Hold(inputs.DrawM3, inputs.UsefulM3, inputs.Stops, inputs.Limits);
             var run = YearRun.Run(inputs);
             Assert.Equal(run.DeliveredM3, room.DeliveredM3.ToArray());
             Assert.Equal(run.PumpedM3, room.PumpedM3.ToArray());

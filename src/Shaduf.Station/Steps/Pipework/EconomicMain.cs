@@ -22,7 +22,7 @@ public sealed record EconomicMain(IReadOnlyList<MainCost> Mains)
     public static EconomicMain Of(SizingGround ground, Sizing sizing)
     {
         var (choice, curve) = (sizing.Choice, sizing.Hydraulics.Curve);
-        var flowM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Well.YieldM3PerH);
+        var flowM3PerH = Math.Min(curve.BestFlowM3PerS * 3600, ground.Source.YieldM3PerH);
         IReadOnlyList<MainLay> mains = [choice.Lift.Lay];
         if (ground.Brief.Lift.Main is null && sizing.Limit is null)
         {

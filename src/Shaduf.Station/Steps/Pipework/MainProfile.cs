@@ -112,7 +112,7 @@ public sealed record MainProfile(IReadOnlyList<MainPoint> Points, double RiseM, 
 /// <param name="Water">State of the water.</param>
 /// <param name="PipeDegC">Temperature for the strength of the pipe [°C].</param>
 /// <param name="FlowM3PerH">Flow [m³/h].</param>
-/// <param name="ClosedM">Level to which the pump presses the water against a shut valve, from the highest water in the well [m].</param>
+/// <param name="ClosedM">Level to which the pump presses the water against a shut valve, from the highest water at the source [m].</param>
 public sealed record MainDuty(LiftBrief Lift, WaterState Water, double PipeDegC, double FlowM3PerH, double ClosedM)
 {
     /// <summary>The duty of a station's main.</summary>
@@ -127,7 +127,7 @@ public sealed record MainDuty(LiftBrief Lift, WaterState Water, double PipeDegC,
             WaterState.At(survey["water-temperature"]),
             survey["pipe-temperature"],
             flowM3PerH,
-            brief.Lift.Route[0].ElevationM - survey.RestLevelM + shutOffM
+            survey.Source.HighestWaterM(brief.Lift.Route[0].ElevationM) + shutOffM
         );
 
     /// <summary>Pressure against a shut valve; with the surge when a float valve is there to shut while the pump runs [bar].</summary>

@@ -192,7 +192,7 @@ public sealed record MainWorks(
         IReadOnlyList<RouteMark> marks
     )
     {
-        yield return ("the end at the wellhead", 0, 0);
+        yield return ("the end at the source", 0, 0);
         foreach (var mark in marks.Where(mark => mark.Fitting != RouteFitting.AirValve))
         {
             yield return (

@@ -60,14 +60,15 @@ public sealed record TankFull(
             MainProfile.Of(duty, lift.Lay).Points[0].RunningBar,
             duty.ClosedBar(wellheadM, 0)
         );
-        var stopM = PressureClass.HeadM(stop.StopBar, density) + survey.RestLevelM;
+        var highestM = survey.Source.HighestWaterM(wellheadM);
+        var stopM = PressureClass.HeadM(stop.StopBar, density) + wellheadM - highestM;
         var cableM = lift.MainM * (1 + SlackShare);
         var cable = new TankFull(
             TankFullStop.SignalCable,
             cableM,
             2 * cableM / 1000 * ConductorResistance.OhmPerKm(Conductor.CopperClass2, CoreMm2),
             stop,
-            (Ratio(Lift.TopM(brief.Lift) - wellheadM + survey.RestLevelM, sizing), Ratio(stopM, sizing)),
+            (Ratio(Lift.TopM(brief.Lift) - highestM, sizing), Ratio(stopM, sizing)),
             ""
         );
         return brief.Lift.TankFull is { } given
@@ -137,8 +138,8 @@ public sealed record TankFull(
             ]
             :
             [
-                Line("pressure-switch", "pressure switch at the wellhead", "nr", 1, "one wellhead"),
-                Line("flow-switch", "flow switch at the wellhead with timer", "nr", 1, "one wellhead"),
+                Line("pressure-switch", "pressure switch at the start of the main", "nr", 1, "one main"),
+                Line("flow-switch", "flow switch at the start of the main with timer", "nr", 1, "one main"),
             ];
     }
 

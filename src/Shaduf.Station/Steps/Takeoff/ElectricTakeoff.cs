@@ -82,7 +82,13 @@ internal static class ElectricTakeoff
         );
         if (protection.MotorNeed is not null)
         {
-            yield return Of(protection.MotorArrester, "surge-motor", "arresters of the motor", 1, "at the wellhead");
+            yield return Of(
+                protection.MotorArrester,
+                "surge-motor",
+                "arresters of the motor",
+                1,
+                "at the motor's end of its cable"
+            );
         }
 
         yield return new("signal-arrester", Section, "arrester of the probe's line", "nr", 1, "one probe");

@@ -44,7 +44,7 @@ internal static class GuardTakeoff
             "m",
             bondsM,
             Invariant(
-                $"{ToRackM:0} m to each rack, {ToDriveM:0} m to the drive, {guard.WellheadM:0.0} m to the wellhead{(guard.Fence is null ? "" : ", to both sides of the gate")}"
+                $"{ToRackM:0} m to each rack, {ToDriveM:0} m to the drive, {guard.WellheadM:0.0} m to the source{(guard.Fence is null ? "" : ", to both sides of the gate")}"
             )
         );
         yield return Line(

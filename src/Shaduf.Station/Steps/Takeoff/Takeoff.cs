@@ -32,7 +32,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
         return new(
             [
                 .. General(brief, choice, works),
-                .. WellTakeoff.Of(choice, works.Cooling, works.Well),
+                .. works.Source.Lines(choice),
                 .. PipeTakeoff.Main(choice, works),
                 .. WaterTakeoff.Tank(brief, choice),
                 .. ArrayTakeoff.Electric(choice, works.Electrics),
@@ -72,7 +72,6 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
 }
 
 /// <summary>The works designed for a choice.</summary>
-/// <param name="Cooling">Cooling of the motor.</param>
 /// <param name="Electrics">Strings and cables.</param>
 /// <param name="Rack">Racks.</param>
 /// <param name="Footings">Footings.</param>
@@ -80,9 +79,8 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
 /// <param name="Main">The pumped main as built.</param>
 /// <param name="Taps">Taps by gravity.</param>
 /// <param name="TapStands">Their stands; null without any.</param>
-/// <param name="Well">What hangs in the borehole and stands on it.</param>
+/// <param name="Source">What is built at the source.</param>
 public sealed record Works(
-    Cooling Cooling,
     Electrics Electrics,
     Rack Rack,
     Footings Footings,
@@ -90,7 +88,7 @@ public sealed record Works(
     MainWorks Main,
     TapNetwork Taps,
     TapStands? TapStands,
-    WellBuild Well
+    SourceBuild Source
 )
 {
     /// <summary>What the whole costs with each main.</summary>

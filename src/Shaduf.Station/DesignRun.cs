@@ -17,6 +17,18 @@ public static class DesignRun
     /// <exception cref="BadInputException">No rack can be made, or nothing can be arranged, from the cards at hand.</exception>
     public static Design Run(StationFile file, Action<string>? progress = null)
     {
+        var stand = StandChoice.Of(file);
+        var design = Settled(stand.File, progress);
+        return design with
+        {
+            Notes = [.. design.Notes, .. stand.Notes],
+            Workings = [.. design.Workings, .. stand.Workings],
+        };
+    }
+
+    // All the steps for a brief whose levels are settled.
+    private static Design Settled(StationFile file, Action<string>? progress)
+    {
         var (brief, shelf) = (file.Brief, file.Shelf);
         progress?.Invoke("demand");
         var survey = Survey.Of(brief);
@@ -90,7 +102,13 @@ public static class DesignRun
             Footings.Of(brief.Rack, rack),
             guard,
             MainWorks.Of(brief, survey, sizing, book),
-            TapNetwork.Of(ground, choice.Tank.HeightM, item => book.Rates.GetValueOrDefault(item)?.Amount),
+            TapNetwork.Of(
+                brief,
+                survey,
+                ground.Shelf,
+                choice.Tank.HeightM,
+                item => book.Rates.GetValueOrDefault(item)?.Amount
+            ),
             TapStands.Of(brief, ground.Demand),
             ground.Source.Build(ground, sizing, electrics)
         )

@@ -84,7 +84,7 @@ public sealed record LowStopBrief(double CloseShare, double ReopenShare);
 /// <param name="Card">Card by name; null to choose.</param>
 /// <param name="Count">How many alike; null to choose.</param>
 /// <param name="IsExisting">Whether it stands already and is not bought.</param>
-/// <param name="GivenStandM">Height of its floor above ground [m]; null when unknown.</param>
+/// <param name="GivenStandM">Height of its floor above ground [m]; null to choose.</param>
 /// <param name="ReserveDays">Water for people, animals and fixed uses that the tank must hold at least [days].</param>
 public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double? GivenStandM, double? ReserveDays)
 {
@@ -94,7 +94,7 @@ public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double
     /// <summary>Levels at which the outlet closes and opens; null when it stays open.</summary>
     public LowStopBrief? LowStop { get; init; }
 
-    /// <summary>Height of its floor above ground [m]; on the ground when unknown.</summary>
+    /// <summary>Height of its floor above ground [m]; on the ground until it is chosen.</summary>
     public double StandM => GivenStandM ?? Assumption.DefaultOf("stand");
 }
 

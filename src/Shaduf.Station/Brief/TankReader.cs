@@ -15,7 +15,13 @@ internal static class TankReader
             fields?.OptionalCount("count", 1, 4, "How many tanks alike.", FieldMap.ChooseWord),
             fields?.OptionalOneOf("existing", BriefReader.YesNo, "Whether the tank stands already and is not bought.")
                 ?? false,
-            fields?.Known("stand", Measure.LengthM, 0, 12, "Height of the tank's floor above ground."),
+            fields?.Chosen(
+                "stand",
+                Measure.LengthM,
+                0,
+                12,
+                "Height of the tank's floor above ground; chosen by the head that the taps need."
+            ),
             fields?.Known(
                 "reserve",
                 Measure.TimeDays,

@@ -105,7 +105,7 @@ internal static class StorageFindings
     {
         var standM = design.Brief.Tank.StandM;
         var taps = design.Works.Taps;
-        var lowest = taps.Taps.Where(tap => tap.RestM == taps.FullM).MinBy(tap => tap.ResidualM - tap.WantedM);
+        var lowest = taps.OnTheTank.MinBy(tap => tap.ResidualM - tap.WantedM);
         var neededM = lowest is null ? 0 : Math.Max(0, standM + lowest.WantedM - lowest.ResidualM);
         return new(
             "tank/stand",

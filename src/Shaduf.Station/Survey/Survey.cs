@@ -89,7 +89,7 @@ public sealed record Survey
         Settle("plot-efficiency", null, uses.Plots.Any(plot => plot.ReachingShare is null));
         var isPlanted = uses.Plots.Any(plot => plot.Planting is not null);
         Settle("wind-height", brief.Site.Field.WindHeightM, isPlanted && FieldYear.IsFull(brief.Site));
-        Settle("stand", brief.Tank.GivenStandM, brief.Taps is not null);
+        Settle("stand", brief.Tank.GivenStandM, brief.Tank.IsExisting);
         Settle("transport", brief.Money.GivenTransportKm);
         figures["record-low"] =
             brief.Site.RecordLowDegC ?? Assumption.Take(taken, "record-low", ColdDegC(brief.Site), "degC");

@@ -91,23 +91,33 @@ public sealed record TapNetwork(
     /// <summary>The taps and manifolds.</summary>
     public IEnumerable<TapHead> Taps => Heads.Where(head => head.IsTap);
 
+    /// <summary>Taps and manifolds that each metre of the tank's stand gives a metre: no break-pressure tank parts them from it.</summary>
+    public IEnumerable<TapHead> OnTheTank => Taps.Where(tap => tap.RestM == FullM);
+
     /// <summary>The network of a brief, with its pipes chosen.</summary>
-    /// <param name="ground">All that is settled before the choice.</param>
+    /// <param name="brief">The brief.</param>
+    /// <param name="survey">Its settled figures.</param>
+    /// <param name="shelf">The cards.</param>
     /// <param name="tankHeightM">Height of the tank's water when full [m].</param>
     /// <param name="rate">Price of a metre of pipe; null when there is none.</param>
     /// <returns>The network; empty when the brief has no taps.</returns>
-    public static TapNetwork Of(SizingGround ground, double tankHeightM, Func<string, decimal?> rate)
+    public static TapNetwork Of(
+        Brief brief,
+        Survey survey,
+        CardShelf shelf,
+        double tankHeightM,
+        Func<string, decimal?> rate
+    )
     {
-        var brief = ground.Brief;
         var sourceM = brief.Lift.Route[^1].ElevationM + brief.Tank.StandM;
         if (brief.Taps is not { } taps)
         {
             return new([], sourceM, sourceM + tankHeightM, []);
         }
 
-        var sizing = new TapSizing(ground, sourceM, sourceM + tankHeightM, rate);
+        var sizing = new TapSizing(survey, shelf, (sourceM, sourceM + tankHeightM), rate);
         var points = new BreakPressure(
-            PointsOf(taps, ground.Shelf),
+            PointsOf(taps, shelf),
             (sourceM, sourceM + tankHeightM),
             sizing.AllowedM
         ).Insert();

@@ -4,11 +4,16 @@ using static System.FormattableString;
 namespace Shaduf.Station;
 
 /// <summary>Chooses the pipes to the taps at least cost.</summary>
-/// <param name="ground">All that is settled before the choice.</param>
-/// <param name="sourceM">Level of the tank's floor [m].</param>
-/// <param name="fullM">Level of the water in the full tank [m].</param>
+/// <param name="survey">Settled figures.</param>
+/// <param name="shelf">The cards.</param>
+/// <param name="tank">Levels of the tank's floor and of the water in the full tank [m].</param>
 /// <param name="rate">Price of a metre of pipe; null when there is none.</param>
-internal sealed class TapSizing(SizingGround ground, double sourceM, double fullM, Func<string, decimal?> rate)
+internal sealed class TapSizing(
+    Survey survey,
+    CardShelf shelf,
+    (double SourceM, double FullM) tank,
+    Func<string, decimal?> rate
+)
 {
     /// <summary>Fastest water accepted in a pipe to the taps [m/s]: Jordan 1984.</summary>
     public const double FastestMPerS = 3;
@@ -16,11 +21,11 @@ internal sealed class TapSizing(SizingGround ground, double sourceM, double full
     // Valves and bends as 10 % of the pipe's friction: common practice, no source.
     private const double FittingsFactor = 1.1;
 
-    private readonly WaterState water = WaterState.At(ground.Survey["water-temperature"]);
-    private readonly double pipeDegC = ground.Survey["pipe-temperature"];
+    private readonly WaterState water = WaterState.At(survey["water-temperature"]);
+    private readonly double pipeDegC = survey["pipe-temperature"];
     private readonly IReadOnlyList<PipeCard> cards =
     [
-        .. ground.Shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(PipeUse.Tap)).OrderBy(pipe => pipe.BoreMm),
+        .. shelf.All<PipeCard>().Where(pipe => pipe.Uses.Contains(PipeUse.Tap)).OrderBy(pipe => pipe.BoreMm),
     ];
 
     /// <summary>Head that the pipe to a point may bear: its own card's, or the strongest of those that could be chosen [m].</summary>
@@ -30,16 +35,16 @@ internal sealed class TapSizing(SizingGround ground, double sourceM, double full
     public (IReadOnlyList<TapHead> Heads, IReadOnlyList<ChoiceNote> Notes) Choose(IReadOnlyList<TapPoint> points)
     {
         var tree = new GravityTree([.. points.Select(TreePipeOf)]);
-        var (flows, restM) = (tree.FlowsM3PerS(), tree.RestLevelsM(fullM));
+        var (flows, restM) = (tree.FlowsM3PerS(), tree.RestLevelsM(tank.FullM));
         var mostRestM = points.Select((point, i) => restM[i] - Math.Min(point.LevelM, StartM(points, point))).ToList();
         var offers = points.Select((point, i) => Offers(point, flows[i], mostRestM[i])).ToList();
         var options = offers
             .Select((each, i) => each.Select(card => Option(card, points[i], flows[i])).ToList())
             .ToList();
-        var least = LeastCostTree.Choose(tree, sourceM, options);
+        var least = LeastCostTree.Choose(tree, tank.SourceM, options);
         var pipes = offers.Select((each, i) => least.Serves ? each[least.OptionIndices[i]] : each[^1]).ToList();
         var losses = points.Select((point, i) => LossM(pipes[i], point.LengthM, flows[i])).ToList();
-        var grade = tree.GradeLevelsM(sourceM, losses);
+        var grade = tree.GradeLevelsM(tank.SourceM, losses);
         var heads = points.Select(
             (point, i) => new TapHead(point, pipes[i], flows[i], losses[i], grade[i], restM[i], mostRestM[i])
         );
@@ -58,7 +63,7 @@ internal sealed class TapSizing(SizingGround ground, double sourceM, double full
     private bool HasRates => cards.Any(card => rate(card.Name) is not null);
 
     private double StartM(IReadOnlyList<TapPoint> points, TapPoint point) =>
-        point.UpstreamIndex < 0 ? sourceM : points[point.UpstreamIndex].LevelM;
+        point.UpstreamIndex < 0 ? tank.SourceM : points[point.UpstreamIndex].LevelM;
 
     private double AllowedM(PipeCard card) =>
         PressureClass.HeadM(Lift.AllowedBar(card, pipeDegC), water.DensityKgPerM3);

@@ -87,7 +87,7 @@ public sealed record TapStands(
         new(
             "taps/drainage",
             FindingStatus.Look,
-            $"soakaway of each stand, by soil and not by a soakage test: {SoakawayText}; 10 m from the stand, 30 m from the borehole, bottom 1.5 m above the water in the ground",
+            $"soakaway of each stand, by soil and not by a soakage test: {SoakawayText}; 10 m from the stand, 30 m from the source, bottom 1.5 m above the water in the ground",
             WallM2,
             null,
             "m2 of wall",

@@ -25,6 +25,8 @@ public static class PublishedChecks
         new("steel/slide-in-channel", "lip-cover", row => Channel(row).LipCoverMm),
         .. PublishedFrames.All,
         .. PublishedMembers.All,
+        .. PublishedWelds.All,
+        .. PublishedPlates.All,
         new("steel/wind-pressure", "roughness", row => WindPressure.RoughnessFactor(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "turbulence", row => WindPressure.TurbulenceShare(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "exposure", row => WindPressure.ExposureFactor(TerrainOf(row), row["heightM"])),

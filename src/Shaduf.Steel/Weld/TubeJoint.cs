@@ -1,0 +1,112 @@
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Steel;
+
+/// <summary>Resistance of a tube welded onto the face of another.</summary>
+/// <param name="AxialN">To the branch's axial force [N].</param>
+/// <param name="InPlaneNMm">To its moment in the plane of both tubes [N·mm].</param>
+/// <param name="OutOfPlaneNMm">To its moment across that plane [N·mm].</param>
+/// <param name="ChordFactor">k_n, what the chord's own compression leaves.</param>
+/// <param name="WhyNot">Why the formulas do not cover the joint; empty when they do.</param>
+public sealed record TubeJointStrength(
+    double AxialN,
+    double InPlaneNMm,
+    double OutOfPlaneNMm,
+    double ChordFactor,
+    string WhyNot
+)
+{
+    /// <summary>Utilisation under the forces of the branch's end.</summary>
+    /// <param name="axialN">Axial force, any sign [N].</param>
+    /// <param name="inPlaneNMm">Moment in the plane [N·mm].</param>
+    /// <param name="outOfPlaneNMm">Moment across the plane [N·mm].</param>
+    /// <returns>The check; infinite when the formulas do not cover the joint.</returns>
+    /// <source>EN 1993-1-8:2005, equation 7.4</source>
+    public CheckResult Utilisation(double axialN, double inPlaneNMm, double outOfPlaneNMm) =>
+        WhyNot.Length > 0
+            ? new(double.PositiveInfinity, "EN 1993-1-8:2005, table 7.8: " + WhyNot)
+            : new(
+                (Math.Abs(axialN) / AxialN)
+                    + (Math.Abs(inPlaneNMm) / InPlaneNMm)
+                    + (Math.Abs(outOfPlaneNMm) / OutOfPlaneNMm),
+                "EN 1993-1-8:2005, 7.5, chord face"
+            );
+}
+
+/// <summary>A square tube welded onto the face of a square tube: T, Y and X joints, the chord's face yields.</summary>
+public static class TubeJoint
+{
+    /// <summary>Resistance of the joint.</summary>
+    /// <param name="chord">The tube that goes through.</param>
+    /// <param name="branch">The tube that ends on its face; its height lies along the chord.</param>
+    /// <param name="grade">Steel of the chord.</param>
+    /// <param name="betweenDeg">Angle between the tubes [deg], 30 to 90.</param>
+    /// <param name="chordCompressionShare">Compression in the chord's face over its yield, 0 to 1; 0 under tension.</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
+    /// <returns>The resistance, with a reason when the formulas do not cover the joint.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
+    /// <exception cref="ArgumentException">A section is no square or rectangular tube.</exception>
+    /// <source>EN 1993-1-8:2005, tables 7.8, 7.10, 7.11 and 7.14 (from memory)</source>
+    public static TubeJointStrength Of(
+        MemberSection chord,
+        MemberSection branch,
+        SteelGrade grade,
+        double betweenDeg,
+        double chordCompressionShare,
+        SteelFactors? factors = null
+    )
+    {
+        Within.Require(betweenDeg, 30, 90, "deg");
+        Within.Require(chordCompressionShare, 0, 1, "");
+        if (!IsSquareCornered(chord) || !IsSquareCornered(branch))
+        {
+            throw new ArgumentException("both must be square or rectangular tubes");
+        }
+
+        var (b0, b1, h1) = (chord.WidthMm, branch.WidthMm, branch.HeightMm);
+        var (beta, eta) = (b1 / b0, h1 / b0);
+        var left = Math.Min(1, 1.3 - (0.4 * chordCompressionShare / beta));
+        var k = chordCompressionShare == 0 ? 1 : Math.Max(0, left);
+        var whyNot =
+            k > 0 ? Obstacle(chord, branch, grade, beta) : "the chord's own compression leaves its face nothing";
+        if (beta >= 1)
+        {
+            return new(0, 0, 0, k, whyNot);
+        }
+
+        var sine = Math.Sin(betweenDeg * Math.PI / 180);
+        var gamma = (factors ?? SteelFactors.Recommended).TubeJointFactor;
+        var face = k * grade.YieldNPerMm2 * chord.WallMm * chord.WallMm / gamma;
+        var open = 1 - beta;
+        return new(
+            face / (open * sine) * ((2 * eta / sine) + (4 * Math.Sqrt(open))),
+            face * h1 * ((1 / (2 * eta)) + (2 / Math.Sqrt(open)) + (eta / open)),
+            face * ((h1 * (1 + beta) / (2 * open)) + Math.Sqrt(2 * b0 * b1 * (1 + beta) / open)),
+            k,
+            whyNot
+        );
+    }
+
+    // First condition of the table that the joint does not meet, in words; empty when it meets all.
+    private static string Obstacle(MemberSection chord, MemberSection branch, SteelGrade grade, double beta)
+    {
+        var (wallMm, slender) = (Math.Min(chord.WallMm, branch.WallMm), chord.WidthMm / chord.WallMm);
+        return wallMm < FilletWeld.LeastWallMm
+                ? Invariant($"a wall of {wallMm:0.##} mm; at least {FilletWeld.LeastWallMm} mm")
+            : beta is < 0.25 or > 0.85
+                ? Invariant($"the branch is {beta:0.00} of the chord's width; covered are 0.25 to 0.85")
+            : slender > 35 ? Invariant($"the chord is {slender:0.0} walls wide; at most 35")
+            : chord.HeightMm / chord.WidthMm is < 0.5 or > 2
+                ? "the chord is more than twice as high as wide, or wide as high"
+            : branch.HeightMm / branch.WidthMm is < 0.5 or > 2
+                ? "the branch is more than twice as high as wide, or wide as high"
+            : SectionClass.InCompression(branch, grade) > 2 || branch.WidthMm / branch.WallMm > 35
+                ? "the branch's wall is too thin: class 1 or 2 and at most 35 walls wide"
+            : SectionClass.InCompression(chord, grade) > 2 ? "the chord's wall is too thin: class 1 or 2"
+            : "";
+    }
+
+    private static bool IsSquareCornered(MemberSection section) =>
+        section.Kind is SectionKind.SquareTube or SectionKind.RectangularTube;
+}

@@ -143,6 +143,7 @@ public static class DesignRun
             .. StorageFindings.Of(design),
             .. PumpFindings.Of(design),
             .. SkyFindings.Of(design.Sky),
+            .. SkyFindings.OfFacing(design.Facing, design.Brief.Array),
             .. works.Source.Findings(design),
             .. LiftFindings.Of(
                 choice.Lift,

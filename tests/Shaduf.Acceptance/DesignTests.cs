@@ -42,6 +42,29 @@ public sealed class DesignTests
         Assert.Contains("STOP sizing/limit", ran.Output);
     }
 
+    [Theory]
+    [InlineData("tilt: 60 deg")]
+    [InlineData("azimuth: 180 deg")]
+    public void The_steepest_plane_and_one_away_from_the_sun_are_drawn_and_told(string plane)
+    {
+        var folder = Command.NewFolder();
+        var brief = File.ReadAllText(Command.Example("homestead"))
+            .Replace("module: module-200", $"module: module-200\n  {plane}", StringComparison.Ordinal)
+            .Replace("../cards", Path.Combine(Command.Root, "examples/cards"), StringComparison.Ordinal)
+            .Replace("../prices", Path.Combine(Command.Root, "examples/prices"), StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(folder, "station.yaml"), brief);
+        var ran = Command.Run(folder, "design", "station.yaml", "--out", "pack");
+        Assert.True(ran.ExitCode is 0 or 3, ran.Error);
+        Assert.Equal(Files.Length, Directory.GetFiles(Path.Combine(folder, "pack")).Length);
+        var findings = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "pack", "design.json")))![
+            "findings"
+        ]!.AsArray();
+        var facing = findings.Single(finding => (string)finding!["id"]! == "sky/facing")!;
+        Assert.Equal("look", (string)facing["status"]!);
+        Assert.InRange((double)facing["value"]!, 1, (double)facing["limit"]!);
+        Assert.Contains("array.azimuth", (string)facing["says"]!);
+    }
+
     [Fact]
     public void The_machine_s_language_and_time_zone_do_not_matter()
     {

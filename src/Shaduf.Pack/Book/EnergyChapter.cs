@@ -26,14 +26,17 @@ internal static class EnergyChapter
         yield return new Heading(2, "Tilt and direction of the modules");
         yield return new Paragraph(
             Invariant(
-                $"Chosen: {facing.Chosen.Facing.TiltDeg:0} deg from the level, towards {FacingTable.Towards(facing.Chosen.Facing.AzimuthDeg)}. By the rule of thumb, {facing.ByThumb.Facing.TiltDeg:0} deg towards {FacingTable.Towards(facing.ByThumb.Facing.AzimuthDeg)}, this array would meet {facing.ByThumb.MetShare * 100:0.0} % of the demand in the worst month; as chosen it meets {facing.Chosen.MetShare * 100:0.0} %. Not below {FacingTable.LeastTiltDeg:0} deg, so that rain washes the glass."
-            )
+                $"Chosen: {facing.Chosen.Facing.TiltDeg:0} deg from the level, towards {FacingTable.Towards(facing.Chosen.Facing.AzimuthDeg)}. By the rule of thumb, {facing.ByThumb.Facing.TiltDeg:0} deg towards {FacingTable.Towards(facing.ByThumb.Facing.AzimuthDeg)}, this array would meet {facing.ByThumb.MetShare * 100:0.0} % of the demand in the worst month; as chosen it meets {facing.Chosen.MetShare * 100:0.0} %."
+            ) + (design.Brief.Array.TiltDeg is null ? LeastTilt : "")
         );
         yield return new Figure(
             FacingChart.Of(facing, PicturePaper.Half),
             "The chosen array at other tilts in the chosen direction, in the month that is worst off then."
         );
     }
+
+    private static string LeastTilt =>
+        Invariant($" Not below {FacingTable.LeastTiltDeg:0} deg, so that rain washes the glass.");
 
     // The steps between which most happens.
     private static Table ByMonth(EnergyLedger ledger)

@@ -25,6 +25,11 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
     // Beyond this many points marks would hide the line.
     private const int MostMarked = 26;
     private const double MarkMm = 0.9;
+    private const double AloneFactor = 1.6;
+    private const double CornerFactor = 1.3;
+
+    // Beside the plot, so that a mark at its end has room.
+    private const double MarkRoomMm = MarkMm * AloneFactor * CornerFactor;
 
     private static readonly Layer[] Looks =
     [
@@ -67,7 +72,7 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
         var yLabelsMm = ChartFrame.WidestMm(yTicks);
         var xTicks = XTicks(points, size.WidthMm - yLabelsMm - 4);
         var halfMm = ChartFrame.WidestMm(xTicks) / 2;
-        var plot = frame.Plot(yLabelsMm, ChartFrame.LabelHeightMm, halfMm, true);
+        var plot = frame.Plot(yLabelsMm, ChartFrame.LabelHeightMm, Math.Max(halfMm, MarkRoomMm), true);
         frame.YAxis(plot, yTicks, Y.Title);
         PaperPoint At(ChartPoint p) =>
             new(
@@ -148,14 +153,14 @@ public sealed record LineChart(ChartAxis X, ChartAxis Y, IReadOnlyList<LineSerie
 
     private static void Mark(SceneBuilder builder, int series, PaperPoint at, bool isAlone)
     {
-        var sizeMm = isAlone ? 1.6 * MarkMm : MarkMm;
+        var sizeMm = isAlone ? AloneFactor * MarkMm : MarkMm;
         var layer = Layer.Thin;
         var colour = Looks[series].Colour;
         PaperPoint[] Corners(int count, double turnDeg) =>
             [
                 .. Enumerable
                     .Range(0, count)
-                    .Select(i => new ArcItem(layer, at, sizeMm * 1.3, 0, 0).At(turnDeg + (i * 360.0 / count))),
+                    .Select(i => new ArcItem(layer, at, sizeMm * CornerFactor, 0, 0).At(turnDeg + (i * 360.0 / count))),
             ];
         _ = series switch
         {

@@ -21,7 +21,7 @@ public static class FacingChart
             new("tilt, deg")
             {
                 From = 0,
-                To = 45,
+                To = facing.Rows[^1].Facing.TiltDeg,
                 Step = 5,
             },
             new("worst month, %")

@@ -13,9 +13,12 @@ public sealed record FacingRow(PlaneFacing Facing, int WorstMonth, double LightS
 /// <summary>The chosen tilt and direction beside others.</summary>
 /// <param name="Chosen">The chosen plane.</param>
 /// <param name="ByThumb">The plane by the rule of thumb: tilted by the latitude, at least 10 deg, towards the equator.</param>
-/// <param name="Rows">Tilts from flat to 45 deg in the chosen direction, flattest first.</param>
+/// <param name="Rows">Tilts from flat to 45 deg, or to the chosen one if that is steeper, in the chosen direction, flattest first.</param>
 public sealed record FacingTable(FacingRow Chosen, FacingRow ByThumb, IReadOnlyList<FacingRow> Rows)
 {
+    private const double StepDeg = 5;
+    private const double UsualMostTiltDeg = 45;
+
     /// <summary>Runs the chosen station in other planes, behind the shade of the chosen one.</summary>
     /// <param name="design">The design so far.</param>
     /// <returns>The table.</returns>
@@ -40,7 +43,11 @@ public sealed record FacingTable(FacingRow Chosen, FacingRow ByThumb, IReadOnlyL
         return new(
             Row(sky.Facing),
             Row(thumb),
-            [.. Enumerable.Range(0, 10).Select(i => Row(new(5 * i, sky.Facing.AzimuthDeg)))]
+            [
+                .. Enumerable
+                    .Range(0, 1 + (int)Math.Ceiling(Math.Max(UsualMostTiltDeg, sky.Facing.TiltDeg) / StepDeg))
+                    .Select(i => Row(new(StepDeg * i, sky.Facing.AzimuthDeg))),
+            ]
         );
     }
 

@@ -36,7 +36,7 @@ internal static class PlainFormat
     public static bool IsHeading(WeatherLine line, FieldLog log)
     {
         var cells = new WeatherCells(line, log);
-        return Enumerable.Range(0, cells.Count).Any(i => Times.Any(time => time.Name == cells[i]));
+        return Enumerable.Range(0, cells.Count).Any(i => Times.Any(time => IsNamed(cells[i], time.Name)));
     }
 
     /// <summary>Reads the head.</summary>
@@ -59,8 +59,8 @@ internal static class PlainFormat
         );
         var missing = Said(remarks, "missing", (double.MinValue, double.MaxValue), log);
         var names = new WeatherCells(heading, log);
-        var time = Enumerable.Range(0, names.Count).First(i => Times.Any(each => each.Name == names[i]));
-        var isEnd = Times.First(each => each.Name == names[time]).IsEnd;
+        var time = Enumerable.Range(0, names.Count).First(i => Times.Any(each => IsNamed(names[i], each.Name)));
+        var isEnd = Times.First(each => IsNamed(names[time], each.Name)).IsEnd;
         var columns = new[]
         {
             Column(names, "global", Light, isNeeded: true),
@@ -121,7 +121,7 @@ internal static class PlainFormat
             .Range(0, names.Count)
             .SelectMany(i =>
                 units
-                    .Where(unit => names[i] == $"{quantity}_{unit.Unit}")
+                    .Where(unit => IsNamed(names[i], $"{quantity}_{unit.Unit}"))
                     .Select(unit => new PlainColumn(i, unit.ToOwn))
             )
             .ToList();
@@ -137,6 +137,9 @@ internal static class PlainFormat
 
         return found.FirstOrDefault();
     }
+
+    // Spreadsheets and people write the same names with capitals.
+    private static bool IsNamed(string cell, string name) => cell.Equals(name, StringComparison.OrdinalIgnoreCase);
 
     // '# latitude: 13.2' among the remarks.
     private static double? Said(

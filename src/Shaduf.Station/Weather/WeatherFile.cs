@@ -83,6 +83,7 @@ internal static class WeatherFile
     private static WeatherFormat Head(IEnumerator<WeatherLine> lines, Place station, FieldLog log)
     {
         var remarks = new List<WeatherLine>();
+        WeatherLine? first = null;
         while (lines.MoveNext())
         {
             var line = lines.Current;
@@ -92,6 +93,7 @@ internal static class WeatherFile
                 continue;
             }
 
+            first = line;
             if (line.Text.StartsWith($"{EpwFormat.FirstWord},", StringComparison.Ordinal))
             {
                 return EpwFormat.Head(lines, log);
@@ -113,16 +115,34 @@ internal static class WeatherFile
             break;
         }
 
-        throw new BadInputException([
-            new(
-                log.File,
-                remarks.Count + 1,
+        throw new BadInputException([NoHeading(log.File, first)]);
+    }
+
+    // Spreadsheets of many countries part the cells otherwise.
+    private static FileError NoHeading(string file, WeatherLine? first)
+    {
+        var (line, text) = (first?.Number ?? 1, first?.Text ?? "");
+        var parted =
+            text.Count(c => c == ';') > text.Count(c => c == ',') ? "semicolons"
+            : text.Contains('\t', StringComparison.Ordinal) ? "tabs"
+            : null;
+        return parted is not null
+            ? new(
+                file,
+                line,
+                1,
+                "heading",
+                $"the cells are parted by {parted}",
+                "commas between the cells, and a point as decimal mark, are accepted"
+            )
+            : new(
+                file,
+                line,
                 1,
                 "heading",
                 "this is no weather file that can be read",
                 "an EPW file, a TMY file with its heading, or a CSV with the columns hour_ending or hour_beginning, global_w_m2 and air_degC is accepted"
-            ),
-        ]);
+            );
     }
 
     private static WeatherRecord Record(WeatherFormat format, WeatherTable table, Place station, FieldLog log)

@@ -42,7 +42,14 @@ public sealed class WeatherErrorTests
 
     [Theory]
     [InlineData("", "w.csv:1:1: heading: this is no weather file that can be read")]
-    [InlineData("a;b;c\n1;2;3\n", "w.csv:1:1: heading: this is no weather file that can be read")]
+    [InlineData("\n# a remark\n\na,b,c\n1,2,3\n", "w.csv:4:1: heading: this is no weather file that can be read")]
+    [InlineData(
+        "# a remark\nhour_ending;global_w_m2;air_degC\n2021-01-01T01:00+01:00;0,5;20\n",
+        "w.csv:2:1: heading: the cells are parted by semicolons; commas between the cells, and a point as decimal mark, are accepted"
+    )]
+    [InlineData("LOCATION;a;b;c\n", "w.csv:1:1: heading: the cells are parted by semicolons")]
+    [InlineData("hour_ending\tglobal_w_m2\tair_degC\n", "w.csv:1:1: heading: the cells are parted by tabs")]
+    [InlineData("Hour_Ending,GLOBAL_W_m2,Air_DegC\n", "w.csv:1:1: file: no hour of any year has a row")]
     [InlineData(
         "hour_ending,global,air_degC\n",
         "w.csv:1:1: heading: no column of global with its unit; one column named global_w_m2, global_wh_m2, global_kj_m2, global_mj_m2 is accepted"

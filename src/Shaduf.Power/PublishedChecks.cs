@@ -12,6 +12,7 @@ public static class PublishedChecks
         .. OfArray(),
         .. OfFuse(),
         .. OfDrive(),
+        .. OfPoints(),
         .. CableChecks.All(),
         .. ProtectionChecks.All(),
         .. GuardChecks.All(),
@@ -166,6 +167,39 @@ public static class PublishedChecks
                 "power/drive-derating",
                 "kept share of current",
                 row => DriveDerating.Share(row["elevationM"], row["airDegC"])
+            ),
+        ];
+
+    private static IEnumerable<PublishedCheck> OfPoints() =>
+        [
+            new("power/motor-input", "best load", _ => MotorInput.BestLoadRatio()),
+            new(
+                "power/motor-input",
+                "electrical power by points",
+                row =>
+                    MotorInput.ElectricalW(
+                        UnknownMotor with
+                        {
+                            ShaftKW = row["shaftKW"],
+                            EfficiencyShare = row["efficiencyShare"],
+                            ByLoad = [new(0.5, row["halfShare"])],
+                        },
+                        row["shaftW"]
+                    )
+            ),
+            new(
+                "power/drive-input",
+                "input power by points",
+                row =>
+                    DriveInput.DcW(
+                        UnknownDrive with
+                        {
+                            EfficiencyShare = row["efficiencyShare"],
+                            OwnUseW = row["ownUseW"],
+                            ByOutput = [new(row["lowW"], row["lowShare"]), new(row["highW"], row["highShare"])],
+                        },
+                        row["motorW"]
+                    )
             ),
         ];
 

@@ -20,4 +20,13 @@ public sealed record DriveSheet(
     double EfficiencyShare,
     double OwnUseW,
     MotorKind Drives
-);
+)
+{
+    /// <summary>Efficiencies at other powers than the rated one, own use left out, as the sheet tells them; empty when it does not.</summary>
+    public IReadOnlyList<OutputEfficiency> ByOutput { get; init; } = [];
+}
+
+/// <summary>Efficiency of a drive at a power.</summary>
+/// <param name="OutputW">Power at the output [W], 1 to 1000000.</param>
+/// <param name="EfficiencyShare">Efficiency there, own use left out, 0.3 to 1.</param>
+public readonly record struct OutputEfficiency(double OutputW, double EfficiencyShare);

@@ -28,4 +28,13 @@ public sealed record MotorSheet(
     double PowerFactor,
     double RatedHz,
     double LowestHz
-);
+)
+{
+    /// <summary>Efficiencies at other loads than the rated one, as the sheet tells them; empty when it does not.</summary>
+    public IReadOnlyList<LoadEfficiency> ByLoad { get; init; } = [];
+}
+
+/// <summary>Efficiency of a motor at a load.</summary>
+/// <param name="LoadRatio">Power at the shaft over the rated one, 0.1 to 1.2.</param>
+/// <param name="EfficiencyShare">Efficiency there, 0.1 to 0.99.</param>
+public readonly record struct LoadEfficiency(double LoadRatio, double EfficiencyShare);

@@ -28,7 +28,16 @@ internal static class DriveCardReader
                 [("three-phase", MotorKind.ThreePhase), ("brushless-dc", MotorKind.BrushlessDc)],
                 "Kind of motor it drives."
             )
-        );
+        )
+        {
+            ByOutput = fields.Items(
+                "outputs",
+                0,
+                8,
+                "Efficiency by power at the output, own use left out; left out: the efficiency at rated power.",
+                Output
+            ),
+        };
         var lowestV = fields.Quantity("motorVoltageLow", Measure.VoltageV, 12, 700, "Lowest rated voltage of a motor.");
         var highestV = fields.Quantity(
             "motorVoltageHigh",
@@ -52,6 +61,33 @@ internal static class DriveCardReader
         return new(head.Name, head.About, head.IsPlanningData, sheet, lowestV, highestV, limits);
     }
 
+    private static OutputEfficiency Output(FieldMap fields)
+    {
+        var point = new OutputEfficiency(
+            fields.Quantity("power", Measure.PowerW, 10, 500_000, "Power at the output."),
+            fields.Quantity("efficiency", Measure.Share, 0.3, 0.99, "Efficiency there.")
+        );
+        fields.Done();
+        return point;
+    }
+
+    // More at the output takes more at the input.
+    private static void CheckOutputs(FieldMap fields, DriveSheet sheet)
+    {
+        var points = sheet.ByOutput.OrderBy(point => point.OutputW).ToList();
+        fields.RefuseUnless(
+            points
+                .Zip(points.Skip(1))
+                .All(pair =>
+                    pair.First.OutputW < pair.Second.OutputW
+                    && pair.First.OutputW / pair.First.EfficiencyShare
+                        < pair.Second.OutputW / pair.Second.EfficiencyShare
+                ),
+            "outputs",
+            "a power stands twice, or the drive would take less for more"
+        );
+    }
+
     private static void Check(FieldMap fields, DriveSheet sheet, double lowestV, double highestV)
     {
         if (lowestV > highestV)
@@ -64,6 +100,7 @@ internal static class DriveCardReader
             return;
         }
 
+        CheckOutputs(fields, sheet);
         fields.RefuseUnless(
             sheet.WindowLowV < sheet.WindowHighV && sheet.WindowHighV <= sheet.LargestDcV,
             "windowHigh",

@@ -55,6 +55,7 @@ internal static class PumpCardReader
             );
             fields.RefusedBy("curve", () => CheckShaft(fields, curve, motor));
             fields.RefusedBy("motorPower", () => CheckMotor(fields, motor));
+            fields.RefusedBy("motorLoads", () => CheckLoads(fields, motor));
         }
 
         return card;
@@ -165,7 +166,42 @@ internal static class PumpCardReader
             ),
             fields.Quantity("ratedFrequency", Measure.FrequencyHz, 10, 400, "Rated frequency."),
             fields.Quantity("lowestFrequency", Measure.FrequencyHz, 0, 200, "Lowest frequency in continuous running.")
+        )
+        {
+            ByLoad = fields.Items("motorLoads", 0, 8, "Motor efficiency at other loads than the rated one.", Load),
+        };
+
+    private static LoadEfficiency Load(FieldMap fields)
+    {
+        var point = new LoadEfficiency(
+            fields.Quantity("load", Measure.Share, 0.1, 1.2, "Power at the shaft over the rated one."),
+            fields.Quantity("efficiency", Measure.Share, 0.1, 0.98, "Motor efficiency there.")
         );
+        fields.Done();
+        return point;
+    }
+
+    // Each load once, and more at the shaft takes more from the cable.
+    private static void CheckLoads(FieldMap fields, MotorSheet motor)
+    {
+        fields.RefuseUnless(
+            motor.ByLoad.Select(point => point.LoadRatio).Append(1).Distinct().Count() == motor.ByLoad.Count + 1,
+            "motorLoads",
+            "a load stands twice, or the rated one stands here too: motorEfficiency tells that"
+        );
+        if (fields.AreSound("motorLoads"))
+        {
+            double[] takenW =
+            [
+                .. Enumerable.Range(0, 121).Select(i => MotorInput.ElectricalW(motor, i * 10 * motor.ShaftKW)),
+            ];
+            fields.RefuseUnless(
+                takenW.Zip(takenW.Skip(1), (less, more) => more > less).All(grows => grows),
+                "motorLoads",
+                "with these efficiencies the motor would take less for more"
+            );
+        }
+    }
 
     // Power, voltage, current, efficiency and power factor are one data sheet's: within 15 %, for rounding and for service
     // factors; common practice, no source.

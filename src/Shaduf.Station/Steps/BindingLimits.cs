@@ -14,6 +14,11 @@ internal static class BindingLimits
     /// <returns>The limit.</returns>
     public static BindingLimit Of(SizingGround ground, PumpSearch chosen, IReadOnlyList<PumpSearch> all)
     {
+        if (ground.Source.Exhausted(ground.Demand) is { } exhausted)
+        {
+            return exhausted;
+        }
+
         var month = ground.Demand.PeakMonth;
         var needM3PerDay = ground.Demand.M3PerDay[month];
         if (TooWide(ground, all) is { } pump)

@@ -127,6 +127,24 @@ public sealed record Intake(
     }
 
     /// <inheritdoc/>
+    internal override BindingLimit? Exhausted(DemandYear demand)
+    {
+        var month = Enumerable.Range(0, 12).MaxBy(each => demand.M3PerDay[each] - Limits.DayM3[each]);
+        var (askedM3, mayM3) = (demand.M3PerDay[month], Limits.DayM3[month]);
+        return askedM3 > mayM3
+            ? new(
+                "licence",
+                Invariant(
+                    $"no more than {mayM3:0.#} m3 a day may be taken in {YearCalendarNames.Months[month]}, and {askedM3:0.#} m3 are asked for"
+                ),
+                askedM3,
+                mayM3,
+                "m3/d"
+            )
+            : null;
+    }
+
+    /// <inheritdoc/>
     internal override IReadOnlyList<SourcePipe> Pipes(
         SizingGround ground,
         PumpCard pump,

@@ -74,7 +74,7 @@ public sealed record LowestSpeed(
             "electrics/lowest-speed",
             SetHz > HighestHz + 0.05 ? FindingStatus.Stop : FindingStatus.Look,
             Invariant(
-                $"set the drive's lowest frequency to {SetHz:0.0} Hz and let it stop below: the motor bears {MotorHz:0.#} Hz, water flows from {NoFlowHz:0.0} Hz on, and {cooled}{start}"
+                $"set the drive's lowest frequency to {SetHz:0.0} Hz and let it stop below: the motor bears {MotorHz:0.#} Hz, {(NoFlowHz <= HighestHz ? "water flows" : "water would flow only")} from {NoFlowHz:0.0} Hz on, and {cooled}{start}"
             ),
             SetHz,
             HighestHz,

@@ -1,3 +1,4 @@
+using Shaduf.Power;
 using Shaduf.Water;
 using Shaduf.Working;
 using static System.FormattableString;
@@ -50,6 +51,8 @@ internal static class PumpWorking
         var (hydraulics, speedRatio) = (design.Sizing.Hydraulics, design.Sizing.Table.HighestRatio);
         var efficiency = hydraulics.Curve.EfficiencyShare(flowM3PerS, speedRatio);
         var shaftW = hydraulicW / efficiency;
+        var motorW = MotorInput.ElectricalW(design.Choice.Pump.Motor, shaftW);
+        var outputW = motorW / Hydraulics.MotorCableKeptShare;
         yield return new(
             "P_2",
             "P_hyd / eta_p",
@@ -63,7 +66,7 @@ internal static class PumpWorking
             "P_dc",
             "motor, cable and drive",
             Invariant(
-                $"motor {design.Choice.Pump.Motor.EfficiencyShare:0.00} at rated power, cable {Hydraulics.MotorCableKeptShare:0.00}, drive {design.Choice.Drive.Sheet.EfficiencyShare:0.00}"
+                $"motor {shaftW / motorW:0.000} at {shaftW / 10 / design.Choice.Pump.Motor.ShaftKW:0} % of its load, cable {Hydraulics.MotorCableKeptShare:0.00}, drive {outputW / DriveInput.DcW(design.Choice.Drive.Sheet, outputW):0.000} with its own use"
             ),
             hydraulics.InputW(shaftW),
             "W",

@@ -14,7 +14,7 @@ namespace Shaduf.Station;
 public sealed record PumpVerdict(PumpCard Pump, string Outcome, double? Cost, double? WorstShare);
 
 /// <summary>The limit that keeps every arrangement from serving the brief, and by how much.</summary>
-/// <param name="Kind">yield, head, power, curve, drive, casing, rack, price, shade.</param>
+/// <param name="Kind">yield, licence, head, power, curve, drive, casing, cavitation, rack, price, shade.</param>
 /// <param name="Says">The limit in plain words.</param>
 /// <param name="Value">What is needed.</param>
 /// <param name="Allowed">What there is.</param>

@@ -56,6 +56,11 @@ public abstract record Source(double RestDryM, double YieldM3PerH, IReadOnlyList
     /// <returns>The reason in words.</returns>
     internal abstract string? Forbids(Hydraulics hydraulics, double flowM3PerH);
 
+    /// <summary>Why the source cannot give what is asked, whatever pump draws; null when it can.</summary>
+    /// <param name="demand">What is asked.</param>
+    /// <returns>The limit that binds.</returns>
+    internal abstract BindingLimit? Exhausted(DemandYear demand);
+
     /// <summary>Pipes that may join the water to the main, cheapest first.</summary>
     /// <param name="ground">All that is settled before the choice.</param>
     /// <param name="pump">The pump.</param>

@@ -122,6 +122,20 @@ public sealed record Well(
     internal override string? Forbids(Hydraulics hydraulics, double flowM3PerH) => null;
 
     /// <inheritdoc/>
+    internal override BindingLimit? Exhausted(DemandYear demand) =>
+        SeasonM > 0 && RestDryM >= BottomM
+            ? new(
+                "yield",
+                Invariant(
+                    $"a season of pumping so much drains the source; at its yield of {YieldM3PerH:0.##} m3/h it gives {YieldM3PerH * TestedWell.PumpingH:0} m3 on a day of {TestedWell.PumpingH:0} h"
+                ),
+                demand.M3PerDay.Max(),
+                YieldM3PerH * TestedWell.PumpingH,
+                "m3/d"
+            )
+            : null;
+
+    /// <inheritdoc/>
     internal override IReadOnlyList<SourcePipe> Pipes(
         SizingGround ground,
         PumpCard pump,

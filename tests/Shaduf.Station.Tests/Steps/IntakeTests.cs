@@ -119,6 +119,17 @@ public sealed class IntakeTests
     }
 
     [Fact]
+    public void A_month_that_may_give_too_little_is_named_with_what_is_asked()
+    {
+        var design = SmallDesign.Of(brief => Beside(brief)["mayTakePerDay"] = "2 m3/d");
+        var limit = design.Sizing.Limit!;
+        Assert.Equal("licence", limit.Kind);
+        Assert.Equal(2, limit.Allowed, 9);
+        Assert.Equal(design.Demand.M3PerDay.Max(), limit.Value, 9);
+        Assert.Contains("2 m3 a day may be taken", Found(design, "sizing/limit").Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_built_is_priced_and_nothing_of_a_borehole_is()
     {
         var lines = s_river.Value.Bill.Lines;

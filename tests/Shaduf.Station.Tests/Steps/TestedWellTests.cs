@@ -115,6 +115,21 @@ public sealed class TestedWellTests
         );
     }
 
+    [Fact]
+    public void A_season_that_drains_the_source_is_the_limit_that_binds()
+    {
+        var design = SmallDesign.Of(brief =>
+        {
+            AddLongTest(brief);
+            brief["uses"]!["people"]!["count"] = 60000;
+            brief["uses"]!["people"]!["each"] = "50 L/d";
+        });
+        var well = Assert.IsType<Well>(design.Source);
+        Assert.Equal("yield", design.Sizing.Limit!.Kind);
+        Assert.Equal(well.YieldM3PerH * TestedWell.PumpingH, design.Sizing.Limit.Allowed, 9);
+        Assert.Equal(design.Demand.M3PerDay.Max(), design.Sizing.Limit.Value, 9);
+    }
+
     private static TestedWell TestedOf(Survey survey) => ((WellSurvey)survey.Source).Tested;
 
     private static void AddLongTest(JsonNode brief)

@@ -27,6 +27,7 @@ public static class PublishedChecks
         .. PublishedMembers.All,
         .. PublishedWelds.All,
         .. PublishedPlates.All,
+        .. PublishedOneLine.All,
         new("steel/wind-pressure", "roughness", row => WindPressure.RoughnessFactor(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "turbulence", row => WindPressure.TurbulenceShare(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "exposure", row => WindPressure.ExposureFactor(TerrainOf(row), row["heightM"])),

@@ -34,6 +34,18 @@ public sealed class FlowTests
     }
 
     [Fact]
+    public void A_chapter_goes_on_below_a_short_tail_and_begins_a_page_after_a_long_one()
+    {
+        var mm = SampleDocument.Style.Body.HeightMm;
+        Block Filled(double share) => new Figure(new(new(100, mm * share), []), "so much of the page");
+        var next = new Heading(1, "the next chapter");
+        Assert.Single(Lay(Filled(0.3), new ChapterBreak(), next));
+        Assert.Equal(2, Lay(Filled(0.6), new ChapterBreak(), next).Count);
+        Assert.Equal(2, Lay(Filled(0.3), new PageBreak(), next).Count);
+        Assert.Single(Lay(new ChapterBreak(), next));
+    }
+
+    [Fact]
     public void TheSampleDocumentIsClean() => AssertClean(SampleDocument.Pages());
 
     [Fact]

@@ -26,8 +26,8 @@ internal sealed record Piece(double HeightMm, IReadOnlyList<SceneItem> Items)
     /// <summary>What stands above it again when it starts a page: a table's header.</summary>
     public Piece? Repeat { get; init; }
 
-    /// <summary>Whether it ends the page.</summary>
-    public bool IsBreak { get; init; }
+    /// <summary>Share of the page that must be filled for it to end the page; null when it does not end it.</summary>
+    public double? BreaksPastShare { get; init; }
 
     /// <summary>The pieces one under the other, as one box.</summary>
     internal static (double HeightMm, IReadOnlyList<SceneItem> Items) Stacked(IEnumerable<Piece> pieces)

@@ -85,9 +85,13 @@ public static class Flow
 
         private void Add(Piece piece)
         {
-            if (piece.IsBreak)
+            if (piece.BreaksPastShare is { } share)
             {
-                Turn();
+                if (yMm - body.TopMm >= share * body.HeightMm)
+                {
+                    Turn();
+                }
+
                 return;
             }
 

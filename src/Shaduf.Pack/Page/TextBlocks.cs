@@ -112,5 +112,14 @@ public sealed record Bullets(IReadOnlyList<RichText> Points, BulletMark Mark = B
 /// <summary>The rest of the page stays empty.</summary>
 public sealed record PageBreak : Block
 {
-    internal override IReadOnlyList<Piece> Lay(Room room) => [new(0, []) { IsBreak = true }];
+    internal override IReadOnlyList<Piece> Lay(Room room) => [new(0, []) { BreaksPastShare = 0 }];
+}
+
+/// <summary>A chapter ends: the next one begins on a new page, unless this one is hardly filled.</summary>
+public sealed record ChapterBreak : Block
+{
+    // Less than this of the page: judgement, no source.
+    private const double FilledShare = 0.45;
+
+    internal override IReadOnlyList<Piece> Lay(Room room) => [new(0, []) { BreaksPastShare = FilledShare }];
 }

@@ -95,7 +95,7 @@ public static class DesignRun
     {
         var (brief, survey, sizing) = (ground.Brief, ground.Survey, shaded.Sizing);
         var (rack, guard, choice) = (shaded.Layout.Rack, shaded.Guard, sizing.Choice);
-        var electrics = Electrics.Of(sizing, ground, rack, LightningAsk.Of(guard.Lightning));
+        var electrics = shaded.Electrics;
         return new(
             electrics,
             rack,
@@ -160,6 +160,7 @@ public static class DesignRun
                 (survey["record-low"], design.Brief.Site.ElevationM),
                 table.HighestRatio
             ),
+            .. ElectricFindings.Wiring(works.Electrics, design.Brief.Array.Losses),
             .. works.Rack.Findings(design.Brief.Site, choice.Module),
             .. Footings.Findings(design.Brief.Site),
             .. GuardFindings.Of(works.Guard),

@@ -9,6 +9,9 @@ internal static class CableRuns
     /// <summary>Largest drop from array to drive; common practice, no source.</summary>
     public const double DirectDropShare = 0.02;
 
+    // Largest drop from drive to motor; common practice, no source.
+    private const double MotorDropShare = 0.03;
+
     /// <summary>Bought beyond the measured way: slack, loops and ends; common practice, no source.</summary>
     public const double WasteShare = 0.05;
 
@@ -48,7 +51,7 @@ internal static class CableRuns
         [
             Strings(choice, survey, shelf, layout, (hasMain, protection.Fuse)),
             .. hasMain ? [Main(choice, survey, shelf)] : Array.Empty<CableRun>(),
-            Motor(choice, survey, shelf),
+            Motor(choice.Pump.Motor, choice.Lift, survey, shelf),
         ];
     }
 
@@ -105,9 +108,14 @@ internal static class CableRuns
         return Run("dc-cable", "box to drive", (shelf, CableUse.String), duty, 2 * duty.LengthM);
     }
 
-    private static CableRun Motor(Choice choice, Survey survey, CardShelf shelf)
+    /// <summary>Sizes the cable from the drive to the motor, which hangs on the pump and its pipes alone.</summary>
+    /// <param name="motor">The motor.</param>
+    /// <param name="lift">The pipes.</param>
+    /// <param name="survey">Settled figures.</param>
+    /// <param name="shelf">The cards.</param>
+    /// <returns>The run.</returns>
+    public static CableRun Motor(MotorSheet motor, Lift lift, Survey survey, CardShelf shelf)
     {
-        var motor = choice.Pump.Motor;
         var supply =
             motor.Kind == MotorKind.ThreePhase
                 ? CableSupply.ThreePhase(motor.PowerFactor, motor.RatedHz)
@@ -116,22 +124,22 @@ internal static class CableRuns
             motor.RatedA,
             motor.RatedA,
             motor.RatedV,
-            1 - Hydraulics.MotorCableKeptShare,
+            MotorDropShare,
             supply,
             MotorConductorDegC,
-            MotorWay(choice, survey)
+            MotorWay(lift, survey)
         );
         return Run("motor-cable", "drive to motor", (shelf, CableUse.Motor), duty, duty.LengthM);
     }
 
     // The card's figure for air is taken in the duct and in the water too: the true ones are higher.
-    private static ImmutableArray<CableStretch> MotorWay(Choice choice, Survey survey)
+    private static ImmutableArray<CableStretch> MotorWay(Lift lift, Survey survey)
     {
         var airDegC = Electrics.DriveAirDegCOf(survey);
         var groundDegC = Math.Clamp(survey.Climate.AirDegC.Max(), 0, 50);
         var waterDegC = survey["water-temperature"];
         var atDriveM = Math.Min(AtDriveM, survey["motor-cable"] / 2);
-        var (cableM, where) = choice.Lift.Foot.Cable;
+        var (cableM, where) = lift.Foot.Cable;
         return
         [
             new("in the air", atDriveM, airDegC, Ampacity.AirTemperatureFactor(Insulation.Pvc70, airDegC)),

@@ -52,7 +52,7 @@ public sealed record DieselSet(
 
         var motorKW =
             MotorInput.ElectricalW(hydraulics.Pump.Motor, table.Points[^1].ShaftW)
-            / Hydraulics.MotorCableKeptShare
+            / hydraulics.Feed.CableKeptShare
             / 1000;
         var ratedKW = SizesKW.FirstOrDefault(size => size >= motorKW * StartFactor);
         var hours = waterM3 / table.FullFlowM3PerH;

@@ -32,6 +32,26 @@ internal static class ElectricFindings
             .. ProtectionFindings.Of(electrics, choice),
         ];
 
+    /// <summary>The share that the brief says its direct-current cables lose, beside that of the cables chosen.</summary>
+    /// <param name="electrics">The electrics.</param>
+    /// <param name="losses">What the brief says.</param>
+    /// <returns>The finding, where the brief says it.</returns>
+    public static IEnumerable<Finding> Wiring(Electrics electrics, LossesBrief losses)
+    {
+        if (losses.WiringShare is { } given)
+        {
+            yield return new(
+                "electrics/wiring",
+                electrics.DirectDropShare <= given ? FindingStatus.Holds : FindingStatus.Look,
+                "drop of the chosen direct-current cables at full sun against the brief's array.losses.wiring, which the year run takes",
+                electrics.DirectDropShare * 100,
+                given * 100,
+                "%",
+                "brief; Ohm's law"
+            );
+        }
+    }
+
     private static IEnumerable<Finding> Voltages(Electrics electrics, Choice choice, double coldDegC)
     {
         var (module, drive) = (choice.Module.Sheet, choice.Drive.Sheet);

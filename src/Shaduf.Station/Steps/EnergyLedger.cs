@@ -153,7 +153,7 @@ public sealed record EnergyLedger(IReadOnlyList<LedgerRow> Rows)
             var flowM3PerH = sizing.Table.FlowM3PerH(offeredW);
             var (shaftW, pipesM, drawdownM) = flowM3PerH > 0 ? Between(offeredW) : default;
             var motorW = flowM3PerH > 0 ? MotorInput.ElectricalW(sizing.Hydraulics.Pump.Motor, shaftW) : 0;
-            var outputW = motorW / Hydraulics.MotorCableKeptShare;
+            var outputW = motorW / sizing.Hydraulics.Feed.CableKeptShare;
             var weightW = weightNPerM3 * flowM3PerH / 3600;
             yield return ("start", flowM3PerH > 0 ? offeredW : 0);
             yield return ("full", flowM3PerH > 0 ? DriveInput.DcW(sizing.Hydraulics.Drive.Sheet, outputW) : 0);

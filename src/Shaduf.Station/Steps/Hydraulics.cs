@@ -8,11 +8,11 @@ namespace Shaduf.Station;
 /// <param name="Curve">Its fitted curve.</param>
 /// <param name="Drive">The drive.</param>
 /// <param name="Lift">The pipes.</param>
-/// <param name="FilterDropShare">Drop in the filter between drive and motor as a share of the motor's voltage.</param>
-public sealed record Hydraulics(PumpCard Pump, IPumpCurve Curve, DriveCard Drive, Lift Lift, double FilterDropShare)
+/// <param name="Feed">Filter and cable between drive and motor.</param>
+public sealed record Hydraulics(PumpCard Pump, IPumpCurve Curve, DriveCard Drive, Lift Lift, MotorFeed Feed)
 {
-    /// <summary>Share of the drive's output that reaches the motor; the cable is sized to keep it.</summary>
-    public const double MotorCableKeptShare = 0.97;
+    /// <summary>Lowest frequency that the drive is set to [Hz]; the motor's own until it is known.</summary>
+    public double LowestHz { get; init; } = Pump.Motor.LowestHz;
 
     /// <summary>Flow by power, up to a share of the rated speed.</summary>
     /// <param name="highestSpeedRatio">Highest speed that the array's voltage allows, as a share of rated speed, above 0 to 1.</param>
@@ -20,7 +20,7 @@ public sealed record Hydraulics(PumpCard Pump, IPumpCurve Curve, DriveCard Drive
     /// <returns>The table.</returns>
     public PumpTable Table(double highestSpeedRatio, double yieldM3PerH)
     {
-        var lowest = Math.Min(Pump.Motor.LowestHz / Pump.Motor.RatedHz, highestSpeedRatio);
+        var lowest = Math.Min(LowestHz / Pump.Motor.RatedHz, highestSpeedRatio);
         return PumpTable.Build(Curve, Lift.System, new(lowest, highestSpeedRatio, yieldM3PerH / 3600), InputW);
     }
 
@@ -28,7 +28,7 @@ public sealed record Hydraulics(PumpCard Pump, IPumpCurve Curve, DriveCard Drive
     /// <param name="shaftW">Power at the shaft [W], at least 0.</param>
     /// <returns>Power at the drive's input [W].</returns>
     public double InputW(double shaftW) =>
-        DriveInput.DcW(Drive.Sheet, MotorInput.ElectricalW(Pump.Motor, shaftW) / MotorCableKeptShare);
+        DriveInput.DcW(Drive.Sheet, MotorInput.ElectricalW(Pump.Motor, shaftW) / Feed.CableKeptShare);
 
     /// <summary>
     /// Highest speed that an aged string's voltage on the hottest day allows, as a share of rated speed. No boost is counted:
@@ -45,6 +45,6 @@ public sealed record Hydraulics(PumpCard Pump, IPumpCurve Curve, DriveCard Drive
         var hotV = stringV * (1 - CableRuns.DirectDropShare);
         return Pump.Motor.Kind == MotorKind.BrushlessDc
             ? Math.Min(1, hotV / Pump.Motor.RatedV)
-            : BusVoltage.SpeedRatio(hotV, Pump.Motor.RatedV, 1 - MotorCableKeptShare + FilterDropShare);
+            : BusVoltage.SpeedRatio(hotV, Pump.Motor.RatedV, Feed.CableDropShare + Feed.FilterDropShare);
     }
 }

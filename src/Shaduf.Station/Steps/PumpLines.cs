@@ -61,6 +61,7 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
     /// <summary>The lines of a pump, one at a time.</summary>
     public IEnumerable<PumpLine> Of(PumpCard pump) =>
         from hydraulics in OnPipes(pump)
+        where isLoose || hydraulics.Feed.Serves
         from module in ground.Modules
         where HasRack(module)
         from line in Arrays(hydraulics, module)
@@ -103,6 +104,10 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         Math.Floor(hydraulics.SpeedByVoltageRatio(module.Sheet, series, ground.HotCellDegC, ground.AgeYears) * 100)
         / 100;
 
+    /// <summary>Whether there are pipes for a pump, but for none of them a cable and a filter to its motor.</summary>
+    public bool LacksFeed(PumpCard pump) =>
+        OnPipes(pump).ToList() is { Count: > 0 } all && !all.Exists(each => each.Feed.Serves);
+
     private bool HasRack(ModuleCard module) => RackSections.Of(ground.Brief.Rack, module, ground.Shelf) is not null;
 
     private IEnumerable<Hydraulics> OnPipes(PumpCard pump)
@@ -113,8 +118,8 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
             from foot in ground.Source.Pipes(ground, pump, bestM3PerH, curve.ShutOffHeadM)
             from main in Pipes.Mains(ground, bestM3PerH, curve.ShutOffHeadM)
             let lift = Lift.Of(ground.Brief, ground.Survey, ground.Source, foot, main)
-            let filter = MotorFilter.Of(pump, drive, Electrics.MotorCableM(ground.Survey, lift), ground.Shelf)
-            select new Hydraulics(pump, curve, drive, lift, filter.DropShare);
+            let feed = MotorFeed.Of(pump, drive, lift, ground.Survey, ground.Shelf)
+            select new Hydraulics(pump, curve, drive, lift, feed);
     }
 
     private IEnumerable<PumpLine> Arrays(Hydraulics hydraulics, ModuleCard module)

@@ -68,6 +68,16 @@ internal static class PumpReasons
             );
         }
 
+        if (lines.LacksFeed(pump))
+        {
+            return (
+                "cable",
+                Invariant(
+                    $"no cable card feeds its motor of {pump.Motor.RatedV:0} V and {pump.Motor.RatedA:0.0} A so far off within its drop, or no drive and filter card bears so long a cable"
+                )
+            );
+        }
+
         var tried = drives
             .SelectMany(drive => ground.Modules.Select(module => (module, drive, Range: lines.SeriesOf(module, drive))))
             .ToList();

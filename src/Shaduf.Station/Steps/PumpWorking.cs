@@ -52,7 +52,7 @@ internal static class PumpWorking
         var efficiency = hydraulics.Curve.EfficiencyShare(flowM3PerS, speedRatio);
         var shaftW = hydraulicW / efficiency;
         var motorW = MotorInput.ElectricalW(design.Choice.Pump.Motor, shaftW);
-        var outputW = motorW / Hydraulics.MotorCableKeptShare;
+        var outputW = motorW / hydraulics.Feed.CableKeptShare;
         yield return new(
             "P_2",
             "P_hyd / eta_p",
@@ -66,7 +66,7 @@ internal static class PumpWorking
             "P_dc",
             "motor, cable and drive",
             Invariant(
-                $"motor {shaftW / motorW:0.000} at {shaftW / 10 / design.Choice.Pump.Motor.ShaftKW:0} % of its load, cable {Hydraulics.MotorCableKeptShare:0.00}, drive {outputW / DriveInput.DcW(design.Choice.Drive.Sheet, outputW):0.000} with its own use"
+                $"motor {shaftW / motorW:0.000} at {shaftW / 10 / design.Choice.Pump.Motor.ShaftKW:0} % of its load, cable {hydraulics.Feed.CableKeptShare:0.000}, drive {outputW / DriveInput.DcW(design.Choice.Drive.Sheet, outputW):0.000} with its own use"
             ),
             hydraulics.InputW(shaftW),
             "W",

@@ -7,7 +7,8 @@ namespace Shaduf.Station;
 /// <param name="Sky">The sky with the modules in the chosen plane, skyline and shade counted.</param>
 /// <param name="Layout">Where everything stands.</param>
 /// <param name="Guard">Light, earth and fence.</param>
-public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Guard Guard)
+/// <param name="Electrics">Strings, cables and what protects them.</param>
+public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Guard Guard, Electrics Electrics)
 {
     // Each round knows the shade of the array that the round before chose; from the third on it also asks for as much more
     // as an array's own shade has taken beyond that.
@@ -79,15 +80,42 @@ public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Gu
         var guard = Guard.Of(ground.Brief, ground.Survey, open, choice.Tank, rack, ground.Shelf);
         var layout = ArrayLayout.Of(ground.Brief, choice, rack, guard);
         var sky = Behind(ground, open, layout);
+        var electrics = Electrics.Of(sizing, ground, rack, LightningAsk.Of(guard.Lightning));
         return new(
-            sizing with
+            Wired(ground, sizing, electrics) with
             {
                 ModuleW = Sizing.ModuleYearW(choice.Module, sky.Year, sky.Light),
             },
             sky,
             layout,
-            guard
+            guard,
+            electrics
         );
+    }
+
+    // The search takes the drop that cables may have at most, and the motor's own lowest speed; what was chosen has its
+    // cables, and its drive is set.
+    private static Sizing Wired(SizingGround ground, Sizing sizing, Electrics electrics)
+    {
+        var losses = ground.Brief.Array.Losses.WiringShare is null
+            ? sizing.Losses with
+            {
+                WiringShare = 1 - electrics.DirectDropShare,
+            }
+            : sizing.Losses;
+        var lowest = electrics.Lowest;
+        if (!(lowest.SetHz < lowest.HighestHz))
+        {
+            return sizing with { Losses = losses };
+        }
+
+        var hydraulics = sizing.Hydraulics with { LowestHz = lowest.SetHz };
+        return sizing with
+        {
+            Losses = losses,
+            Hydraulics = hydraulics,
+            Table = hydraulics.Table(sizing.VoltageSpeedRatio, ground.Source.YieldM3PerH),
+        };
     }
 
     private static Sky Behind(SizingGround ground, Sky sky, ArrayLayout layout) =>

@@ -14,7 +14,7 @@ namespace Shaduf.Station;
 public sealed record PumpVerdict(PumpCard Pump, string Outcome, double? Cost, double? WorstShare);
 
 /// <summary>The limit that keeps every arrangement from serving the brief, and by how much.</summary>
-/// <param name="Kind">yield, licence, head, power, curve, drive, casing, cavitation, rack, price, shade.</param>
+/// <param name="Kind">yield, licence, head, power, curve, drive, cable, casing, cavitation, rack, price, shade.</param>
 /// <param name="Says">The limit in plain words.</param>
 /// <param name="Value">What is needed.</param>
 /// <param name="Allowed">What there is.</param>
@@ -150,6 +150,7 @@ public sealed record Sizing(
             .Where(result => result.Best is not null)
             .OrderBy(result => result.Why == "casing")
             .ThenByDescending(result => result.Share)
+            .ThenBy(result => result.Why == "cable")
             .ThenBy(result => result.Best!.Cost)
             .FirstOrDefault()
         ?? throw new InvalidOperationException("no pump card could be arranged at all");

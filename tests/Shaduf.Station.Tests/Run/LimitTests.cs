@@ -124,7 +124,8 @@ public sealed class LimitTests
             "rows: 4",
             ("elevation: 1297 m", "elevation: 1262 m"),
             ("elevation: 1284 m", "elevation: 1262 m"),
-            ("tankInlet: 1300.4 m", "tankInlet: 1265.4 m")
+            ("tankInlet: 1300.4 m", "tankInlet: 1265.4 m"),
+            ("motorCable: 25 m", "motorCable: 1 m")
         );
         var sizing = DesignRun.Run(scratch.Read(brief)).Sizing;
         Assert.NotNull(sizing.Limit);

@@ -1,4 +1,5 @@
 using Shaduf.Sun;
+using Shaduf.Working;
 
 namespace Shaduf.Station.Tests;
 
@@ -53,7 +54,57 @@ public sealed class EnergyLedgerTests
         Assert.Equal(0.98, Kept("wiring"), 1e-12);
         Assert.Equal(0.98, Kept("tracking"), 1e-12);
         Assert.Equal(Math.Pow(1 - 0.004, 9), Kept("age"), 1e-12);
-        Assert.Equal(Hydraulics.MotorCableKeptShare, Kept("motor-cable"), 1e-12);
+        Assert.Equal(Small.Value.Sizing.Hydraulics.Feed.CableKeptShare, Kept("motor-cable"), 1e-12);
+    }
+
+    [Fact]
+    public void What_the_motor_s_cable_keeps_is_what_it_does_not_turn_to_heat()
+    {
+        var motor = Small.Value.Choice.Pump.Motor;
+        var motorW = motor.ShaftKW * 1000 / motor.EfficiencyShare;
+        var lossW = Small.Value.Works.Electrics.MotorCable.Choice.Fit!.LossW;
+        Assert.Equal(motorW / (motorW + lossW), Kept("motor-cable"), 1e-3);
+    }
+
+    [Fact]
+    public void Where_the_brief_is_silent_the_direct_current_cables_lose_what_those_chosen_drop()
+    {
+        var design = SmallDesign.Of(brief => brief["array"]!["losses"]!.AsObject().Remove("wiring"));
+        var row = design.Ledger.Rows.ToList().FindIndex(each => each.Id == "wiring");
+        Assert.Equal(1 - design.Works.Electrics.DirectDropShare, design.Ledger.KeptShare(row), 1e-12);
+        Assert.InRange(design.Ledger.KeptShare(row), 0.98, 0.9999);
+        Assert.DoesNotContain(design.Findings, finding => finding.Id == "electrics/wiring");
+        Assert.Single(Small.Value.Findings, finding => finding.Id == "electrics/wiring");
+    }
+
+    [Fact]
+    public void The_year_runs_no_slower_than_the_drive_is_set()
+    {
+        var design = Examples.DesignOf("homestead");
+        var (sizing, lowest) = (design.Sizing, design.Works.Electrics.Lowest);
+        Assert.True(lowest.SetHz < lowest.HighestHz);
+        Assert.True(
+            sizing.Table.Points.Min(point => point.Operating.SpeedRatio) * sizing.Hydraulics.Pump.Motor.RatedHz
+                >= lowest.SetHz - 1e-9
+        );
+    }
+
+    [Fact]
+    public void A_pump_that_no_cable_can_feed_is_passed_over_with_the_reason()
+    {
+        var design = SmallDesign.Of(brief => brief["array"]!["motorCable"] = "2000 m");
+        Assert.NotNull(design.Sizing.Limit);
+        Assert.Contains(
+            design.Sizing.Verdicts,
+            verdict => verdict.Outcome.Contains("no cable card feeds its motor", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void A_wiring_share_below_what_the_cables_drop_is_looked_at()
+    {
+        var design = SmallDesign.Of(brief => brief["array"]!["losses"]!["wiring"] = "0 %");
+        Assert.Equal(FindingStatus.Look, design.Findings.Single(finding => finding.Id == "electrics/wiring").Status);
     }
 
     [Fact]

@@ -43,6 +43,10 @@ public sealed class RotorTests
         brief["uses"]!.AsObject().Remove("plots");
         brief["rack"] = null;
         brief["array"]!["module"] = "module-200";
+
+        // So near that the shelf's thickest cable feeds its 72 V.
+        brief["array"]!["motorCable"] = "1 m";
+        brief["source"]!["pumpSetting"] = "50 m";
         var design = DesignRun.Run(scratch.Read(brief.ToJsonString()));
         Assert.Null(design.Sizing.Limit);
         var rotor = Assert.IsType<HelicalRotor>(design.Choice.Pump.Curve);

@@ -177,8 +177,13 @@ public sealed class SizingTests
                     pump.Curve,
                     drive,
                     lift,
-                    MotorFilter.Of(pump, drive, Electrics.MotorCableM(ground.Survey, lift), ground.Shelf).DropShare
+                    MotorFeed.Of(pump, drive, lift, ground.Survey, ground.Shelf)
                 );
+                if (!hydraulics.Feed.Serves)
+                {
+                    continue;
+                }
+
                 var range = StringSizing.InWindow(
                     module.Sheet,
                     drive.Sheet,

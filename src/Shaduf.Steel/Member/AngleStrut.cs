@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Steel;
 
@@ -63,5 +64,57 @@ public static class AngleStrut
                 compressionN / ResistanceN(section, grade, lengthMm, factors),
                 "EN 1993-1-1:2005, 6.3.1 and annex BB.1.2"
             );
+    }
+
+    /// <summary>The working of the check.</summary>
+    /// <param name="section">The angle.</param>
+    /// <param name="grade">Its steel.</param>
+    /// <param name="compressionN">Compression [N].</param>
+    /// <param name="lengthMm">Length between its welds [mm].</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> Lines(
+        MemberSection section,
+        SteelGrade grade,
+        double compressionN,
+        double lengthMm,
+        SteelFactors? factors = null
+    )
+    {
+        const string method = "steel/angle-strut";
+        var slenderness = SlendernessRatio(section, grade, lengthMm);
+        var resistanceKN = ResistanceN(section, grade, lengthMm, factors) / 1000;
+        var gyrations = Invariant($"L {lengthMm:0} mm, i_v {section.LeastGyrationMm:0.00} mm, ");
+        return
+        [
+            new(
+                "λ_eff",
+                "larger of 0.35 + 0.7 λ_v and 0.50 + 0.7 λ_y",
+                gyrations + Invariant($"i_y {section.GyrationYMm:0.00} mm"),
+                slenderness,
+                "",
+                method,
+                "EN 1993-1-1:2005, annex BB.1.2"
+            ),
+            new(
+                "N_b,Rd",
+                "χ A f_y/γ_M1",
+                Invariant($"{FlexuralBuckling.ReductionFactor(slenderness, section.Curve):0.000} · ")
+                    + Invariant($"{section.Frame.AreaMm2:0} · {grade.YieldNPerMm2:0}"),
+                resistanceKN,
+                "kN",
+                method,
+                "EN 1993-1-1:2005, equation 6.47"
+            ),
+            new(
+                "share",
+                "N/N_b,Rd",
+                Invariant($"{compressionN / 1000:0.00}/{resistanceKN:0.00}"),
+                compressionN / 1000 / resistanceKN,
+                "",
+                method,
+                "EN 1993-1-1:2005, equation 6.46"
+            ),
+        ];
     }
 }

@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Steel;
 
@@ -118,4 +119,59 @@ public static class ModuleHolding
         Within.Require(allowedN, 1, 100_000, "N");
         return new(forceN / allowedN, "clamp's card");
     }
+
+    /// <summary>The working of the module's own check.</summary>
+    /// <param name="pressureNPerM2">Characteristic pressure of the module's zone [N/m2].</param>
+    /// <param name="testNPerM2">Test load of its card [N/m2].</param>
+    /// <param name="safetyFactor">Safety between test and design load.</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> ModuleLines(double pressureNPerM2, double testNPerM2, double safetyFactor) =>
+        [
+            Step(
+                "p_allowed",
+                "test load/safety",
+                Invariant($"{testNPerM2:0}/{safetyFactor:0.00}"),
+                (AllowedNPerM2(testNPerM2, safetyFactor), "N/m²"),
+                "IEC 61215-2, MQT 16"
+            ),
+            Step(
+                "share",
+                "p/p_allowed",
+                Invariant($"{pressureNPerM2:0}/{AllowedNPerM2(testNPerM2, safetyFactor):0}"),
+                (Module(pressureNPerM2, testNPerM2, safetyFactor).UtilisationShare, ""),
+                "module's card"
+            ),
+        ];
+
+    /// <summary>The working of the lip's check.</summary>
+    /// <param name="grade">Steel of the lip.</param>
+    /// <param name="edgeNPerMm">Design load of a millimetre of edge [N/mm].</param>
+    /// <param name="leverMm">From the face of the upright leg to the line of the load [mm].</param>
+    /// <param name="thicknessMm">Thickness of the lip [mm].</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> LipLines(
+        SteelGrade grade,
+        double edgeNPerMm,
+        double leverMm,
+        double thicknessMm,
+        SteelFactors? factors = null
+    ) =>
+        [
+            Step(
+                "share",
+                "q e/(t² f_y/(4 γ_M0))",
+                Invariant($"{edgeNPerMm:0.000} · {leverMm:0.0}/({thicknessMm:0.0}² · {grade.YieldNPerMm2:0}/4)"),
+                (Lip(grade, edgeNPerMm, leverMm, thicknessMm, factors).UtilisationShare, ""),
+                "EN 1993-1-1:2005, 6.2.5"
+            ),
+        ];
+
+    private static Line Step(
+        string symbol,
+        string formula,
+        string numbers,
+        (double Value, string Unit) result,
+        string source
+    ) => new(symbol, formula, numbers, result.Value, result.Unit, "steel/module-holding", source);
 }

@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Steel;
 
@@ -120,6 +121,51 @@ public static class BasePlate
         var outsideMm = Math.Min(plateSideMm, sideMm + (2 * spreadMm));
         var insideMm = Math.Max(0, sideMm - (2 * wallMm) - (2 * spreadMm));
         return (outsideMm * outsideMm) - (insideMm * insideMm);
+    }
+
+    /// <summary>The working of the most pulled bolt and of the plate that it bends.</summary>
+    /// <param name="grade">Steel of the plate.</param>
+    /// <param name="spacingMm">Distance of the bolts along a side [mm].</param>
+    /// <param name="forces">Forces at the foot, tension above 0.</param>
+    /// <param name="leverMm">From the bolt's centre to the toe of the weld or the tube's face [mm].</param>
+    /// <param name="breadthMm">Breadth that bends [mm].</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> Lines(
+        SteelGrade grade,
+        double spacingMm,
+        MemberForces forces,
+        double leverMm,
+        double breadthMm,
+        SteelFactors? factors = null
+    )
+    {
+        var (y, z) = (Math.Abs(forces.BendingYNMm), Math.Abs(forces.BendingZNMm));
+        var tensionN = BoltTensionN(spacingMm, -forces.TensionN, y, z);
+        var pulledN = Math.Max(0, tensionN);
+        return
+        [
+            new(
+                "T",
+                "(M_y + M_z)/(2 s) - N/4",
+                Invariant(
+                    $"({y / 1e6:0.000}e6 + {z / 1e6:0.000}e6)/(2 · {spacingMm:0}) + {forces.TensionN / 1000:0.00}e3/4"
+                ),
+                tensionN / 1000,
+                "kN",
+                "steel/base-plate",
+                "statics"
+            ),
+            new(
+                "t",
+                "√(4 T x γ_M0/(b_eff f_y)), no pull: 0",
+                Invariant($"√(4 · {pulledN / 1000:0.00}e3 · {leverMm:0}/({breadthMm:0} · {grade.YieldNPerMm2:0}))"),
+                ThicknessMm(grade, pulledN, leverMm, breadthMm, factors),
+                "mm",
+                "steel/base-plate",
+                "plastic bending of a plate"
+            ),
+        ];
     }
 
     private static double Yield(SteelGrade grade, SteelFactors? factors) =>

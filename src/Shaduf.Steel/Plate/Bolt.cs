@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Steel;
 
@@ -79,6 +80,45 @@ public static class Bolt
             new(shear + (tension / 1.4), "EN 1993-1-8:2005, table 3.4, shear and tension")
         );
     }
+
+    /// <summary>The working of the check in tension and shear.</summary>
+    /// <param name="size">Size.</param>
+    /// <param name="grade">Property class.</param>
+    /// <param name="tensionN">Tension [N].</param>
+    /// <param name="shearN">Shear [N].</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> Lines(
+        BoltSize size,
+        BoltGrade grade,
+        double tensionN,
+        double shearN,
+        SteelFactors? factors = null
+    )
+    {
+        var (tension, shear) = (TensionN(size, grade, factors) / 1000, ShearN(size, grade, factors) / 1000);
+        var strength = Invariant($"{grade.UltimateNPerMm2:0} · {size.StressAreaMm2:0.0}/{Gamma(factors):0.00}");
+        return
+        [
+            Step("F_t,Rd", "0.9 f_ub A_s/γ_M2", "0.9 · " + strength, (tension, "kN")),
+            Step("F_v,Rd", "α_v f_ub A_s/γ_M2", Invariant($"{grade.ShearFactor:0.0} · ") + strength, (shear, "kN")),
+            Step(
+                "share, tension",
+                "F_t/F_t,Rd",
+                Invariant($"{tensionN / 1000:0.00}/{tension:0.00}"),
+                (tensionN / 1000 / tension, "")
+            ),
+            Step(
+                "share, together",
+                "F_v/F_v,Rd + F_t/(1.4 F_t,Rd)",
+                Invariant($"{shearN / 1000:0.00}/{shear:0.00} + {tensionN / 1000:0.00}/(1.4 · {tension:0.00})"),
+                ((shearN / 1000 / shear) + (tensionN / 1400 / tension), "")
+            ),
+        ];
+    }
+
+    private static Line Step(string symbol, string formula, string numbers, (double Value, string Unit) result) =>
+        new(symbol, formula, numbers, result.Value, result.Unit, "steel/bolt", "EN 1993-1-8:2005, table 3.4");
 
     private static double Gamma(SteelFactors? factors) => (factors ?? SteelFactors.Recommended).JointFactor;
 }

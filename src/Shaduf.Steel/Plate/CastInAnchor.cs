@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Steel;
 
@@ -137,4 +138,65 @@ public static class CastInAnchor
             .OrWorse(new(Math.Max(steelTensionShare, concreteTensionShare), "EN 1992-4:2018, 7.2.1, tension"))
             .OrWorse(new(Math.Max(steelShearShare, concreteShearShare), "EN 1992-4:2018, 7.2.2, shear"));
     }
+
+    /// <summary>The working of tension: the steel of one rod, and the cone of its group; recommended factors.</summary>
+    /// <param name="size">Size of the thread.</param>
+    /// <param name="grade">Property class.</param>
+    /// <param name="pulls">Tension of the most pulled rod, and of the group [N].</param>
+    /// <param name="cylinderNPerMm2">Strength of a cylinder f_ck [N/mm2].</param>
+    /// <param name="depthMm">Depth that counts [mm].</param>
+    /// <param name="groupFactor">A_c,N/A0_c,N · ψ_s,N.</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> Lines(
+        BoltSize size,
+        BoltGrade grade,
+        (double RodN, double GroupN) pulls,
+        double cylinderNPerMm2,
+        double depthMm,
+        double groupFactor
+    )
+    {
+        var (steel, cone) = (SteelTensionN(size, grade) / 1000, groupFactor * ConeN(cylinderNPerMm2, depthMm) / 1000);
+        return
+        [
+            Step(
+                "N_Rd,s",
+                "A_s f_uk/γ_Ms",
+                Invariant(
+                    $"{size.StressAreaMm2:0.0} · {grade.UltimateNPerMm2:0}/{size.StressAreaMm2 * grade.UltimateNPerMm2 / 1000 / steel:0.00}"
+                ),
+                (steel, "kN"),
+                "7.2.1.3"
+            ),
+            Step(
+                "N_Rd,c",
+                "8.9 √f_ck h_ef^1.5 (A_c/A0_c ψ_s)/γ_Mc",
+                Invariant($"8.9 · √{cylinderNPerMm2:0.0} · {depthMm:0}^1.5 · {groupFactor:0.000}/1.5"),
+                (cone, "kN"),
+                "7.2.1.4"
+            ),
+            Step(
+                "share, steel",
+                "N/N_Rd,s",
+                Invariant($"{pulls.RodN / 1000:0.00}/{steel:0.00}"),
+                (pulls.RodN / 1000 / steel, ""),
+                "7.2.1.3"
+            ),
+            Step(
+                "share, cone",
+                "N_group/N_Rd,c",
+                Invariant($"{pulls.GroupN / 1000:0.00}/{cone:0.00}"),
+                (pulls.GroupN / 1000 / cone, ""),
+                "7.2.1.4"
+            ),
+        ];
+    }
+
+    private static Line Step(
+        string symbol,
+        string formula,
+        string numbers,
+        (double Value, string Unit) result,
+        string clause
+    ) => new(symbol, formula, numbers, result.Value, result.Unit, "steel/cast-in-anchor", "EN 1992-4:2018, " + clause);
 }

@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Steel;
 
@@ -60,6 +61,47 @@ public static class EmbeddedTube
         Within.Require(upliftN, 0, 1e6, "N");
         Within.Require(strengthNPerMm2, 1, 50, "N/mm2");
         return upliftN / strengthNPerMm2;
+    }
+
+    /// <summary>The working of the pressure on the concrete.</summary>
+    /// <param name="widthMm">Width of the tube [mm].</param>
+    /// <param name="depthMm">Length of tube in the concrete [mm].</param>
+    /// <param name="shearN">Shear at the surface [N].</param>
+    /// <param name="momentNMm">Moment at the surface [N·mm].</param>
+    /// <param name="strengthNPerMm2">Strength of the concrete f_cd [N/mm2].</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> Lines(
+        double widthMm,
+        double depthMm,
+        double shearN,
+        double momentNMm,
+        double strengthNPerMm2
+    )
+    {
+        var pressure = PressureNPerMm2(widthMm, depthMm, shearN, momentNMm);
+        return
+        [
+            new(
+                "σ",
+                "V/(b L_e) + 6 (M + V L_e/2)/(b L_e²)",
+                Invariant(
+                    $"V {shearN / 1000:0.000} kN, M {momentNMm / 1e6:0.000} kNm, b {widthMm:0} mm, L_e {depthMm:0} mm"
+                ),
+                pressure,
+                "N/mm²",
+                "steel/embedded-tube",
+                "statics"
+            ),
+            new(
+                "share",
+                "σ/f_cd",
+                Invariant($"{pressure:0.00}/{strengthNPerMm2:0.00}"),
+                pressure / strengthNPerMm2,
+                "",
+                "steel/embedded-tube",
+                "EN 1992-1-1:2004, 3.1.6"
+            ),
+        ];
     }
 
     private static void Require(double widthMm, double shearN, double momentNMm)

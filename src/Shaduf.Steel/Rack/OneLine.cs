@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using static System.FormattableString;
 
 namespace Shaduf.Steel;
 
@@ -167,6 +168,34 @@ public static class OneLine
         const double unitMm4 = 1e6;
         return unitMm4 * Head(horizontalN, planeNm, lengthMm, unitMm4).TurnRad / turnRad;
     }
+
+    /// <summary>The working of the moment at the ground, wind from the high side.</summary>
+    /// <param name="forceN">Wind force square to the plane, by size [N].</param>
+    /// <param name="slopeM">Length of the plane up its slope [m].</param>
+    /// <param name="centreM">Height of the plane's middle [m].</param>
+    /// <param name="tiltDeg">Tilt [deg].</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<Line> Lines(double forceN, double slopeM, double centreM, double tiltDeg) =>
+        [
+            new(
+                "M_plane",
+                "F d'/4",
+                Invariant($"{forceN / 1000:0.000} · {slopeM:0.000}/4"),
+                PlaneNm(forceN, slopeM) / 1000,
+                "kNm",
+                "steel/one-line",
+                "EN 1991-1-4:2005, figure 7.16"
+            ),
+            new(
+                "M_ground",
+                "F (d'/4 + h_c sin α)",
+                Invariant($"{forceN / 1000:0.000} · ({slopeM:0.000}/4 + {centreM:0.000} · sin {tiltDeg:0.0}°)"),
+                HighSideNm(forceN, slopeM, centreM, tiltDeg) / 1000,
+                "kNm",
+                "steel/one-line",
+                "statics"
+            ),
+        ];
 
     private static double PushNm(double forceN, double centreM, double tiltDeg)
     {

@@ -30,17 +30,44 @@ public sealed record TubeJointStrength(
                 (Math.Abs(axialN) / AxialN)
                     + (Math.Abs(inPlaneNMm) / InPlaneNMm)
                     + (Math.Abs(outOfPlaneNMm) / OutOfPlaneNMm),
-                "EN 1993-1-8:2005, 7.5, chord face"
+                "EN 1993-1-8:2005, 7.5"
             );
+
+    /// <summary>The working of the check; nothing when the formulas do not cover the joint.</summary>
+    /// <param name="axialN">Axial force, any sign [N].</param>
+    /// <param name="inPlaneNMm">Moment in the plane [N·mm].</param>
+    /// <param name="outOfPlaneNMm">Moment across the plane [N·mm].</param>
+    /// <returns>The lines.</returns>
+    public IReadOnlyList<Line> Lines(double axialN, double inPlaneNMm, double outOfPlaneNMm) =>
+        WhyNot.Length > 0
+            ? []
+            :
+            [
+                Step("k_n", "1.3 - 0.4 n/β, at most 1; tension 1", "", (ChordFactor, "")),
+                Step("N_1,Rd", "table 7.10 or 7.11, least", "", (AxialN / 1e3, "kN")),
+                Step("M_ip,1,Rd", "table 7.14, least", "", (InPlaneNMm / 1e6, "kNm")),
+                Step("M_op,1,Rd", "table 7.14, least", "", (OutOfPlaneNMm / 1e6, "kNm")),
+                Step(
+                    "share",
+                    "N/N_Rd + M_ip/M_ip,Rd + M_op/M_op,Rd",
+                    Invariant($"{Math.Abs(axialN) / 1e3:0.00}/{AxialN / 1e3:0.00} + ")
+                        + Invariant($"{Math.Abs(inPlaneNMm) / 1e6:0.000}/{InPlaneNMm / 1e6:0.000} + ")
+                        + Invariant($"{Math.Abs(outOfPlaneNMm) / 1e6:0.000}/{OutOfPlaneNMm / 1e6:0.000}"),
+                    (Utilisation(axialN, inPlaneNMm, outOfPlaneNMm).UtilisationShare, "")
+                ),
+            ];
+
+    private static Line Step(string symbol, string formula, string numbers, (double Value, string Unit) result) =>
+        new(symbol, formula, numbers, result.Value, result.Unit, "steel/tube-joint", "EN 1993-1-8:2005, 7.5");
 }
 
-/// <summary>A square tube welded onto the face of a square tube: T, Y and X joints, the chord's face yields.</summary>
+/// <summary>A square tube welded onto the face of a square tube: T and Y joints, and X joints of branches narrower than 0.85 of the chord.</summary>
 public static class TubeJoint
 {
     /// <summary>Resistance of the joint.</summary>
     /// <param name="chord">The tube that goes through.</param>
     /// <param name="branch">The tube that ends on its face; its height lies along the chord.</param>
-    /// <param name="grade">Steel of the chord.</param>
+    /// <param name="grade">Steel of both.</param>
     /// <param name="betweenDeg">Angle between the tubes [deg], 30 to 90.</param>
     /// <param name="chordCompressionShare">Compression in the chord's face over its yield, 0 to 1; 0 under tension.</param>
     /// <param name="factors">Partial factors; null: the recommended ones.</param>
@@ -64,28 +91,22 @@ public static class TubeJoint
             throw new ArgumentException("both must be square or rectangular tubes");
         }
 
-        var (b0, b1, h1) = (chord.WidthMm, branch.WidthMm, branch.HeightMm);
-        var (beta, eta) = (b1 / b0, h1 / b0);
-        var left = Math.Min(1, 1.3 - (0.4 * chordCompressionShare / beta));
-        var k = chordCompressionShare == 0 ? 1 : Math.Max(0, left);
+        var beta = branch.WidthMm / chord.WidthMm;
+        var left = 1.3 - (0.4 * chordCompressionShare / beta);
+        var k = chordCompressionShare == 0 ? 1 : Math.Clamp(left, 0, 1);
         var whyNot =
             k > 0 ? Obstacle(chord, branch, grade, beta) : "the chord's own compression leaves its face nothing";
-        if (beta >= 1)
-        {
-            return new(0, 0, 0, k, whyNot);
-        }
-
-        var sine = Math.Sin(betweenDeg * Math.PI / 180);
-        var gamma = (factors ?? SteelFactors.Recommended).TubeJointFactor;
-        var face = k * grade.YieldNPerMm2 * chord.WallMm * chord.WallMm / gamma;
-        var open = 1 - beta;
-        return new(
-            face / (open * sine) * ((2 * eta / sine) + (4 * Math.Sqrt(open))),
-            face * h1 * ((1 / (2 * eta)) + (2 / Math.Sqrt(open)) + (eta / open)),
-            face * ((h1 * (1 + beta) / (2 * open)) + Math.Sqrt(2 * b0 * b1 * (1 + beta) / open)),
-            k,
-            whyNot
+        var joint = new TubePair(
+            chord,
+            branch,
+            Math.Sin(betweenDeg * Math.PI / 180),
+            grade.YieldNPerMm2 / (factors ?? SteelFactors.Recommended).TubeJointFactor
         );
+        var strength =
+            whyNot.Length > 0 ? new(0, 0, 0)
+            : beta <= TubePair.NarrowRatio ? joint.Face(beta)
+            : joint.Wall(beta, grade);
+        return new(strength.AxialN * k, strength.InPlaneNMm * k, strength.OutOfPlaneNMm * k, k, whyNot);
     }
 
     // First condition of the table that the joint does not meet, in words; empty when it meets all.
@@ -94,8 +115,8 @@ public static class TubeJoint
         var (wallMm, slender) = (Math.Min(chord.WallMm, branch.WallMm), chord.WidthMm / chord.WallMm);
         return wallMm < FilletWeld.LeastWallMm
                 ? Invariant($"a wall of {wallMm:0.##} mm; at least {FilletWeld.LeastWallMm} mm")
-            : beta is < 0.25 or > 0.85
-                ? Invariant($"the branch is {beta:0.00} of the chord's width; covered are 0.25 to 0.85")
+            : beta is < 0.25 or > 1
+                ? Invariant($"the branch is {beta:0.00} of the chord's width; covered are 0.25 to 1.00")
             : slender > 35 ? Invariant($"the chord is {slender:0.0} walls wide; at most 35")
             : chord.HeightMm / chord.WidthMm is < 0.5 or > 2
                 ? "the chord is more than twice as high as wide, or wide as high"

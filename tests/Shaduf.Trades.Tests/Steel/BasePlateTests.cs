@@ -54,4 +54,40 @@ public sealed class BasePlateTests
         Assert.Equal(0.5 + (0.5 / 1.4), Bolt.Utilisation(size, grade, tension / 2, shear / 2).UtilisationShare, 1e-12);
         Assert.Equal(0, Bolt.BearingN(size, grade, Mild, 10, 20));
     }
+
+    // Each working ends in the figure that its check gives.
+    [Fact]
+    public void Workings_end_in_the_figure_of_their_check()
+    {
+        var (size, grade) = (BoltSize.Of("M16"), BoltGrade.Of("8.8"));
+        var bolt = Bolt.Utilisation(size, grade, 20e3, 15e3).UtilisationShare;
+        Assert.Equal(bolt, Bolt.Lines(size, grade, 20e3, 15e3).TakeLast(2).Max(line => line.Value), 1e-12);
+        Assert.Equal(1.4167 / 10, EmbeddedTube.Lines(80, 600, 2000, 6e6, 10)[^1].Value, 1e-4);
+        var foot = BasePlate.Lines(Mild, 200, new(0, -4e3, 0, 0, 0, 3e6, 0), 40, 110);
+        Assert.Equal(BasePlate.BoltTensionN(200, 4e3, 3e6, 0) / 1e3, foot[0].Value, 1e-12);
+        Assert.Equal(0, BasePlate.Lines(Mild, 200, new(0, -4e3, 0, 0, 0, 0, 0), 40, 110)[^1].Value);
+        var angle = MemberSection.OfAngle(50, 5, 7);
+        Assert.Equal(
+            AngleStrut.Utilisation(angle, Mild, 20e3, 1500).UtilisationShare,
+            AngleStrut.Lines(angle, Mild, 20e3, 1500)[^1].Value,
+            1e-12
+        );
+        Assert.Equal(
+            ModuleHolding.Module(900, 2400).UtilisationShare,
+            ModuleHolding.ModuleLines(900, 2400, ModuleHolding.TestFactor)[^1].Value
+        );
+        Assert.Equal(
+            ModuleHolding.Lip(Mild, 2, 36, 4).UtilisationShare,
+            ModuleHolding.LipLines(Mild, 2, 36, 4)[^1].Value
+        );
+        Assert.Equal(OneLine.HighSideNm(24e3, 4.4, 1.93, 15) / 1e3, OneLine.Lines(24e3, 4.4, 1.93, 15)[^1].Value);
+    }
+
+    [Fact]
+    public void A_joint_of_tubes_shows_its_working()
+    {
+        var joint = TubeJoint.Of(MemberSection.OfSquare(100, 4), MemberSection.OfSquare(60, 3), Mild, 90, 0);
+        Assert.Equal(joint.Utilisation(5e3, 2e5, 1e5).UtilisationShare, joint.Lines(5e3, 2e5, 1e5)[^1].Value);
+        Assert.Empty((joint with { WhyNot = "too wide" }).Lines(1, 1, 1));
+    }
 }

@@ -38,9 +38,8 @@ public sealed class TubeJointTests
         Near.Share(235 * 16 * ((60 * 1.6 / 0.8) + Math.Sqrt(2 * 100 * 60 * 1.6 / 0.4)), Joint(60).OutOfPlaneNMm, 1e-12);
 
     [Theory]
-    [InlineData(20, 4, "0.25 to 0.85")]
-    [InlineData(90, 4, "0.25 to 0.85")]
-    [InlineData(100, 4, "0.25 to 0.85")]
+    [InlineData(20, 4, "0.25 to 1.00")]
+    [InlineData(110, 4, "0.25 to 1.00")]
     [InlineData(60, 2, "a wall of 2 mm")]
     [InlineData(60, 2.7, "walls wide")]
     public void What_the_formulas_do_not_cover_never_holds(double branchMm, double chordWallMm, string why)
@@ -49,6 +48,36 @@ public sealed class TubeJointTests
         var result = joint.Utilisation(0, 0, 0);
         Assert.False(result.Holds);
         Assert.Contains(why, result.Clause, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_branch_as_wide_as_the_chord_stands_on_its_side_walls()
+    {
+        var (narrow, at, wide) = (Joint(84), Joint(85), Joint(100));
+        Near.Share(narrow.AxialN, at.AxialN, 0.1);
+        Assert.True(wide.AxialN > at.AxialN);
+        Assert.True(wide.InPlaneNMm > at.InPlaneNMm);
+        Assert.True(Joint(92).AxialN <= wide.AxialN);
+    }
+
+    // Never more than the branch itself.
+    [Fact]
+    public void A_joint_is_no_stronger_than_its_branch() =>
+        Gen.Double[86, 100]
+            .Sample(branch =>
+            {
+                var (joint, tube) = (Joint(branch), MemberSection.OfSquare(branch, 3));
+                Assert.InRange(joint.AxialN, 1, tube.Frame.AreaMm2 * 235 * 1.05);
+                Assert.InRange(joint.InPlaneNMm, 1, tube.PlasticModulusYMm3!.Value * 235);
+                Assert.InRange(joint.OutOfPlaneNMm, 1, tube.PlasticModulusZMm3!.Value * 235);
+            });
+
+    [Fact]
+    public void A_chord_pressed_to_its_yield_leaves_a_narrow_branch_nothing()
+    {
+        var joint = Joint(30, 1);
+        Assert.Contains("leaves its face nothing", joint.WhyNot, StringComparison.Ordinal);
+        Assert.False(joint.Utilisation(0, 0, 0).Holds);
     }
 
     [Fact]

@@ -66,6 +66,21 @@ public sealed class DesignTests
     }
 
     [Fact]
+    public void Many_racks_of_one_module_each_are_drawn()
+    {
+        var folder = Command.NewFolder();
+        var brief = File.ReadAllText(Command.Example("hilltop-village"))
+            .Replace("rows: choose", "rows: 1", StringComparison.Ordinal)
+            .Replace("columns: choose", "columns: 1", StringComparison.Ordinal)
+            .Replace("../cards", Path.Combine(Command.Root, "examples/cards"), StringComparison.Ordinal)
+            .Replace("../prices", Path.Combine(Command.Root, "examples/prices"), StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(folder, "station.yaml"), brief);
+        var ran = Command.Run(folder, "design", "station.yaml", "--out", "pack");
+        Assert.True(ran.ExitCode is 0 or 3, ran.Error);
+        Assert.Equal(Files.Length, Directory.GetFiles(Path.Combine(folder, "pack")).Length);
+    }
+
+    [Fact]
     public void The_machine_s_language_and_time_zone_do_not_matter()
     {
         var folder = Command.NewFolder();

@@ -17,6 +17,9 @@ public static class StringDiagram
     private const double CellShapeFactor = 1.1;
     private const double FootMm = 12;
 
+    // So that it stands on a page with its caption, at its largest cells.
+    private const double TallestMm = 245;
+
     // Way out and way back on a module, as shares of its height from its upper edge.
     private const double OutShare = 0.24;
     private const double BackShare = 0.76;
@@ -24,7 +27,14 @@ public static class StringDiagram
     /// <summary>Racks whose strings a picture can show at a size that can be read.</summary>
     /// <param name="grid">The grid.</param>
     /// <returns>Racks a picture, at least 1.</returns>
-    public static int RacksEach(RackGrid grid) => Math.Max(1, 8 / grid.Rows);
+    public static int RacksEach(RackGrid grid) =>
+        Math.Max(
+            1,
+            (int)(
+                (TallestMm - FootMm - (2 * EdgeMm) + RowGapMm + RackGapMm)
+                / ((grid.Rows * ((LargestCellMm * CellShapeFactor) + RowGapMm)) + RackGapMm)
+            )
+        );
 
     /// <summary>Composes the picture of some racks.</summary>
     /// <param name="design">The design.</param>

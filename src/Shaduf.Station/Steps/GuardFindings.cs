@@ -17,7 +17,7 @@ internal static class GuardFindings
             Need(guard.Lightning),
             .. guard.Lightning.Protection is { } protection ? Rods(guard, protection) : [],
             .. Earth(guard.Earth, guard.Lightning),
-            .. guard.Light is { } light ? GuardLightFindings.Of(light, guard.Field) : [],
+            .. guard.Light is { } light ? GuardLightFindings.Of(light, guard.Field, guard.Poles) : [],
             .. guard.Poles.Count > 0 ? new[] { Poles(guard), Shade(guard) } : [],
         ];
 

@@ -7,7 +7,7 @@ namespace Shaduf.Station;
 /// <summary>Findings of the night light.</summary>
 internal static class GuardLightFindings
 {
-    public static IEnumerable<Finding> Of(GuardLight light, GuardField field)
+    public static IEnumerable<Finding> Of(GuardLight light, GuardField field, IReadOnlyList<GuardPole> poles)
     {
         var heightM = light.Lamps[0].HeightM;
         yield return new(
@@ -45,7 +45,22 @@ internal static class GuardLightFindings
         );
         yield return Battery(light);
         yield return Charger(light);
+        yield return Surge(poles);
     }
+
+    // Each lamp has battery and module of its own: a surge comes in only by a cable that leaves the pole.
+    private static Finding Surge(IReadOnlyList<GuardPole> poles) =>
+        new(
+            "guard/light-surge",
+            FindingStatus.Look,
+            poles.Any(pole => pole is { HasLamp: true, HasRod: true })
+                ? "lamps hang on lightning masts: bond housing, box and module to the mast, keep battery and module on it and let no cable leave it; a cable that must leave needs an arrester of type 1 for the battery's voltage, and after a stroke the lamp's electronics may be lost"
+                : "keep battery and module on the lamp's pole, earth the pole with the rest and let no cable leave it; a cable that must leave needs an arrester of type 2 for the battery's voltage",
+            null,
+            null,
+            "",
+            "IEC 62305-4 and IEC 60364-5-53, 534 in order of magnitude, from memory"
+        );
 
     private static Finding Battery(GuardLight light)
     {

@@ -144,6 +144,19 @@ public sealed class GuardTests
         Assert.Equal(FindingStatus.Stop, design.Findings.Single(each => each.Id == "guard/light-pole").Status);
     }
 
+    [Theory]
+    [InlineData("III", "type 1")]
+    [InlineData("none", "type 2")]
+    public void A_lamp_on_a_lightning_mast_asks_for_more_against_surges(string lightning, string type)
+    {
+        var finding = Assert.Single(
+            GuardFindings.Of(Of(("lightning", lightning))),
+            finding => finding.Id == "guard/light-surge"
+        );
+        Assert.Equal(FindingStatus.Look, finding.Status);
+        Assert.Contains(type, finding.Says, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Twice_the_light_is_twice_the_light_everywhere()
     {

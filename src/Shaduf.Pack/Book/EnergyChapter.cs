@@ -17,7 +17,10 @@ internal static class EnergyChapter
             Invariant(
                 $"Of the light that falls on level ground of the modules' size in the design year {ledger.WholeShare * 100:0.00} % becomes water lifted into the tank. Each bar is what is left after a step, hatched what the step takes. Light, electricity and water are drawn to a scale each."
             )
-        );
+        )
+        {
+            KeepsWithNext = true,
+        };
         yield return new Figure(
             LedgerBars.Of(ledger, 173),
             "Energy of the design year, kWh, and the share that each step keeps of what the step before left. All shares multiplied are the share of the whole way. Soiling to tracking are the brief's losses, or assumed ones."
@@ -28,7 +31,10 @@ internal static class EnergyChapter
             Invariant(
                 $"Chosen: {facing.Chosen.Facing.TiltDeg:0} deg from the level, towards {FacingTable.Towards(facing.Chosen.Facing.AzimuthDeg)}. By the rule of thumb, {facing.ByThumb.Facing.TiltDeg:0} deg towards {FacingTable.Towards(facing.ByThumb.Facing.AzimuthDeg)}, this array would meet {facing.ByThumb.MetShare * 100:0.0} % of the demand in the worst month; as chosen it meets {facing.Chosen.MetShare * 100:0.0} %."
             ) + (design.Brief.Array.TiltDeg is null ? LeastTilt : "")
-        );
+        )
+        {
+            KeepsWithNext = true,
+        };
         yield return new Figure(
             FacingChart.Of(facing, PicturePaper.Half),
             "The chosen array at other tilts in the chosen direction, in the month that is worst off then."

@@ -46,7 +46,7 @@ internal static class SourceChapter
         );
         yield return new Figure(
             PumpChart.Of(design, PicturePaper.Half),
-            "The pump, the head that source and pipes ask for at the end of the dry season, and where the pump works through the year: all of it is run with the water of the dry season, so the hours lie on that one line; in wetter months the pump stands a little to the right of it."
+            "The pump, and the head that source and pipes ask for at the end of the dry season. The whole year is run with that water: its hours lie on the line."
         );
     }
 

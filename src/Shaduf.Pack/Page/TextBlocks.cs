@@ -42,10 +42,14 @@ public sealed record Paragraph(RichText Text) : Block
     /// <summary>Size of the letters [mm], 1 to 20.</summary>
     public double SizeMm { get; init; } = Lettering.BodyMm;
 
+    /// <summary>Whether it must stand on one page with what follows: a picture that it speaks of.</summary>
+    public bool KeepsWithNext { get; init; }
+
     internal override IReadOnlyList<Piece> Lay(Room room)
     {
         Within.Require(SizeMm, 1, 20, "mm");
-        return Lines(WrappedText.Of(Text, room.WidthMm, SizeMm), room.WidthMm, 0, 2.2);
+        var lines = Lines(WrappedText.Of(Text, room.WidthMm, SizeMm), room.WidthMm, 0, 2.2);
+        return KeepsWithNext ? [.. lines.Select(line => line with { KeepsWithNext = true })] : lines;
     }
 
     // One piece a line; no line stands alone at the head or the foot of a page.

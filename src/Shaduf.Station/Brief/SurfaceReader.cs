@@ -8,6 +8,9 @@ internal static class SurfaceReader
     private const double LowestLevelM = -430;
     private const double HighestLevelM = 5000;
 
+    // A hose from a raft climbs no further; judgement, no source.
+    private const double FarthestM = 60;
+
     // No pump draws water so high: the air's pressure is 10.3 m of water at the sea.
     private const double HighestLiftM = 10;
 
@@ -64,6 +67,17 @@ internal static class SurfaceReader
     public static void CheckPlace(FieldMap top, SurfaceBrief surface, LiftBrief lift)
     {
         var (groundM, topM) = (lift.Route[0].ElevationM, Lift.TopM(lift));
+        if (surface.NormalM > groundM)
+        {
+            top.Complain(
+                "source.surface.normal",
+                Invariant(
+                    $"the water at {surface.NormalM:0.##} m stands above the pump's place, where the route starts ({groundM:0.##} m)"
+                ),
+                Invariant($"at most {groundM:0.##} m is accepted")
+            );
+        }
+
         if (surface.NormalM >= topM)
         {
             top.Complain(
@@ -92,12 +106,12 @@ internal static class SurfaceReader
             );
         }
 
-        if (Math.Abs(groundM - surface.NormalM) > 60)
+        if (groundM - surface.NormalM > FarthestM)
         {
             top.Complain(
                 "source.surface.normal",
                 Invariant($"{surface.NormalM:0.##} m, and the route starts at {groundM:0.##} m"),
-                "water within 60 m of the ground where the main begins is accepted"
+                Invariant($"water at most {FarthestM:0} m below the start of the route is accepted")
             );
         }
     }

@@ -44,6 +44,9 @@ public sealed record Intake(
     // No deeper than this under the lowest water: a strainer is cleaned by hand. Judgement, no source.
     private const double DeepestM = 1.0;
 
+    // Air lifts water 10.3 m at the sea.
+    private const double MostTellingM = 50;
+
     // Water in a dry year: lower by as much again as the dry season takes, by half a metre at least; judgement, no source.
     private const double LeastDryM = 0.5;
 
@@ -87,14 +90,17 @@ public sealed record Intake(
     public SuctionMonth At(PumpCard pump, Suction pipe, int month, double flowM3PerH)
     {
         var (liftM, degC) = (Survey.LiftM(month), Survey.WaterDegC(month));
-        var lossM = pipe.LossM(flowM3PerH, WaterState.At(degC));
+
+        // What lies beyond these is far beyond what any pump draws: it cavitates all the same.
+        var lossM = Math.Min(MostTellingM, pipe.LossM(flowM3PerH, WaterState.At(degC)));
+        var requiredM = Math.Min(MostTellingM, pump.BesideWater.Npsh.RequiredM(flowM3PerH / 3600));
         return new(
             month,
             liftM,
             lossM,
             degC,
             SuctionHead.AvailableM(Survey.LevelM(month), degC, liftM, lossM),
-            SuctionHead.NeededM(pump.BesideWater.Npsh.RequiredM(flowM3PerH / 3600))
+            SuctionHead.NeededM(requiredM)
         );
     }
 
@@ -184,7 +190,7 @@ public sealed record Intake(
         return new(
             Invariant($"the {Survey.Brief.Name} {lowerM:0.#} m lower than at the end of a common dry season"),
             dry,
-            LargestM3PerH(YieldM3PerH, Draws)
+            LargestM3PerH(Math.Min(YieldM3PerH, pump.Curve.LargestFlowM3PerS * 3600), Draws)
         );
     }
 

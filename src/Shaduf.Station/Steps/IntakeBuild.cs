@@ -51,6 +51,9 @@ public sealed record IntakeBuild(
     public override IEnumerable<Finding> Findings(Design design) => IntakeFindings.Of(design, this);
 
     /// <inheritdoc/>
+    public override string SettingLabour => "intake";
+
+    /// <inheritdoc/>
     public override IEnumerable<QuantityLine> Lines(Choice choice) => IntakeTakeoff.Of(choice, this);
 
     /// <inheritdoc/>

@@ -52,6 +52,7 @@ internal static class IntakeFindings
         var days = design
             .Trace.PumpedM3.Chunk(24)
             .Select((hours, day) => (PumpedM3: hours.Sum(), LimitM3: limits.DayM3[YearCalendar.MonthOf(24 * day)]))
+            .Where(day => double.IsFinite(day.LimitM3))
             .ToList();
         var bound = days.Count(day => day.PumpedM3 >= day.LimitM3 - 1e-6);
         var worst = days.MaxBy(day => day.LimitM3 > 0 ? day.PumpedM3 / day.LimitM3 : 0);

@@ -125,13 +125,17 @@ public sealed record LifeCycle(
         );
     }
 
-    // A new pump, and the days of pulling the old one and lowering it.
+    // A new pump, and the days of taking the old one out and setting it.
     private static IReadOnlyList<Renewal> PumpAgain(Design design, int years) =>
         LifeCycleCost.Every(
             design.Survey["pump-life"],
             years,
             Rate(design, design.Choice.Pump.Name)
-                + (2 * (decimal)Labour.Days("lower", 1, "").Quantity * Rate(design, LabourItem))
+                + (
+                    2
+                    * (decimal)Labour.Days(design.Works.Source.SettingLabour, 1, "").Quantity
+                    * Rate(design, LabourItem)
+                )
         );
 
     // What a station with a generator set does not need: modules, drive, racks with their ground, and the fence round

@@ -16,6 +16,9 @@ public abstract record SourceBuild
     /// <returns>The workings.</returns>
     public abstract IEnumerable<WorkingSheet> Show(Choice choice);
 
+    /// <summary>Row of the table of labour for setting a pump.</summary>
+    public abstract string SettingLabour { get; }
+
     /// <summary>The quantities.</summary>
     /// <param name="choice">What was chosen.</param>
     /// <returns>The quantities.</returns>

@@ -152,6 +152,9 @@ public sealed record WellBuild(
     public override IEnumerable<WorkingSheet> Show(Choice choice) => [Hung.Show(choice)];
 
     /// <inheritdoc/>
+    public override string SettingLabour => "lower";
+
+    /// <inheritdoc/>
     public override IEnumerable<QuantityLine> Lines(Choice choice) => WellTakeoff.Of(choice, this);
 
     // What the main asks for at the wellhead while the pump runs.

@@ -118,6 +118,28 @@ public sealed class IntakeTests
         Assert.True(year.PumpableM3[2] <= 31 * 3 + 1e-9);
     }
 
+    /// <summary>A limit in one month alone, a month without water, a pipe that strangles the pump.</summary>
+    [Theory]
+    [InlineData("0 m3/d", "1 m", 1)]
+    [InlineData("4 m3/d", "50 m", 100)]
+    public void Odd_but_accepted_water_gives_a_sound_design(string may, string lengthM, int valves)
+    {
+        var design = SmallDesign.Of(brief =>
+        {
+            var surface = Beside(brief);
+            surface.Remove("mayTakePerDay");
+            surface["mayTakePerHour"] = "500 m3/h";
+            surface["months"] = new JsonObject { ["may"] = new JsonObject { ["mayTakePerDay"] = may } };
+            surface["suction"] = new JsonObject
+            {
+                ["length"] = lengthM,
+                ["fittings"] = new JsonArray(new JsonObject { ["kind"] = "globe valve open", ["count"] = valves }),
+            };
+        });
+        Sound.Assert(design);
+        Assert.True(double.IsFinite(Found(design, "source/licence").Limit!.Value));
+    }
+
     [Fact]
     public void A_month_that_may_give_too_little_is_named_with_what_is_asked()
     {
@@ -165,6 +187,7 @@ public sealed class IntakeTests
     [InlineData("flood", "395 m", "source.surface.flood", "contradicts")]
     [InlineData("bed", "395.5 m", "source.surface.bed", "contradicts")]
     [InlineData("normal", "420 m", "source.surface.normal", "needs no pump")]
+    [InlineData("normal", "401 m", "source.surface.normal", "above the pump's place")]
     [InlineData("pumpLevel", "390 m", "source.surface.pumpLevel", "under the lowest water")]
     [InlineData("mayTakePerHour", "0 m3/h", "source.surface.mayTakePerHour", "out of range")]
     [InlineData("depth", "20 m", "source.surface.depth", "no such field")]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Shaduf.Sun;
 
 namespace Shaduf.Station.Tests;
 
@@ -19,13 +20,43 @@ public sealed class YearRunTests
         (restart, close, more) => new TankStops(restart, close, Math.Min(1, close + more))
     );
 
+    // What may be taken in an hour and in a day, month by month; a third of the days without a limit.
+    private static readonly Gen<SourceLimits> s_limits = Gen.Select(
+        Gen.Double[0.1, 12].Array[12],
+        Gen.Double[0, 60].Array[12],
+        (hour, day) => new SourceLimits([.. hour], [.. day.Select(each => each > 40 ? double.PositiveInfinity : each)])
+    );
+
+    [Fact]
+    public void No_hour_and_no_day_takes_more_than_it_may() =>
+        Gen.Select(s_any, s_stops, s_limits)
+            .Sample(
+                (each, stops, limits) =>
+                {
+                    var trace = YearTrace.Empty();
+                    var run = YearRun.Run(Inputs(each) with { Stops = stops, Limits = limits }, trace);
+                    for (var at = 0; at < trace.PumpedM3.Length; at += 24)
+                    {
+                        var (day, month) = (trace.PumpedM3.AsSpan(at, 24).ToArray(), YearCalendar.MonthOf(at));
+                        Assert.True(day.Max() <= limits.HourM3[month] + 1e-9);
+                        Assert.True(day.Sum() <= limits.DayM3[month] + 1e-9);
+                    }
+
+                    for (var month = 0; month < 12; month++)
+                    {
+                        Assert.True(run.PumpedM3[month] <= run.PumpableM3[month] + 1e-9);
+                    }
+                },
+                iter: 50
+            );
+
     [Fact]
     public void Water_in_is_water_out_and_what_stays_to_a_litre() =>
-        Gen.Select(s_any, s_stops)
+        Gen.Select(s_any, s_stops, s_limits)
             .Sample(
-                (each, stops) =>
+                (each, stops, limits) =>
                 {
-                    var run = YearRun.Run(Inputs(each) with { Stops = stops });
+                    var run = YearRun.Run(Inputs(each) with { Stops = stops, Limits = limits });
                     Assert.Equal(run.StartM3 + run.PumpedM3.Sum() - run.DeliveredM3.Sum(), run.EndM3, 0.0005);
                     Assert.InRange(run.StartM3, 0, each.TankM3);
                     Assert.InRange(run.EndM3, 0, each.TankM3);

@@ -38,7 +38,7 @@ internal static class IntakeTakeoff
                     Line("pump-raft", "raft for the pump and a man beside it, with rails", "nr", 1, "one pump"),
                     Line("mooring", "moorings of the raft, upstream and downstream", "set", 1, "one raft"),
                 ],
-            Labour.Days("intake", 1, "one pump"),
+            Labour.Days(build.SettingLabour, 1, "one pump"),
         ];
     }
 

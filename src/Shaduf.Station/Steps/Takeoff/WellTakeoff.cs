@@ -34,7 +34,7 @@ internal static class WellTakeoff
                 ]
                 : (IEnumerable<QuantityLine>)[],
             .. SlabTakeoff.Of(build.Apron, "slab round the wellhead"),
-            Labour.Days("lower", 1, "one pump"),
+            Labour.Days(build.SettingLabour, 1, "one pump"),
         ];
 
     private static IEnumerable<QuantityLine> Hung(Choice choice, WellBuild build)

@@ -5,7 +5,11 @@ namespace Shaduf.Parts;
 /// <param name="LegMm">Leg of the fillet [mm].</param>
 /// <param name="LengthMm">Length of one run [mm].</param>
 /// <param name="Count">How many runs.</param>
-public sealed record Seam(string Name, double LegMm, double LengthMm, int Count);
+public sealed record Seam(string Name, double LegMm, double LengthMm, int Count)
+{
+    /// <summary>Whether it is welded on site, because what it joins does not fit the truck.</summary>
+    public bool IsOnSite { get; init; }
+}
 
 /// <summary>Parts that are welded or set together, and their welds.</summary>
 /// <param name="Name">What it is: 'rack'.</param>
@@ -41,10 +45,11 @@ public sealed record Assembly(string Name, IReadOnlyList<Part> Parts, IReadOnlyL
             parts.Sum(part => part.MassKg)
         );
 
-    // Alike on the floor: same section and the same lengths to a tenth of a millimetre.
+    // Alike on the floor: same section, same lengths and same pieces to a tenth of a millimetre, either way round.
     private static bool IsLike(Part a, Part b) =>
         a.Section == b.Section
         && Math.Abs(a.LengthMm - b.LengthMm) < 0.1
         && Math.Abs(a.Shape.ShortPointMm - b.Shape.ShortPointMm) < 0.1
-        && a.PiecesMm.Count == b.PiecesMm.Count;
+        && a.PiecesMm.Count == b.PiecesMm.Count
+        && a.PiecesMm.Order().Zip(b.PiecesMm.Order()).All(pair => Math.Abs(pair.First - pair.Second) < 0.1);
 }

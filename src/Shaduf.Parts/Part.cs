@@ -32,30 +32,48 @@ public sealed record Part(string Mark, string Role, Section Section, Cut Shape, 
     /// <param name="section">Its section.</param>
     /// <param name="from">Start of the axis.</param>
     /// <param name="to">End of the axis.</param>
-    /// <param name="isSplicedFromEnd">Whether whole bars are laid from the end, so that neighbours' splices are staggered.</param>
     /// <returns>The part.</returns>
-    public static Part Straight(
+    public static Part Straight(string mark, string role, Section section, Point from, Point to)
+    {
+        var shape = SquareCut(from, to);
+        return new(mark, role, section, shape, Splices(shape.LongPointMm, section.LongestPieceMm));
+    }
+
+    /// <summary>A part with square ends that runs over supports, spliced away from them and from mid-span.</summary>
+    /// <param name="mark">The name.</param>
+    /// <param name="role">What it is.</param>
+    /// <param name="section">Its section.</param>
+    /// <param name="axis">Start and end of the axis.</param>
+    /// <param name="supportsMm">Where it is held, from its start, in order [mm].</param>
+    /// <param name="isTurned">Whether it is turned end for end, so that its splices are not beside its neighbour's.</param>
+    /// <returns>The part.</returns>
+    public static Part Over(
         string mark,
         string role,
         Section section,
-        Point from,
-        Point to,
-        bool isSplicedFromEnd = false
+        (Point From, Point To) axis,
+        IReadOnlyList<double> supportsMm,
+        bool isTurned = false
     )
     {
-        var along = to - from;
-        var shape = new Cut(along.LengthMm, along.LengthMm, 0, 0, from, to);
-        return new(mark, role, section, shape, Splices(along.LengthMm, section.LongestPieceMm, isSplicedFromEnd));
+        var shape = SquareCut(axis.From, axis.To);
+        var splices = SplicePlaces.Of(shape.LongPointMm, supportsMm, section.LongestPieceMm);
+        return new(
+            mark,
+            role,
+            section,
+            shape,
+            isTurned ? [.. splices.Select(at => shape.LongPointMm - at).Order()] : splices
+        );
     }
 
     /// <summary>
-    /// Where a member is spliced: whole bars from one end, and no piece shorter than 500 mm (the bar before it gives way).
+    /// Where a member that stands or leans is spliced: whole bars from the start, and no piece shorter than 500 mm (the bar before it gives way).
     /// </summary>
     /// <param name="lengthMm">Length of the member [mm], above 0.</param>
     /// <param name="barMm">Length of the bar [mm], above 0.</param>
-    /// <param name="isFromEnd">Whether whole bars are laid from the end.</param>
     /// <returns>Distances of the splices from the start [mm].</returns>
-    public static IReadOnlyList<double> Splices(double lengthMm, double barMm, bool isFromEnd)
+    public static IReadOnlyList<double> Splices(double lengthMm, double barMm)
     {
         const double shortestMm = 500;
         var splices = new List<double>();
@@ -69,7 +87,13 @@ public sealed record Part(string Mark, string Role, Section Section, Cut Shape, 
             splices[^1] = lengthMm - shortestMm;
         }
 
-        return isFromEnd ? [.. splices.Select(at => lengthMm - at).Order()] : splices;
+        return splices;
+    }
+
+    private static Cut SquareCut(Point from, Point to)
+    {
+        var lengthMm = (to - from).LengthMm;
+        return new(lengthMm, lengthMm, 0, 0, from, to);
     }
 }
 

@@ -41,6 +41,13 @@ internal static class GuardChapter
                 )
             );
             yield return Supply(light);
+            if (guard.Column is { } column)
+            {
+                yield return new Figure(
+                    LightColumnPicture.Of(column, PicturePaper.Half).Trimmed(),
+                    "Foot of a light column. Cast the bolts with a template of the plate; level the plate on the lower nuts, fill under it with stiff mortar and leave a gap for water to run out; tighten the upper nuts and lock them."
+                );
+            }
         }
 
         yield return Electrodes(guard.Earth);

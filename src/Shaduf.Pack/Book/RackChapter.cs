@@ -19,20 +19,22 @@ internal static class RackChapter
             "The strength of this rack and of its footings is not checked in this version. Do not build from these pages before an engineer has checked them for the wind of the place."
         );
         yield return new Figure(
-            RackPlane.Of(rack, design.Choice.Module, PicturePaper.Full).Trimmed(),
-            "General arrangement. F frame of angle channels (F3 is bolted so that the modules slide in), T cross tubes, S stubs, circles: columns."
+            RackPlane.Of(rack, PicturePaper.Full).Trimmed(),
+            $"General arrangement. {RackTexts.Plane(rack, design.Choice.Facing.AzimuthDeg)}"
         );
         yield return new Figure(
             RackSide.Of(rack, design.Works.Footings, PicturePaper.Full).Trimmed(),
-            "The rack from its end, with column C1, struts B1 and B2, footing and plinth."
+            RackTexts.Side(rack)
+        );
+        yield return new Figure(
+            RackModelPicture.Of(rack, PicturePaper.Full).Trimmed(),
+            "Model of the rack, seen from its low left corner: members by number and mark; thin lines are joints."
         );
         yield return RackTables.PlacesOf(rack);
-        var channel = rack.Sections.Channel;
-        yield return new Paragraph(
-            Invariant(
-                $"Channel: two {rack.Sections.Angle.Name}, inside depth {channel.InsideDepthMm:0.#} mm for a module of {design.Choice.Module.Body.ThicknessMm:0.#} mm, lap {channel.LapMm:0.#} mm, outside {channel.OuterDepthMm:0.#} mm; the angle whose upright leg stands outside goes on the sun's side, where its lip covers {channel.LipCoverMm:0.#} mm of the module's rim. F2, F3 and F4 run to the web of the member that they meet: at their ends cut the flat legs back by {channel.LegMm - channel.ThicknessMm + 2:0.#} mm, so that only the upright legs pass its lips. Prime the lapped faces before welding; drill drain holes at the low edge; bond the module frames."
-            )
-        );
+        foreach (var text in RackTexts.Making(rack, design))
+        {
+            yield return new Paragraph(text);
+        }
     }
 
     /// <summary>The blocks of parts and bars.</summary>

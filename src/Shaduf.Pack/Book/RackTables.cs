@@ -1,4 +1,4 @@
-using Shaduf.Shape;
+using Shaduf.Parts;
 using Shaduf.Station;
 using static System.FormattableString;
 
@@ -16,33 +16,57 @@ internal static class RackTables
     }
 
     /// <summary>Where the parts of a rack stand.</summary>
-    public static Table PlacesOf(Rack rack)
-    {
-        Point FootOf(string mark) => rack.Steel.Parts.First(part => part.Mark == mark).Shape.Start;
-        var depthMm = rack.Size.DepthMm;
-        return new(
-            [new("what", 2), new("where", 4)],
-            [
-                TableRow.Of(
-                    "cross tubes T1",
-                    string.Join("; ", rack.TubePlacesMm.Select(mm => Invariant($"{mm:0}")))
-                        + " mm from the left end of F1 to their middle"
-                ),
-                TableRow.Of("columns C1", Invariant($"under T1, {depthMm / 2:0} mm up the slope from the low edge")),
-                TableRow.Of(
-                    "head of B1, head of B2",
-                    Invariant($"under T1, {depthMm / 4:0} and {depthMm * 3 / 4:0} mm up the slope from the low edge")
-                ),
-                TableRow.Of(
-                    "feet of B1 and B2",
-                    Invariant(
-                        $"their middle on the face of C1, {FootOf("B1").ZMm:0} and {FootOf("B2").ZMm:0} mm above ground; C1 stands {-FootOf("C1").ZMm:0} mm in it"
-                    )
-                ),
-            ]
-        )
+    public static Table PlacesOf(Rack rack) =>
+        new([new("what", 2), new("where", 4)], [.. Rows(rack).Select(row => TableRow.Of(row.What, row.Where))])
         {
             Caption = "Where things go",
         };
+
+    private static IEnumerable<(string What, string Where)> Rows(Rack rack)
+    {
+        var (setting, tube) = (rack.Setting, rack.Steel.Groups.Single(group => group.Mark == "T1").Role);
+        yield return (
+            $"{tube}s T1",
+            string.Join("; ", rack.TubePlacesMm.Select(mm => Invariant($"{mm:0}")))
+                + " mm from the left end to their middle"
+        );
+        if (rack.Clamping is { } clamping)
+        {
+            yield return (
+                "rails R1",
+                string.Join(
+                    "; ",
+                    rack.Rows.SelectMany(row => new[] { row.LowAtMm, row.HighAtMm }).Select(mm => Invariant($"{mm:0}"))
+                )
+                    + Invariant(
+                        $" mm up the slope from the low edge to their middle, {clamping.FromEndMm:0} mm in from the modules' ends"
+                    )
+            );
+        }
+
+        foreach (
+            var group in rack.Steel.Parts.Where(part => part.Mark[0] is 'B' or 'C' or 'D').GroupBy(part => part.Mark)
+        )
+        {
+            var (shape, places) = (group.First().Shape, group.Select(part => Invariant($"{part.Shape.Start.XMm:0}")));
+            yield return (
+                $"{group.First().Role} {group.Key}",
+                Invariant($"under T1 at {string.Join("; ", places)} mm, ") + Ends(rack, group.Key[0], shape)
+            );
+        }
     }
+
+    private static string Ends(Rack rack, char letter, Cut shape) =>
+        letter switch
+        {
+            'C' => Invariant(
+                $"{rack.Setting.SlopeMm(shape.End):0} mm up the slope from the low edge; it stands {rack.Setting.EmbedMm:0} mm in the ground"
+            ),
+            'B' => Invariant(
+                $"its head {rack.Setting.SlopeMm(shape.End):0} mm up the slope, the middle of its foot on the column {rack.Setting.AboveGroundMm(shape.Start):0} mm above ground"
+            ),
+            _ => Invariant(
+                $"from {rack.Setting.AboveGroundMm(shape.Start):0} mm above ground on the low column to {rack.Setting.AboveGroundMm(shape.End):0} mm on the high one, middle of its ends"
+            ),
+        };
 }

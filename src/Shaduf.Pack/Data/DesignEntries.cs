@@ -182,7 +182,12 @@ internal static class DesignEntries
                     plan.Plan.LowerBoundCount
                 )),
             ]
-        );
+        )
+        {
+            Type = rack.Form.Type == RackType.SlideIn ? "slide-in" : "clamped-rails",
+            Lines = rack.Form.Lines,
+            Orientation = rack.Lay.UpMm >= rack.Lay.AlongMm ? "portrait" : "landscape",
+        };
     }
 
     private static MoneyEntry MoneyOf(Design design)

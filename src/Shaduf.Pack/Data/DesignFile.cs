@@ -187,7 +187,17 @@ public sealed record RackEntry(
     double MassKg,
     IReadOnlyList<PartEntry> Parts,
     IReadOnlyList<BarsEntry> Bars
-);
+)
+{
+    /// <summary>How it holds the modules: slide-in or clamped-rails.</summary>
+    public required string Type { get; init; }
+
+    /// <summary>Lines of columns.</summary>
+    public required int Lines { get; init; }
+
+    /// <summary>Long side of the modules: up the slope (portrait) or along the row (landscape).</summary>
+    public required string Orientation { get; init; }
+}
 
 /// <summary>Footings.</summary>
 public sealed record GroundEntry(

@@ -16,23 +16,23 @@ public static class RackPlane
 
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="rack">The rack.</param>
-    /// <param name="module">The module.</param>
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Rack rack, ModuleCard module, PaperSize size)
+    public static Scene Of(Rack rack, PaperSize size)
     {
         var scale = Math.Max(
             BookScale.FittingOneToFactor(rack.Size.LengthMm, size.WidthMm - SideRoomMm),
             BookScale.FittingOneToFactor(rack.Size.DepthMm, size.HeightMm - LevelRoomMm)
         );
         var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(24, size.HeightMm - 26)));
-        Modules(view, rack, module);
+        Modules(view, rack);
         var plane = new PlaneView(rack.Setting);
         foreach (var part in rack.Steel.Parts)
         {
             Draw(view, plane, part);
         }
 
+        Columns(view, plane, rack);
         Marks(view, plane, rack);
         Dimensions(view, rack);
         var drawn = view.Builder.Build().Bounds()!.Value;
@@ -54,21 +54,17 @@ public static class RackPlane
         view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
     }
 
-    private static void Modules(SiteView view, Rack rack, ModuleCard module)
+    private static void Modules(SiteView view, Rack rack)
     {
-        var web = rack.Sections.Channel.WebMm;
-        var pitch = (rack.Size.DepthMm - (2 * web)) / rack.Grid.Rows;
-        var gap = rack.Setting.RowClearanceMm / (rack.Grid.Columns + 1);
-        for (var row = 0; row < rack.Grid.Rows; row++)
+        foreach (var row in rack.Rows)
         {
             for (var column = 0; column < rack.Grid.Columns; column++)
             {
-                var x = web + gap + (column * (module.Body.WidthMm + gap));
-                var y = web + (row * pitch) + (row * web * (2.0 / rack.Grid.Rows));
+                var x = rack.Along.FirstMm + (column * rack.Along.PitchMm);
                 view.Rectangle(
                     Layer.Module,
-                    new(x, y),
-                    new(x + module.Body.WidthMm, y + module.Body.LengthMm),
+                    new(x, row.FromMm),
+                    new(x + rack.Lay.AlongMm, row.FromMm + rack.Lay.UpMm),
                     Palette.Water.Tint(0.08)
                 );
             }
@@ -77,7 +73,7 @@ public static class RackPlane
 
     private static void Draw(SiteView view, PlaneView plane, Part part)
     {
-        if (part.Mark is "C1" or "B1" or "B2")
+        if (IsBelow(part.Mark))
         {
             return;
         }
@@ -100,7 +96,7 @@ public static class RackPlane
     private static void Marks(SiteView view, PlaneView plane, Rack rack)
     {
         var placed = new List<PaperPoint>();
-        foreach (var mark in new[] { "F1", "F2", "F3", "F4", "T1", "S1" })
+        foreach (var mark in rack.Steel.Groups.Where(group => !IsBelow(group.Mark)).Select(group => group.Mark))
         {
             // The stub of the first crossing, the tube of the last one, so that their balloons stay apart; another of
             // the same mark where a balloon has no room.
@@ -113,19 +109,25 @@ public static class RackPlane
                 view.Builder.Balloon(placed[^1], mark);
             }
         }
+    }
 
-        foreach (var x in rack.TubePlacesMm)
+    private static void Columns(SiteView view, PlaneView plane, Rack rack)
+    {
+        foreach (var column in rack.Steel.Parts.Where(part => part.Mark[0] == 'C'))
         {
-            view.Circle(Layer.Centre, new(x, rack.Size.DepthMm / 2), rack.Sections.Column.SideMm);
+            view.Circle(Layer.Centre, plane.At(column.Shape.End), rack.Sections.Column.SideMm);
         }
     }
+
+    // Columns, struts and braces stand below the plane.
+    private static bool IsBelow(string mark) => mark[0] is 'B' or 'C' or 'D';
 
     private static PaperPoint BalloonPlace(SiteView view, PlaneView plane, Part part)
     {
         var (from, to) = (plane.At(part.Shape.Start), plane.At(part.Shape.End));
         var share = part.Mark switch
         {
-            "F1" or "F4" => 0.38,
+            "F1" or "F4" or "R1" => 0.38,
             "T1" => 0.75,
             "S1" => 1.6,
             _ => 0.5,
@@ -136,9 +138,6 @@ public static class RackPlane
     // Turns points of the model into the plane: x along the row, y up the slope.
     private sealed class PlaneView(RackSetting setting)
     {
-        private readonly double tiltRad = setting.TiltDeg * Math.PI / 180;
-
-        public SitePoint At(Point point) =>
-            new(point.XMm, (point.YMm * Math.Cos(tiltRad)) + ((point.ZMm - setting.LowEdgeMm) * Math.Sin(tiltRad)));
+        public SitePoint At(Point point) => new(point.XMm, setting.SlopeMm(point));
     }
 }

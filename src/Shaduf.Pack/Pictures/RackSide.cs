@@ -1,3 +1,4 @@
+using Shaduf.Ground;
 using Shaduf.Parts;
 using Shaduf.Shape;
 using Shaduf.Station;
@@ -5,7 +6,7 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
-/// <summary>The rack seen from its end: plane, cross tube, column, struts and footing, with heights.</summary>
+/// <summary>The rack seen from its left end: plane, cross tube, columns, struts and footings, with heights.</summary>
 public static class RackSide
 {
     /// <summary>Composes the picture from the solid model.</summary>
@@ -15,57 +16,67 @@ public static class RackSide
     /// <returns>The picture, to scale.</returns>
     public static Scene Of(Rack rack, Footings footings, PaperSize size)
     {
-        var planMm = rack.Size.DepthMm * Math.Cos(rack.Setting.TiltDeg * Math.PI / 180);
+        var view = new Seen(rack, rack.TubePlacesMm[0]);
         var block = footings.Block;
+        var (topMm, bottomMm) = (view.TopMm, view.ColumnsMm.Min(view.GroundMm) - block.DepthMm);
         var scale = Math.Max(
-            BookScale.FittingOneToFactor(planMm, size.WidthMm - 44),
-            BookScale.FittingOneToFactor(rack.Size.TopEdgeMm + block.DepthMm, size.HeightMm - 28)
+            BookScale.FittingOneToFactor(view.PlanMm, size.WidthMm - 44),
+            BookScale.FittingOneToFactor(topMm - bottomMm, size.HeightMm - 38)
         );
-        var originMm = (size.WidthMm - (planMm / scale)) / 2;
-        var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 8 + (rack.Size.TopEdgeMm / scale))));
-        var columnMm = rack.Steel.Parts.First(part => part.Mark == "C1").Shape.Start.YMm;
-        Footing(view, block, columnMm, planMm);
-        foreach (var part in rack.Steel.Parts.Where(part => part.Mark is "T1" or "C1" or "B1" or "B2"))
+        var originMm = (size.WidthMm - (view.PlanMm / scale)) / 2;
+        var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 17 + (topMm / scale))));
+        foreach (var columnMm in view.ColumnsMm)
         {
-            Tube(view, part);
+            Footing(site, block, columnMm, view.GroundMm(columnMm));
         }
 
-        Frame(view, rack);
-        Heights(view, rack, block, columnMm, planMm);
-        var drawn = view.Builder.Build().Bounds()!.Value;
-        view.Builder.Text(
-            new(view.At(new(0, 0)).XMm, drawn.BottomMm + 5),
-            Invariant($"1:{scale:0.##}, millimetres; seen along the row"),
+        site.Line(
+            Layer.Ground,
+            new(-300, view.GroundMm(-300)),
+            new(view.PlanMm + 300, view.GroundMm(view.PlanMm + 300))
+        );
+        foreach (var part in view.Parts)
+        {
+            Tube(site, part);
+        }
+
+        Plane(site, rack);
+        Marks(site, view);
+        Heights(site, rack, block, view);
+        var drawn = site.Builder.Build().Bounds()!.Value;
+        site.Builder.Text(
+            new(site.At(new(0, 0)).XMm, drawn.BottomMm + 5),
+            Invariant($"1:{scale:0.##}, millimetres; seen along the row, low edge on the left"),
             TextStyle.Small
         );
-        return view.Builder.Build("rack, seen from its end");
+        return site.Builder.Build("rack, seen from its end");
     }
 
-    private static void Footing(SiteView view, Shaduf.Ground.FootingBlock block, double columnMm, double planMm)
+    private static void Footing(SiteView view, FootingBlock block, double columnMm, double groundMm)
     {
-        SitePoint[] pit =
-        [
-            new(columnMm - (block.WidthMm / 2), 0),
-            new(columnMm + (block.WidthMm / 2), 0),
-            new(columnMm + (block.WidthMm / 2), -block.DepthMm),
-            new(columnMm - (block.WidthMm / 2), -block.DepthMm),
-        ];
-        view.Hatch(HatchPattern.Concrete, pit).Polygon(Layer.Concrete, pit);
-        SitePoint[] plinth =
-        [
-            new(columnMm - (block.PlinthSideMm / 2), block.PlinthHeightMm),
-            new(columnMm + (block.PlinthSideMm / 2), block.PlinthHeightMm),
-            new(columnMm + (block.PlinthSideMm / 2), 0),
-            new(columnMm - (block.PlinthSideMm / 2), 0),
-        ];
-        view.Hatch(HatchPattern.Concrete, plinth).Polygon(Layer.Concrete, plinth);
-        view.Line(Layer.Ground, new(-300, 0), new(planMm + 300, 0));
+        foreach (
+            var (half, lowMm, highMm) in new[]
+            {
+                (block.WidthMm / 2, groundMm - block.DepthMm, groundMm),
+                (block.PlinthSideMm / 2, groundMm, groundMm + block.PlinthHeightMm),
+            }
+        )
+        {
+            SitePoint[] outline =
+            [
+                new(columnMm - half, highMm),
+                new(columnMm + half, highMm),
+                new(columnMm + half, lowMm),
+                new(columnMm - half, lowMm),
+            ];
+            view.Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
+        }
     }
 
     // A part as its four edges seen from the end: the axis with half a side to each hand.
     private static void Tube(SiteView view, Part part)
     {
-        var (from, to) = (Seen(part.Shape.Start), Seen(part.Shape.End));
+        var (from, to) = (At(part.Shape.Start), At(part.Shape.End));
         var lengthMm = Math.Sqrt(Math.Pow(to.XMm - from.XMm, 2) + Math.Pow(to.YMm - from.YMm, 2));
         var half = part.Section.SideMm / 2;
         var (acrossX, acrossY) = (-(to.YMm - from.YMm) / lengthMm * half, (to.XMm - from.XMm) / lengthMm * half);
@@ -81,62 +92,99 @@ public static class RackSide
         );
     }
 
-    private static void Frame(SiteView view, Rack rack)
+    // Channels with their modules as one slab; rails seen on end under theirs.
+    private static void Plane(SiteView view, Rack rack)
     {
-        var rad = rack.Setting.TiltDeg * Math.PI / 180;
-        SitePoint On(double slopeMm, double offMm) =>
-            new(
-                (slopeMm * Math.Cos(rad)) - (offMm * Math.Sin(rad)),
-                rack.Setting.LowEdgeMm + (slopeMm * Math.Sin(rad)) + (offMm * Math.Cos(rad))
-            );
-        var depth = rack.Sections.Channel.OuterDepthMm;
-        view.Polygon(
-            Layer.Module,
-            [On(0, 0), On(rack.Size.DepthMm, 0), On(rack.Size.DepthMm, depth), On(0, depth)],
-            Palette.Water.Tint(0.15)
-        );
-        foreach (var (mark, share) in new[] { ("C1", 0.35), ("B1", 0.55), ("B2", 0.55) })
+        var railMm = rack.Clamping is null ? 0 : rack.Sections.Angle.SideMm;
+        SitePoint[] Slab(double fromMm, double toMm, double lowMm, double highMm) =>
+            [
+                At(rack.Setting.OnSlope(0, fromMm, lowMm)),
+                At(rack.Setting.OnSlope(0, toMm, lowMm)),
+                At(rack.Setting.OnSlope(0, toMm, highMm)),
+                At(rack.Setting.OnSlope(0, fromMm, highMm)),
+            ];
+        if (rack.Clamping is null)
         {
-            var part = rack.Steel.Parts.First(each => each.Mark == mark);
-            var (from, to) = (Seen(part.Shape.Start), Seen(part.Shape.End));
-            view.Builder.Balloon(
-                view.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))),
-                mark
+            view.Polygon(Layer.Module, Slab(0, rack.Size.DepthMm, 0, rack.Size.DeckMm), Palette.Water.Tint(0.15));
+            return;
+        }
+
+        foreach (var row in rack.Rows)
+        {
+            foreach (var atMm in new[] { row.LowAtMm, row.HighAtMm })
+            {
+                view.Polygon(Layer.Steel, Slab(atMm - (railMm / 2), atMm + (railMm / 2), 0, railMm), Palette.White);
+            }
+
+            view.Polygon(Layer.Module, Slab(row.FromMm, row.ToMm, railMm, rack.Size.DeckMm), Palette.Water.Tint(0.15));
+        }
+    }
+
+    private static void Marks(SiteView site, Seen view)
+    {
+        foreach (var part in view.Parts.Where(part => part.Mark[0] is not 'T'))
+        {
+            var share = part.Mark[0] == 'C' ? 0.8 : 0.5;
+            var (from, to) = (At(part.Shape.Start), At(part.Shape.End));
+            site.Builder.Balloon(
+                site.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))),
+                part.Mark
             );
         }
     }
 
-    private static void Heights(
-        SiteView view,
-        Rack rack,
-        Shaduf.Ground.FootingBlock block,
-        double columnMm,
-        double planMm
-    )
+    private static void Heights(SiteView site, Rack rack, FootingBlock block, Seen view)
     {
-        view.Dimensions(
+        var (lowMm, highMm) = (view.GroundMm(0), view.GroundMm(view.PlanMm));
+        var first = view.ColumnsMm[0];
+        var pit = view.GroundMm(first);
+        site.Dimensions(
             DimensionSide.Left,
-            [new(new(0, 0), new(0, rack.Setting.LowEdgeMm)), new(new(0, -block.DepthMm), new(0, 0))]
+            [
+                new(new(0, lowMm), new(0, rack.Setting.LowEdgeMm)),
+                new(new(first - (block.WidthMm / 2), pit - block.DepthMm), new(first - (block.WidthMm / 2), pit)),
+            ]
         );
-        view.Dimensions(DimensionSide.Right, [new(new(planMm, 0), new(planMm, rack.Size.TopEdgeMm))]);
-        view.Dimensions(
+        site.Dimensions(DimensionSide.Right, [new(new(view.PlanMm, highMm), new(view.PlanMm, view.TopMm))]);
+        site.Dimensions(
             DimensionSide.Below,
             [
                 new(
-                    new(columnMm - (block.WidthMm / 2), -block.DepthMm),
-                    new(columnMm + (block.WidthMm / 2), -block.DepthMm)
+                    new(first - (block.WidthMm / 2), pit - block.DepthMm),
+                    new(first + (block.WidthMm / 2), pit - block.DepthMm)
                 ),
+                .. view.ColumnsMm.Count > 1
+                    ? [new(new(first, pit - block.DepthMm), new(view.ColumnsMm[1], pit - block.DepthMm))]
+                    : (Dimension[])[],
             ]
         );
-        var rad = rack.Setting.TiltDeg * Math.PI / 180;
-        var low = rack.Size.DepthMm * 0.12;
-        view.Leader(
-            new(low * Math.Cos(rad), rack.Setting.LowEdgeMm + (low * Math.Sin(rad))),
+        site.Leader(
+            At(rack.Setting.OnSlope(0, rack.Size.DepthMm * 0.12, 0)),
             5,
             -12,
             Invariant($"tilt {rack.Setting.TiltDeg:0} deg")
         );
     }
 
-    private static SitePoint Seen(Point point) => new(point.YMm, point.ZMm);
+    private static SitePoint At(Point point) => new(point.YMm, point.ZMm);
+
+    // What stands under one cross tube, on the ground there.
+    private sealed class Seen(Rack rack, double xMm)
+    {
+        public IReadOnlyList<Part> Parts =>
+            [
+                .. rack.Steel.Parts.Where(part =>
+                    part.Mark[0] is 'T' or 'B' or 'C' or 'D' && Math.Abs(part.Shape.Start.XMm - xMm) < 1
+                ),
+            ];
+
+        public IReadOnlyList<double> ColumnsMm =>
+            [.. Parts.Where(part => part.Mark[0] == 'C').Select(part => part.Shape.Start.YMm).Order()];
+
+        public double PlanMm => rack.Setting.OnSlope(0, rack.Size.DepthMm, 0).YMm;
+
+        public double TopMm => rack.Setting.OnSlope(0, rack.Size.DepthMm, rack.Size.DeckMm).ZMm;
+
+        public double GroundMm(double yMm) => rack.Setting.Ground.ZMm(xMm, yMm);
+    }
 }

@@ -109,21 +109,6 @@ public sealed record ArrayBrief(
     LossesBrief Losses
 );
 
-/// <summary>The steel under the modules.</summary>
-public sealed record RackBrief(
-    int? Rows,
-    int? Columns,
-    double? LowEdgeM,
-    double? DepthClearanceMm,
-    double? RowClearanceMm,
-    string? Angle,
-    string? Tube,
-    string? Column,
-    double? FootingSideMm,
-    double? FootingDepthMm,
-    string? Mix
-);
-
 /// <summary>Terms of the offer.</summary>
 public sealed record MoneyBrief(
     double? ContingencyShare,

@@ -53,17 +53,20 @@ internal static class BriefLimits
                 "an angle card with a leg of about the module's thickness is accepted"
             );
         }
-        else if (!fitting.TrueForAll(module => CanBeBraced(brief, module, shelf)))
+        else if (
+            fitting.Select(module => Obstacle(brief, module, shelf)).FirstOrDefault(one => one is not null) is { } why
+        )
         {
             fields.Complain(
                 "rack.lowEdge",
-                "so near to the ground, with so many rows, so little tilt or such thick tubes, the columns cannot be braced",
+                $"so near to the ground, with so many rows, so little tilt or such thick tubes, the columns cannot be braced: {why}",
                 "a higher low edge, fewer rows, a steeper tilt or thinner tubes are accepted"
             );
         }
     }
 
-    private static bool CanBeBraced(Brief brief, ModuleCard module, CardShelf shelf)
+    // What stands in the way of making the rack; null when nothing does.
+    private static string? Obstacle(Brief brief, ModuleCard module, CardShelf shelf)
     {
         double[] tiltsDeg = brief.Array.TiltDeg is { } tilt
             ? [tilt]
@@ -71,16 +74,16 @@ internal static class BriefLimits
         int[] rows = brief.Rack.Rows is { } given ? [given] : [1, 2];
         try
         {
-            return tiltsDeg
-                .SelectMany(tiltDeg =>
-                    rows.Select(count => Rack.Of(brief.Rack, module, new(count, 3, 1), tiltDeg, shelf)!)
-                )
-                .All(rack => rack.Steel.Parts.All(part => part.Shape.ShortPointMm > 0));
+            foreach (var (tiltDeg, count) in tiltsDeg.SelectMany(tiltDeg => rows.Select(count => (tiltDeg, count))))
+            {
+                Rack.Of(brief.Rack, module, new(count, 3, 1), tiltDeg, shelf);
+            }
+
+            return null;
         }
-        catch (ArgumentException)
+        catch (ArgumentException error)
         {
-            // A saw cut too slanted: see Cut.Of.
-            return false;
+            return error.Message;
         }
     }
 }

@@ -31,6 +31,7 @@ internal static class BriefReader
             "Price book, seen from this file; left out: the planning price book that comes with the program.",
             200
         );
+        var crew = RackReader.Crew(top.OptionalMap("crew", "What the crew comes with, and finds."));
         var brief = new Brief(
             Head(top.Map("station", "Who and where.")),
             SiteReader.Read(top.Map("site", "Place, climate, ground.")),
@@ -45,7 +46,7 @@ internal static class BriefReader
                 ? TapsReader.Read(taps)
                 : null,
             Array(top.OptionalMap("array", "Modules and their cables.")),
-            Rack(top.OptionalMap("rack", "The steel under the modules.")),
+            RackReader.Read(top.OptionalMap("rack", "The steel under the modules."), crew),
             GuardReader.Read(top.OptionalMap("guard", "Light, lightning, fence.")),
             Money(top.OptionalMap("money", "Terms of the offer."))
         );
@@ -150,28 +151,6 @@ internal static class BriefReader
         fields?.Done();
         return array;
     }
-
-    private static RackBrief Rack(FieldMap? fields)
-    {
-        var rack = new RackBrief(
-            fields?.OptionalCount("rows", 1, 4, "Rows of modules up the slope.", FieldMap.ChooseWord),
-            fields?.OptionalCount("columns", 1, 20, "Most modules side by side in one rack.", FieldMap.ChooseWord),
-            fields?.Chosen("lowEdge", Measure.LengthM, 0.3, 3, "Height of the low edge above ground."),
-            Clearance(fields, "depthClearance", 15, "Free depth in the channel beyond the module's thickness."),
-            Clearance(fields, "rowClearance", 200, "Free length in each row beyond the bare sum of widths."),
-            Name(fields, "angle", "Section card of the frame's angles."),
-            Name(fields, "tube", "Section card of the cross tubes and struts."),
-            Name(fields, "column", "Section card of the columns."),
-            fields?.Chosen("footingSide", Measure.LengthMm, 200, 2000, "Side of a square footing block."),
-            fields?.Chosen("footingDepth", Measure.LengthMm, 300, 3000, "Depth of a footing block below ground."),
-            Name(fields, "mix", "Nominal mix of the concrete by volume, as 1:2:4.")
-        );
-        fields?.Done();
-        return rack;
-    }
-
-    private static double? Clearance(FieldMap? fields, string name, double mostMm, string about) =>
-        fields?.Chosen(name, Measure.LengthMm, 0, mostMm, about);
 
     private static MoneyBrief Money(FieldMap? fields)
     {

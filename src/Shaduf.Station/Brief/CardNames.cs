@@ -24,6 +24,12 @@ internal static class CardNames
         );
         check.One<TankCard>(brief.Tank.Card, "tank", _ => true, "tank.card");
         check.One<SectionCard>(brief.Rack.Angle, "equal angle", IsAngle, "rack.angle");
+        check.One<SectionCard>(
+            brief.Rack.Rail,
+            "square tube or equal angle",
+            card => IsAngle(card) || IsSquare(card),
+            "rack.rail"
+        );
         check.One<SectionCard>(brief.Rack.Tube, "square tube", IsSquare, "rack.tube");
         check.One<SectionCard>(brief.Rack.Column, "square tube", IsSquare, "rack.column");
         check.One<LightCard>(brief.Guard.Light.Card, "light", _ => true, "guard.light");

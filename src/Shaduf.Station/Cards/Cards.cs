@@ -27,6 +27,9 @@ public sealed record ModuleCard(string Name, string About, bool IsPlanningData, 
 {
     /// <summary>Kind of cell; null when the card does not say.</summary>
     public CellKind? Cells { get; init; }
+
+    /// <summary>What its maker allows for each way of holding it.</summary>
+    public HoldingSheet Holding { get; init; } = HoldingSheet.Unknown;
 }
 
 /// <summary>Kind of a silicon cell.</summary>

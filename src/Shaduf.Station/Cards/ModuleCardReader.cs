@@ -14,6 +14,7 @@ internal static class ModuleCardReader
     {
         var sheet = Sheet(fields);
         var body = Body(fields);
+        var holding = HoldingSheet.Read(fields, body);
         var cells = fields.OptionalOneOf<CellKind>(
             "cells",
             [("silicon-p", CellKind.PType), ("silicon-n", CellKind.NType)],
@@ -45,7 +46,7 @@ internal static class ModuleCardReader
             }
         }
 
-        return new(head.Name, head.About, head.IsPlanningData, sheet, body) { Cells = cells };
+        return new(head.Name, head.About, head.IsPlanningData, sheet, body) { Cells = cells, Holding = holding };
     }
 
     private static ModuleSheet Sheet(FieldMap fields) =>

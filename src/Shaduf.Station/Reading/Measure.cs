@@ -226,6 +226,10 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
     public static Measure PressureBar { get; } =
         new("pressure", "bar", [new("bar", x => x), new("kPa", x => x / 100), new("MPa", x => x * 10)]);
 
+    /// <summary>Pressure of wind and snow, kept in pascals.</summary>
+    public static Measure PressurePa { get; } =
+        new("pressure", "Pa", [new("Pa", x => x), new("kPa", x => x * 1000), new("kN/m2", x => x * 1000)]);
+
     /// <summary>Cross-section of a conductor, kept in square millimetres.</summary>
     public static Measure SizeMm2 { get; } = new("cross-section", "mm2", [new("mm2", x => x), new("mm²", x => x)]);
 

@@ -115,7 +115,30 @@ public sealed record ArrayLayout(PlaneFacing Facing, Rack Rack, IReadOnlyList<Ne
             [.. Things.SelectMany(thing => thing.Screens)]
         );
 
-    private IEnumerable<IReadOnlyList<Spot>> Groups(int rack, int row)
+    // Strips of cells along the module's long side: up the slope where it stands, along the row where it lies.
+    private IEnumerable<IReadOnlyList<Spot>> Groups(int rack, int row) =>
+        Rack.Lay.UpMm >= Rack.Lay.AlongMm ? StandingGroups(rack, row) : LyingGroups(rack, row);
+
+    private IEnumerable<IReadOnlyList<Spot>> LyingGroups(int rack, int row)
+    {
+        var (lengthM, depthM) = (Rack.Size.InsideLengthMm / 1000, Rack.Size.InsideDepthMm / 1000);
+        for (var module = 0; module < Rack.Grid.Columns; module++)
+        {
+            for (var group = 0; group < GroupsInModule; group++)
+            {
+                var upM = (row + ((group + 0.5) / GroupsInModule)) / Rack.Grid.Rows * depthM;
+                yield return
+                [
+                    .. Enumerable
+                        .Range(0, SpotsInGroup)
+                        .Select(i => (((module + ((i + 0.5) / SpotsInGroup)) / Rack.Grid.Columns) - 0.5) * lengthM)
+                        .Select(acrossM => OnRack(rack, acrossM, upM)),
+                ];
+            }
+        }
+    }
+
+    private IEnumerable<IReadOnlyList<Spot>> StandingGroups(int rack, int row)
     {
         var (lengthM, depthM) = (Rack.Size.InsideLengthMm / 1000, Rack.Size.InsideDepthMm / 1000);
         var count = Rack.Grid.Columns * GroupsInModule;

@@ -47,6 +47,12 @@ public sealed record Guard(
     /// <summary>Diameter of a light pole [m]; common practice, no source.</summary>
     public const double LightPoleDiameterM = 0.076;
 
+    /// <summary>The tallest light column; null when no lamp needs a column of its own.</summary>
+    public LightColumn? Column =>
+        Poles.Where(pole => !pole.HasRod).Select(pole => pole.HeightM).DefaultIfEmpty(0).Max() is > 0 and var heightM
+            ? LightColumn.Of(heightM * 1000)
+            : null;
+
     private const double UsualMarginM = 3;
     private const double TropicDeg = 23.45;
 

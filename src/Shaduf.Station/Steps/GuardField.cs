@@ -45,8 +45,8 @@ public sealed record GuardField(double LengthM, double RackM, double PitchM, int
             slopeM * Math.Cos(rad),
             (slopeM * Math.Cos(rad)) + wayM,
             rack.Grid.RackCount,
-            (rack.Setting.LowEdgeMm + (rack.Sections.Channel.OuterDepthMm * Math.Cos(rad))) / 1000,
-            rack.Size.TopEdgeMm / 1000
+            rack.Setting.OnSlope(0, 0, rack.Size.DeckMm).ZMm / 1000,
+            rack.Setting.OnSlope(0, rack.Size.DepthMm, rack.Size.DeckMm).ZMm / 1000
         );
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Shaduf.Station;
 using Shaduf.Working;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Tokens;
@@ -135,8 +136,10 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
             Charts.Tank(design, size),
             LongSection.Of(design, size),
             StringDiagram.Of(design, 173),
-            RackPlane.Of(design.Works.Rack, design.Choice.Module, size),
+            RackPlane.Of(design.Works.Rack, size),
             RackSide.Of(design.Works.Rack, design.Works.Footings, size),
+            RackModelPicture.Of(design.Works.Rack, size),
+            LightColumnPicture.Of(LightColumn.Of(5000), size),
             GuardPlan.Of(design.Works.Guard, size),
             .. design.Works.Guard.Light is null ? [] : new[] { GuardPlan.OfLight(design.Works.Guard, size) },
             .. design.Works.Guard.Lightning.Rods.Count == 0

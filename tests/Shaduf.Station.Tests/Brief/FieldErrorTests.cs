@@ -301,6 +301,28 @@ public sealed class FieldErrorTests
         Assert.True(actual == expected, actual);
     }
 
+    [Theory]
+    [InlineData("rows: choose", "rows: choose\n  tubes: 1", "rack.tubes: '1' is not a whole number in range; 2 to 12")]
+    [InlineData("rows: choose", "rows: choose\n  lines: 3", "rack.lines: '3' is not a whole number in range; 1 to 2")]
+    [InlineData(
+        "rows: choose",
+        "rows: choose\n  groundFall: { along: 30 % }",
+        "rack.groundFall.along: 30 % is out of range; -20 % to 20 %"
+    )]
+    [InlineData("rows: choose", "rows: choose\n  type: slide", "rack.type: 'slide' is not one of")]
+    [InlineData(
+        "rows: choose",
+        "rows: choose\n  rail: L99x9",
+        "rack.rail: there is no card of a square tube or equal angle"
+    )]
+    [InlineData("tilt: choose", "tilt: 61 deg", "array.tilt: 61 deg is out of range; 0 deg to 60 deg")]
+    public void A_rack_out_of_bounds_names_the_field(string right, string wrong, string expected)
+    {
+        using var scratch = new Scratch();
+        var errors = scratch.Errors(Specimen.Brief.Replace(right, wrong, StringComparison.Ordinal));
+        Assert.Contains(expected, string.Join('\n', errors), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_rack_that_cannot_be_braced_is_refused_before_the_design()
     {
@@ -310,7 +332,7 @@ public sealed class FieldErrorTests
             .Replace("rows: choose", "rows: 4\n  lowEdge: 0.3 m", StringComparison.Ordinal);
         Assert.Equal(
             [
-                "111:12: rack.lowEdge: so near to the ground, with so many rows, so little tilt or such thick tubes, the columns cannot be braced; a higher low edge, fewer rows, a steeper tilt or thinner tubes are accepted",
+                "111:12: rack.lowEdge: so near to the ground, with so many rows, so little tilt or such thick tubes, the columns cannot be braced: lower strut (B): it would not rise from the column to the tube; a higher low edge, fewer rows, a steeper tilt or thinner tubes are accepted",
             ],
             scratch.Errors(text)
         );

@@ -77,6 +77,7 @@ public sealed class TakeoffTests
             .Examples.Names.Select(Tests.Examples.DesignOf)
             .Append(s_design)
             .Append(IntakeTests.OnRaft.Value)
+            .Append(SmallDesign.Of(brief => brief["rack"]!["type"] = "clamped-rails"))
             .SelectMany(design => design.Takeoff.Lines)
             .Concat(ManyStrings.TakeoffOf(ManyStrings.Choice(11, 4), ManyStrings.Rewired(11, 4)))
             .Select(line => line.Item)

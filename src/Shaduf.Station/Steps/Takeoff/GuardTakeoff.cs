@@ -133,10 +133,27 @@ internal static class GuardTakeoff
         {
             yield return Line(
                 "light-pole",
-                "light pole, galvanised tube with base plate and anchors",
+                "light pole, galvanised tube",
                 "m",
                 poles.Sum(pole => pole.HeightM),
                 Invariant($"{poles.Count} poles; lamps that hang on a lightning mast need none")
+            );
+            var foot = guard.Column!.Foot;
+            yield return Line(
+                "pole-plate",
+                Invariant(
+                    $"base plate {foot.SideMm:0} x {foot.SideMm:0} x {foot.ThicknessMm:0} mm with {PoleFoot.GussetCount} gussets, welded on and galvanised"
+                ),
+                "nr",
+                poles.Count,
+                Invariant($"one a pole, {foot.MassKg:0.0} kg")
+            );
+            yield return Line(
+                "pole-anchor",
+                Invariant($"bolt M{foot.BoltMm:0} x {foot.BoltLengthMm:0} mm to cast in, with three nuts and washers"),
+                "nr",
+                PoleFoot.BoltCount * poles.Count,
+                Invariant($"{PoleFoot.BoltCount} a pole")
             );
         }
 

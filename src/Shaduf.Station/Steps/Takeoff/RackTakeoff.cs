@@ -1,6 +1,7 @@
 using Shaduf.Ground;
 using Shaduf.Money;
 using Shaduf.Parts;
+using Shaduf.Steel;
 using Shaduf.Workshop;
 using static System.FormattableString;
 
@@ -67,7 +68,7 @@ internal static class RackTakeoff
         var depositKg =
             racks
             * rack.Steel.Seams.Sum(seam =>
-                seam.Count * seam.LengthMm / 1000 * FilletWeld.DepositKgPerM(seam.LegMm, 0.2)
+                seam.Count * seam.LengthMm / 1000 * Workshop.FilletWeld.DepositKgPerM(seam.LegMm, 0.2)
             );
         yield return new(
             "electrodes",
@@ -90,6 +91,20 @@ internal static class RackTakeoff
             );
         }
 
+        foreach (var line in Bolts(rack).Concat(Clamps(rack)))
+        {
+            yield return line;
+        }
+
+        foreach (var line in Work(rack, areaM2))
+        {
+            yield return line;
+        }
+    }
+
+    private static IEnumerable<QuantityLine> Work(Rack rack, double areaM2)
+    {
+        var racks = rack.Grid.RackCount;
         yield return Labour.Days(
             "cut",
             racks * rack.Steel.Parts.Sum(part => part.PiecesMm.Count + 1),
@@ -102,6 +117,51 @@ internal static class RackTakeoff
         );
         yield return Labour.Days("paint", 3 * areaM2, "three coats");
         yield return Labour.Days("erect", racks * rack.Size.LengthMm * rack.Size.DepthMm / 1e6, "planes of all racks");
+    }
+
+    // Two bolts where the removable side meets a member.
+    private static IEnumerable<QuantityLine> Bolts(Rack rack)
+    {
+        var joints = rack.Skeleton.Joints.Count(joint => joint.Kind == JointKind.Pinned) * rack.Grid.RackCount;
+        if (joints > 0)
+        {
+            yield return new(
+                "frame-bolt",
+                BillSection.Steelwork,
+                "bolt M10 x 30 galvanised, with nut and two washers",
+                "nr",
+                2 * joints,
+                Invariant($"two at each of {joints} joints of the removable sides")
+            );
+        }
+    }
+
+    // Two rails under a row: a clamp on each between two modules, and one at each end.
+    private static IEnumerable<QuantityLine> Clamps(Rack rack)
+    {
+        if (rack.Clamping is null)
+        {
+            yield break;
+        }
+
+        var rails = 2 * rack.Grid.Rows * rack.Grid.RackCount;
+        var origin = Invariant($"{rails} rails, {rack.Grid.Columns} modules on each");
+        yield return new(
+            "middle-clamp",
+            BillSection.Steelwork,
+            "clamp between two modules, with bolt and bonding teeth",
+            "nr",
+            rails * (rack.Grid.Columns - 1),
+            origin
+        );
+        yield return new(
+            "end-clamp",
+            BillSection.Steelwork,
+            "clamp at the end of a row, with bolt and bonding teeth",
+            "nr",
+            rails * 2,
+            origin
+        );
     }
 
     /// <summary>Cement, sand, stone, digging and labour of the footings.</summary>

@@ -40,7 +40,19 @@ public sealed record Rack(
     public double MassKg => Steel.MassKg * Grid.RackCount;
 
     /// <summary>Columns of all racks.</summary>
-    public int ColumnCount => TubePlacesMm.Count * Grid.RackCount;
+    public int ColumnCount => Skeleton.Feet.Count * Grid.RackCount;
+
+    /// <summary>Its form, with the cross tubes counted.</summary>
+    public required RackForm Form { get; init; }
+
+    /// <summary>Sides of a module as it lies.</summary>
+    public required ModuleLay Lay { get; init; }
+
+    /// <summary>Where the first module of a row begins along the row, and the distance from module to module [mm].</summary>
+    public required (double FirstMm, double PitchMm) Along { get; init; }
+
+    /// <summary>How modules are clamped; null where they slide in.</summary>
+    public RackClamping? Clamping { get; init; }
 
     /// <summary>Generates the rack for a grid of modules.</summary>
     /// <param name="brief">The brief.</param>
@@ -48,36 +60,59 @@ public sealed record Rack(
     /// <param name="grid">Rows and columns.</param>
     /// <param name="tiltDeg">Tilt [deg].</param>
     /// <param name="shelf">The cards.</param>
+    /// <param name="form">The form; null for the brief's, with what it leaves open by custom.</param>
     /// <returns>The rack; null when no angle makes a channel for the module.</returns>
-    public static Rack? Of(RackBrief brief, ModuleCard module, RackGrid grid, double tiltDeg, CardShelf shelf)
+    /// <exception cref="ArgumentException">A part would have no length or cannot be sawn so; the message names it.</exception>
+    public static Rack? Of(
+        RackBrief brief,
+        ModuleCard module,
+        RackGrid grid,
+        double tiltDeg,
+        CardShelf shelf,
+        RackForm? form = null
+    )
     {
-        if (RackSections.Of(brief, module, shelf) is not { } sections)
+        if (RackSections.Of(brief, module, shelf, form) is not { } sections)
         {
             return null;
         }
 
+        var asked = form ?? RackForm.Of(brief);
+        var lay = ModuleLay.Of(module.Body, brief.Way);
+        var clamping = asked.Type == RackType.ClampedRails ? RackClamping.Of(brief, module, grid.Columns) : null;
         var rowClearanceMm = brief.RowClearanceMm ?? UsualRowClearanceMm(grid.Columns);
+        RackDeck deck = clamping is null
+            ? new SlideInDeck(grid, lay, sections, rowClearanceMm, asked.TubeCount)
+            : new RailDeck(grid, lay, sections, clamping, asked.TubeCount);
         var setting = new RackSetting(
             tiltDeg,
-            brief.LowEdgeM * 1000 ?? UsualLowEdgeMm,
-            rowClearanceMm,
+            0,
+            clamping is null ? rowClearanceMm : clamping.GapMm * (grid.Columns - 1),
             Footings.DepthMm(brief) - CoverMm,
             PlinthHeightMm + 150
-        );
-        var frame = new RackFrame(grid, module.Body, sections, setting);
-        var (steel, skeleton) = frame.Built();
+        )
+        {
+            Ground = brief.Ground,
+        }.ClearOfGround(brief.LowEdgeM * 1000 ?? UsualLowEdgeMm, deck.LengthMm, deck.DepthMm);
+        var steel = new RackFrame(deck, sections, asked.Lines, brief.Crew).Built(setting);
         return new(
             grid,
             sections,
             setting,
-            steel,
-            skeleton,
-            new(frame.LengthMm, frame.DepthMm, frame.InsideLengthMm, frame.InsideDepthMm, frame.TopEdgeMm),
-            frame.Rows,
-            frame.TubePlacesMm,
+            steel.Assembly,
+            steel.Skeleton,
+            RackSize.Of(deck, setting),
+            deck.Rows,
+            deck.TubePlacesMm,
             grid.Rows * grid.Columns * module.Body.MassKg,
-            [.. sections.Notes, .. NotesOf(brief, grid, setting)]
-        );
+            [.. sections.Notes, .. RackNotes.Of(brief, grid, setting, asked, clamping)]
+        )
+        {
+            Form = asked with { TubeCount = deck.TubePlacesMm.Count },
+            Lay = lay,
+            Along = deck.Along,
+            Clamping = clamping,
+        };
     }
 
     /// <summary>Findings of the rack.</summary>
@@ -114,11 +149,22 @@ public sealed record Rack(
         yield return Limit("rack/plane", planeM2, RackGrid.LargestPlaneM2, "m2", "plane of one rack");
         yield return Limit("rack/top-edge", Size.TopEdgeMm / 1000, 4, "m", "height of the top edge");
         yield return Limit("rack/tilt", Setting.TiltDeg, 30, "deg", "tilt");
-        yield return new(
+        if (Sections.Channel is { } channel)
+        {
+            yield return Lip(channel, module);
+        }
+    }
+
+    private static Finding Lip(SlideInChannel channel, ModuleCard module)
+    {
+        var covers = channel.LipCoverMm > module.Body.EdgeToCellMm;
+        return new(
             "rack/lip",
-            Sections.Channel.LipCoverMm <= module.Body.EdgeToCellMm ? FindingStatus.Holds : FindingStatus.Look,
-            LipSays(module),
-            Sections.Channel.LipCoverMm,
+            covers ? FindingStatus.Look : FindingStatus.Holds,
+            covers
+                ? "the lip of the channel reaches over the cells and shades them: ask for an angle with a shorter leg or a module with a wider rim"
+                : "the lip of the channel covers no cell",
+            channel.LipCoverMm,
             module.Body.EdgeToCellMm,
             "mm",
             "module card"
@@ -126,7 +172,7 @@ public sealed record Rack(
     }
 
     // A row of bare widths jams: 2 mm a module and 10 mm more.
-    private static double UsualRowClearanceMm(int columns) => 10 + (2 * columns);
+    internal static double UsualRowClearanceMm(int columns) => 10 + (2 * columns);
 
     private static Finding Limit(string id, double value, double limit, string unit, string what) =>
         new(
@@ -140,52 +186,6 @@ public sealed record Rack(
             unit,
             "limits of the method, judgement"
         );
-
-    private string LipSays(ModuleCard module) =>
-        Sections.Channel.LipCoverMm <= module.Body.EdgeToCellMm
-            ? "the lip of the channel covers no cell"
-            : "the lip of the channel reaches over the cells and shades them: ask for an angle with a shorter leg or a module with a wider rim";
-
-    private static IEnumerable<ChoiceNote> NotesOf(RackBrief brief, RackGrid grid, RackSetting setting)
-    {
-        if (brief.RowClearanceMm is null)
-        {
-            yield return new(
-                "free length in a row",
-                Invariant($"{setting.RowClearanceMm:0} mm"),
-                "10 mm and 2 mm a module: a row of bare widths jams; common practice, no source"
-            );
-        }
-
-        if (brief.DepthClearanceMm is null)
-        {
-            yield return new(
-                "free depth in the channel",
-                Invariant($"{RackSections.UsualDepthClearanceMm:0} mm"),
-                "room for paint and for sliding; common practice, no source"
-            );
-        }
-
-        if (brief.LowEdgeM is null)
-        {
-            yield return new(
-                "height of the low edge",
-                Invariant($"{UsualLowEdgeMm / 1000:0.0} m"),
-                "clear of grass, goats and splashing; common practice, no source"
-            );
-        }
-
-        if (brief.Rows is null || brief.Columns is null)
-        {
-            yield return new(
-                "racks",
-                Invariant($"{grid.RackCount} of {grid.Rows} rows x {grid.Columns} modules"),
-                Invariant(
-                    $"two rows from eight modules on where they fill the racks evenly, racks alike, at most {RackGrid.LongestM:0} m long and {RackGrid.LargestPlaneM2:0} m2; each rack is taken as standing alone in the wind"
-                )
-            );
-        }
-    }
 }
 
 /// <summary>Sizes of one rack.</summary>
@@ -193,11 +193,30 @@ public sealed record Rack(
 /// <param name="DepthMm">Outside depth up the slope [mm].</param>
 /// <param name="InsideLengthMm">Inside length along the row [mm].</param>
 /// <param name="InsideDepthMm">Inside depth up the slope, holders not counted [mm].</param>
-/// <param name="TopEdgeMm">Height of the top edge above ground [mm].</param>
+/// <param name="TopEdgeMm">Greatest height of the top edge above the ground under it [mm].</param>
 public sealed record RackSize(
     double LengthMm,
     double DepthMm,
     double InsideLengthMm,
     double InsideDepthMm,
     double TopEdgeMm
-);
+)
+{
+    /// <summary>Height of the plane's upper side above the cross tubes, square to it [mm].</summary>
+    public required double DeckMm { get; init; }
+
+    /// <summary>The sizes of a plane as it stands.</summary>
+    internal static RackSize Of(RackDeck deck, RackSetting setting) =>
+        new(
+            deck.LengthMm,
+            deck.DepthMm,
+            deck.InsideLengthMm,
+            deck.InsideDepthMm,
+            new[] { 0, deck.LengthMm }.Max(x =>
+                setting.AboveGroundMm(setting.OnSlope(x, deck.DepthMm, deck.ThicknessMm))
+            )
+        )
+        {
+            DeckMm = deck.ThicknessMm,
+        };
+}

@@ -5,14 +5,14 @@ using static System.FormattableString;
 namespace Shaduf.Station;
 
 /// <summary>The sections that a rack is made of.</summary>
-/// <param name="Angle">Angle of the channels.</param>
-/// <param name="Channel">The channel that two of them make.</param>
-/// <param name="Tube">Cross tubes, stubs and struts.</param>
+/// <param name="Angle">Bars along the row: angle of the channels, or rail.</param>
+/// <param name="Channel">The channel that two angles make; null for rails.</param>
+/// <param name="Tube">Cross tubes or rafters, stubs, struts and braces.</param>
 /// <param name="Column">Columns.</param>
 /// <param name="Notes">What was chosen and why.</param>
 public sealed record RackSections(
     Section Angle,
-    SlideInChannel Channel,
+    SlideInChannel? Channel,
     Section Tube,
     Section Column,
     IReadOnlyList<ChoiceNote> Notes
@@ -23,66 +23,69 @@ public sealed record RackSections(
 
     private const string NotForStrength = "not checked for wind yet: strength comes with the structural check";
 
-    /// <summary>Takes the brief's sections, or chooses: the lightest angle that makes the channel, tubes by custom.</summary>
+    /// <summary>Takes the sections asked for, or chooses: the lightest angle that makes the channel, all else by custom.</summary>
     /// <param name="rack">The rack as the brief has it.</param>
     /// <param name="module">The module.</param>
     /// <param name="shelf">The cards.</param>
+    /// <param name="form">The rack's form; null for the brief's.</param>
     /// <returns>The sections; null when no angle makes a channel for the module.</returns>
-    public static RackSections? Of(RackBrief rack, ModuleCard module, CardShelf shelf)
+    public static RackSections? Of(RackBrief rack, ModuleCard module, CardShelf shelf, RackForm? form = null)
     {
+        var asked = RackForm.Of(rack);
+        var (type, angle) = form is null ? (asked.Type, asked.Angle) : (form.Type, form.Angle ?? asked.Angle);
+        var (tubeAsked, columnAsked) = (form?.Tube ?? asked.Tube, form?.Column ?? asked.Column);
+        var tube = TubeOf(shelf, tubeAsked, 60, 3);
+        var column = TubeOf(shelf, columnAsked, 100, 4);
+        List<ChoiceNote> notes =
+        [
+            .. tubeAsked is null ? [ByCustom("cross tubes and struts", tube, "60 mm and 3 mm wall")] : (ChoiceNote[])[],
+            .. columnAsked is null ? [ByCustom("columns", column, "100 mm and 4 mm wall")] : (ChoiceNote[])[],
+        ];
+        if (type == RackType.ClampedRails)
+        {
+            var rail = shelf.Find<SectionCard>(angle ?? "") ?? TubeOf(shelf, null, 40, 3);
+            var why = angle is null ? [ByCustom("rails", rail, "40 mm and 3 mm wall")] : (ChoiceNote[])[];
+            return new(Carried(rail, rack), null, Carried(tube, rack), Carried(column, rack), [.. why, .. notes]);
+        }
+
         var angles = shelf
             .All<SectionCard>()
-            .Where(card => card.Shape == SectionShape.EqualAngle && (rack.Angle ?? card.Name) == card.Name)
+            .Where(card => card.Shape == SectionShape.EqualAngle && (angle ?? card.Name) == card.Name)
             .ToList();
-        var clearanceMm = rack.DepthClearanceMm ?? UsualDepthClearanceMm;
         var choice = SlideInChannel.Choose(
             [.. angles.Select(card => new AngleSize(card.Name, card.SizeMm, card.WallMm, SectionOf(card).MassKgPerM))],
             module.Body.ThicknessMm,
-            clearanceMm
+            rack.DepthClearanceMm ?? UsualDepthClearanceMm
         );
-        if (choice.Channel is null)
-        {
-            return null;
-        }
-
-        var tube = TubeOf(shelf, rack.Tube, 60, 3);
-        var column = TubeOf(shelf, rack.Column, 100, 4);
-        return new(
-            SectionOf(angles.Single(card => card.Name == choice.Angle!.Name)),
-            choice.Channel,
-            SectionOf(tube),
-            SectionOf(column),
-            [.. NotesOf(rack, module, choice, tube, column)]
-        );
+        return choice.Channel is null
+            ? null
+            : new(
+                Carried(angles.Single(card => card.Name == choice.Angle!.Name), rack),
+                choice.Channel,
+                Carried(tube, rack),
+                Carried(column, rack),
+                [.. angle is null ? [ForChannel(module, choice)] : (ChoiceNote[])[], .. notes]
+            );
     }
 
-    private static IEnumerable<ChoiceNote> NotesOf(
-        RackBrief rack,
-        ModuleCard module,
-        SlideInChoice choice,
-        SectionCard tube,
-        SectionCard column
-    )
+    // Pieces are no longer than the truck carries.
+    private static Section Carried(SectionCard card, RackBrief rack)
     {
-        if (rack.Angle is null)
+        var section = SectionOf(card);
+        return section with
         {
-            var others = string.Join("; ", choice.Others.Select(other => $"{other.Name}: {other.Why}"));
-            yield return new(
-                "angle of the frame",
-                choice.Angle!.Name,
-                Invariant($"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}")
-            );
-        }
+            LongestPieceMm = Math.Min(section.LongestPieceMm, rack.Crew.TruckBedM * 1000 ?? double.MaxValue),
+        };
+    }
 
-        if (rack.Tube is null)
-        {
-            yield return ByCustom("cross tubes and struts", tube, "60 mm and 3 mm wall");
-        }
-
-        if (rack.Column is null)
-        {
-            yield return ByCustom("columns", column, "100 mm and 4 mm wall");
-        }
+    private static ChoiceNote ForChannel(ModuleCard module, SlideInChoice choice)
+    {
+        var others = string.Join("; ", choice.Others.Select(other => $"{other.Name}: {other.Why}"));
+        return new(
+            "angle of the frame",
+            choice.Angle!.Name,
+            Invariant($"the lightest that makes a channel for a {module.Body.ThicknessMm:0.#} mm module. {others}")
+        );
     }
 
     private static ChoiceNote ByCustom(string what, SectionCard tube, string size) =>

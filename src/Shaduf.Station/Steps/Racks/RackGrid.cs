@@ -31,7 +31,7 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
             : [1, 2];
         foreach (var rows in rowsTried)
         {
-            var most = MostColumns(rows, brief, module);
+            var most = MostColumns(rows, brief, ModuleLay.Of(module, brief.Way));
             if (moduleCount % rows != 0 || most < 1)
             {
                 continue;
@@ -50,11 +50,11 @@ public sealed record RackGrid(int Rows, int Columns, int RackCount)
         return null;
     }
 
-    private static int MostColumns(int rows, RackBrief brief, ModuleBody module)
+    private static int MostColumns(int rows, RackBrief brief, ModuleLay module)
     {
         var most = Math.Min(
-            (int)(LongestM * 1000 / module.WidthMm),
-            (int)(LargestPlaneM2 * 1e6 / (rows * module.LengthMm * module.WidthMm))
+            (int)(LongestM * 1000 / module.AlongMm),
+            (int)(LargestPlaneM2 * 1e6 / (rows * module.UpMm * module.AlongMm))
         );
         return Math.Min(most, brief.Columns ?? most);
     }

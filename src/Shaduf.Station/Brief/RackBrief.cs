@@ -1,0 +1,69 @@
+namespace Shaduf.Station;
+
+/// <summary>Grade of steel as the merchant states it.</summary>
+public enum SteelBrief
+{
+    /// <summary>Nothing is known of it.</summary>
+    Unmarked,
+
+    /// <summary>S235.</summary>
+    S235,
+
+    /// <summary>S275.</summary>
+    S275,
+
+    /// <summary>S355.</summary>
+    S355,
+}
+
+/// <summary>What the crew comes with, and finds.</summary>
+/// <param name="TruckBedM">Length of the truck's bed [m]; null when unknown.</param>
+/// <param name="HasPowerOnSite">Whether there is power for welding on site; null when unknown.</param>
+public sealed record CrewBrief(double? TruckBedM, bool? HasPowerOnSite)
+{
+    /// <summary>A crew of which nothing is known.</summary>
+    public static CrewBrief Unknown { get; } = new(null, null);
+}
+
+/// <summary>The steel under the modules.</summary>
+public sealed record RackBrief(
+    int? Rows,
+    int? Columns,
+    double? LowEdgeM,
+    double? DepthClearanceMm,
+    double? RowClearanceMm,
+    string? Angle,
+    string? Tube,
+    string? Column,
+    double? FootingSideMm,
+    double? FootingDepthMm,
+    string? Mix
+)
+{
+    /// <summary>How it holds the modules.</summary>
+    public RackType Type { get; init; }
+
+    /// <summary>Lines of columns; null to choose.</summary>
+    public int? Lines { get; init; }
+
+    /// <summary>Cross tubes or rafters along the row; null to choose.</summary>
+    public int? Tubes { get; init; }
+
+    /// <summary>Which way the modules lie.</summary>
+    public ModuleWay Way { get; init; }
+
+    /// <summary>Card of the rails; null to choose.</summary>
+    public string? Rail { get; init; }
+
+    /// <summary>Slope of the ground; level when it is left out.</summary>
+    public RackGround Ground { get; init; }
+
+    /// <summary>Grade of the steel.</summary>
+    public SteelBrief Steel { get; init; }
+
+    /// <summary>Whether walls were measured or come with a certificate.</summary>
+    public bool IsWallMeasured { get; init; }
+
+    /// <summary>The crew that carries and welds it.</summary>
+    public CrewBrief Crew { get; init; } = CrewBrief.Unknown;
+}

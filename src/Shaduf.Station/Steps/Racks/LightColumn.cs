@@ -1,0 +1,98 @@
+using Shaduf.Parts;
+using Shaduf.Shape;
+using Shaduf.Steel;
+
+namespace Shaduf.Station;
+
+/// <summary>The foot of a pole: a square plate on four bolts that are cast into its block.</summary>
+/// <param name="SideMm">Side of the plate [mm].</param>
+/// <param name="ThicknessMm">Its thickness [mm].</param>
+/// <param name="BoltMm">Diameter of a bolt [mm].</param>
+/// <param name="BoltSpacingMm">Distance of the bolts, middle to middle, along a side [mm].</param>
+/// <param name="BoltInConcreteMm">Length of a bolt in the concrete [mm].</param>
+/// <param name="GussetMm">Legs of the triangular gussets, one on each side of the pole [mm].</param>
+/// <param name="GussetThicknessMm">Their thickness [mm].</param>
+public sealed record PoleFoot(
+    double SideMm,
+    double ThicknessMm,
+    double BoltMm,
+    double BoltSpacingMm,
+    double BoltInConcreteMm,
+    double GussetMm,
+    double GussetThicknessMm
+)
+{
+    /// <summary>Bolts.</summary>
+    public const int BoltCount = 4;
+
+    /// <summary>Gussets.</summary>
+    public const int GussetCount = 4;
+
+    /// <summary>A customary foot for poles up to 6 m: common practice, no source; the structural check decides.</summary>
+    public static PoleFoot Usual { get; } = new(250, 12, 16, 180, 500, 80, 6);
+
+    /// <summary>Mass of plate and gussets, bolts not counted [kg].</summary>
+    public double MassKg =>
+        SteelDensity.KgPerM3
+        * ((SideMm * SideMm * ThicknessMm) + (GussetCount * GussetMm * GussetMm / 2 * GussetThicknessMm))
+        * 1e-9;
+
+    /// <summary>Length of a bolt: in the concrete, grout, plate, nuts below and above and a washer each [mm].</summary>
+    public double BoltLengthMm => BoltInConcreteMm + 30 + ThicknessMm + (4 * BoltMm);
+}
+
+/// <summary>A light column: one round tube on a plate with four bolts.</summary>
+/// <param name="Steel">Its tube and welds.</param>
+/// <param name="Skeleton">The line along which it carries, from the top of its block to the lamp.</param>
+/// <param name="Foot">Its foot.</param>
+public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, PoleFoot Foot)
+{
+    private const double WallMm = 3.2;
+    private const double DiameterMm = 76.1;
+    private const double BarMm = 6000;
+    private const double PoleWeldMm = 5;
+    private const double GussetWeldMm = 4;
+
+    /// <summary>A column of a height.</summary>
+    /// <param name="heightMm">From the ground to the lamp [mm], above 0.</param>
+    /// <returns>The column.</returns>
+    /// <exception cref="ArgumentException">The height is not above 0.</exception>
+    public static LightColumn Of(double heightMm)
+    {
+        if (!(heightMm > 0))
+        {
+            throw new ArgumentException("pole (P1): a part without length");
+        }
+
+        var tube = CircularHollow.Of(DiameterMm, WallMm);
+        var section = new Section(
+            "CHS76.1x3.2",
+            Outline.RoundTube,
+            DiameterMm,
+            WallMm,
+            tube.MassKgPerM,
+            tube.PerimeterMm,
+            BarMm,
+            BarMm - Takeoff.EndTrimMm
+        );
+        var pole = Part.Straight("P1", "light pole", section, new(0, 0, 0), new(0, 0, heightMm));
+        var foot = PoleFoot.Usual;
+        Seam[] seams =
+        [
+            new("pole to base plate", PoleWeldMm, Math.PI * DiameterMm, 1),
+            new("gussets to pole and plate", GussetWeldMm, foot.GussetMm, 4 * PoleFoot.GussetCount),
+            .. pole.SplicesMm.Count > 0
+                ? [new Seam("splice of P1", WallMm, Math.PI * DiameterMm, pole.SplicesMm.Count)]
+                : (Seam[])[],
+        ];
+        var member = new Member(
+            pole.Mark,
+            pole.Role,
+            new(MakeUp.Single, section),
+            pole.Shape.Start,
+            pole.Shape.End,
+            new(1, 0, 0)
+        );
+        return new(new("light column", [pole], seams), new([member], [], [new(0, pole.Shape.Start)]), foot);
+    }
+}

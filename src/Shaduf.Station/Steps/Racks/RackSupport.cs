@@ -1,0 +1,149 @@
+using Shaduf.Parts;
+using Shaduf.Shape;
+using Shaduf.Steel;
+
+namespace Shaduf.Station;
+
+/// <summary>What stands under a tube across: a column with two struts, or two columns with a brace between them.</summary>
+/// <param name="sections">Sections.</param>
+/// <param name="depthMm">Length of the tube [mm].</param>
+/// <param name="lines">Lines of columns, 1 to 2.</param>
+internal sealed class RackSupport(RackSections sections, double depthMm, int lines)
+{
+    // A shorter brace holds nothing that the columns do not hold themselves: judgement.
+    private const double LeastBraceRiseMm = 400;
+
+    // Rise to run of the steepest brace that a saw can cut well: judgement.
+    private const double SteepestBraceRatio = 3;
+
+    /// <summary>Where columns and struts hold a tube, up the slope [mm].</summary>
+    public IReadOnlyList<double> HeldAtMm => lines == 1 ? [depthMm / 4, depthMm / 2, depthMm * 3 / 4] : ColumnsAtMm;
+
+    /// <summary>Where the columns stand, up the slope [mm].</summary>
+    public IReadOnlyList<double> ColumnsAtMm => lines == 1 ? [depthMm / 2] : [depthMm / 4, depthMm * 3 / 4];
+
+    /// <summary>Puts the columns under a tube, with what braces them.</summary>
+    /// <param name="steel">The rack's steel.</param>
+    /// <param name="tube">Index of the tube.</param>
+    public void Under(RackSteel steel, int tube)
+    {
+        var x = steel[tube].From.XMm;
+        var columns = ColumnsAtMm.Select(slope => Column(steel, tube, x, slope)).ToList();
+        if (lines == 1)
+        {
+            Struts(steel, tube, columns[0]);
+        }
+        else
+        {
+            Brace(steel, columns[0], columns[1]);
+        }
+    }
+
+    // The underside of the tubes, at which columns and struts are cut.
+    private CutPlane Underside(RackSetting setting, double x, double slope) =>
+        new(setting.OnSlope(x, slope, -sections.Tube.SideMm), setting.OffPlane);
+
+    private int Column(RackSteel steel, int tube, double x, double slope)
+    {
+        var (setting, section) = (steel.Setting, sections.Column);
+        var underside = Underside(setting, x, slope);
+        var y = underside.At.YMm;
+        var foot = new Point(x, y, setting.Ground.ZMm(x, y) - setting.EmbedMm);
+        if (setting.AboveGroundMm(underside.At) < section.SideMm)
+        {
+            throw new ArgumentException("column (C): the tube above it lies on the ground");
+        }
+
+        var part = steel.Cut(
+            'C',
+            "column",
+            section,
+            () => Cut.Of(foot, underside.At, section.SideMm, new(foot, new(0, 0, 1)), underside)
+        );
+        var index = steel.Add(part, new(1, 0, 0));
+        steel.Set(index);
+        var round = AllRound(section.SideMm, section.SideMm);
+        steel.Weld("column to cross tube", (tube, OnTube(setting, part.Shape.End)), (index, part.Shape.End), round);
+        return index;
+    }
+
+    // From the column to the quarter points of the tube.
+    private void Struts(RackSteel steel, int tube, int column)
+    {
+        var setting = steel.Setting;
+        var (foot, top) = (steel[column].From, steel[column].To);
+        var x = foot.XMm;
+        var reach = depthMm / 4 * setting.UpSlope.YMm;
+        var low = setting.OnSlope(x, depthMm / 4, -sections.Tube.SideMm / 2);
+        var high = setting.OnSlope(x, depthMm * 3 / 4, -sections.Tube.SideMm / 2);
+
+        // The foot of both struts: 45 deg for the upper one, and the lower one still rises.
+        var best = Math.Min(high.ZMm - reach, low.ZMm - (reach / 2));
+        var joint = top with { ZMm = Math.Max(setting.Ground.ZMm(x, top.YMm) + setting.LeastJointMm, best) };
+        foreach (var (role, at, side) in new[] { ("lower strut", low, -1), ("upper strut", high, 1) })
+        {
+            if (at.ZMm <= joint.ZMm)
+            {
+                throw new ArgumentException($"{role} (B): it would not rise from the column to the tube");
+            }
+
+            var face = new CutPlane(joint + new Point(0, side * sections.Column.SideMm / 2, 0), new(0, 1, 0));
+            var underside = Underside(setting, x, depthMm / 2);
+            var part = steel.Cut(
+                'B',
+                role,
+                sections.Tube,
+                () => Cut.Of(joint, at, sections.Tube.SideMm, face, underside)
+            );
+            var index = steel.Add(part, new(1, 0, 0));
+            var weld = AllRound(sections.Tube.SideMm, sections.Tube.SideMm * 1.25);
+            steel.Weld(
+                "strut to column",
+                (column, foot with { ZMm = part.Shape.Start.ZMm }),
+                (index, part.Shape.Start),
+                weld
+            );
+            steel.Weld("strut to cross tube", (tube, OnTube(setting, part.Shape.End)), (index, part.Shape.End), weld);
+        }
+    }
+
+    // From near the foot of the low column to near the head of the high one.
+    private void Brace(RackSteel steel, int low, int high)
+    {
+        var setting = steel.Setting;
+        var (foot, head) = (steel[low].From, steel[high].To);
+        var inset = sections.Column.SideMm / 2;
+        var run = head.YMm - foot.YMm - (2 * inset);
+        var fall = Math.Tan(setting.TiltDeg * Math.PI / 180) * inset;
+        var topMm = head.ZMm - fall - (1.5 * sections.Tube.SideMm);
+        var leastMm =
+            Math.Max(setting.Ground.ZMm(foot.XMm, foot.YMm), setting.Ground.ZMm(head.XMm, head.YMm))
+            + setting.LeastJointMm;
+        var bottomMm = Math.Max(leastMm, topMm - (SteepestBraceRatio * run));
+        if (topMm - bottomMm < LeastBraceRiseMm || run < 2 * sections.Tube.SideMm)
+        {
+            return;
+        }
+
+        var start = foot with { YMm = foot.YMm + inset, ZMm = bottomMm };
+        var end = head with { YMm = head.YMm - inset, ZMm = topMm };
+        var across = new Point(0, 1, 0);
+        var part = steel.Cut(
+            'D',
+            "brace between columns",
+            sections.Tube,
+            () => Cut.Of(start, end, sections.Tube.SideMm, new(start, across), new(end, across))
+        );
+        var index = steel.Add(part, new(1, 0, 0));
+        var slant = part.LengthMm / run;
+        var weld = AllRound(sections.Tube.SideMm, sections.Tube.SideMm * Math.Min(slant, 2));
+        steel.Weld("brace to column", (low, start with { YMm = foot.YMm }), (index, part.Shape.Start), weld);
+        steel.Weld("brace to column", (high, end with { YMm = head.YMm }), (index, part.Shape.End), weld);
+    }
+
+    private static JointWeld AllRound(double widthMm, double heightMm) =>
+        new(WeldPattern.AllRound, RackSteel.WeldLegMm, widthMm, heightMm, new(1, 0, 0));
+
+    private Point OnTube(RackSetting setting, Point at) =>
+        setting.OnSlope(at.XMm, setting.SlopeMm(at), -sections.Tube.SideMm / 2);
+}

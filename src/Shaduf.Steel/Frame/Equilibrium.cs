@@ -34,8 +34,9 @@ internal static class Equilibrium
     }
 
     /// <summary>
-    /// What is left over of forces, and of moments about the origin, as a share of the loads. With second order the
-    /// moments' arms move, so that only forces are added up.
+    /// What is left over of forces, and of moments about the origin, as a share of the loads: of the forces times their
+    /// distances for the moments, since loads that all pass through the origin have none about it. With second order
+    /// the moments' arms move, so that only forces are added up.
     /// </summary>
     internal static double ImbalanceShare(
         FrameModel model,
@@ -51,7 +52,7 @@ internal static class Equilibrium
         var moment = isSecondOrder ? 0 : Largest(left.Select(each => each.AboutOrigin));
         return Math.Max(
             Share(force, acting.Sum(each => Size(each.Force))),
-            Share(moment, acting.Sum(each => Size(each.AboutOrigin)))
+            Share(moment, acting.Sum(each => each.TurningNMm))
         );
     }
 
@@ -94,6 +95,9 @@ internal static class Equilibrium
 
     private readonly record struct Wrench(Force Force, Moment Moment, Point At)
     {
+        internal double TurningNMm =>
+            Math.Abs(Moment.XNMm) + Math.Abs(Moment.YNMm) + Math.Abs(Moment.ZNMm) + (Size(Force) * At.LengthMm);
+
         internal Force AboutOrigin =>
             new(
                 Moment.XNMm + (At.YMm * Force.ZN) - (At.ZMm * Force.YN),

@@ -63,6 +63,13 @@ internal static class PublishedMembers
 
     private static IEnumerable<PublishedCheck> Bucklings =>
         [
+            new("steel/sway-imperfection", "lean", LeanRad),
+            new("steel/sway-imperfection", "lean-force", row => LeanRad(row) * row["loadKN"]),
+            new(
+                "steel/sway-imperfection",
+                "amplifying",
+                row => SwayImperfection.AmplifyingFactor(row["criticalFactor"])
+            ),
             new(
                 "steel/moment-shape",
                 "held",
@@ -130,6 +137,9 @@ internal static class PublishedMembers
 
     private static double YieldKN(MemberSection section, PublishedCase row) =>
         1 / CrossSectionCheck.Of(section, Grade(row), Axial(1000)).AxialShare;
+
+    private static double LeanRad(PublishedCase row) =>
+        SwayImperfection.LeanRad(row["heightM"], (int)row["columnCount"]);
 
     private static MemberForces Axial(double tensionN) => new(0, tensionN, 0, 0, 0, 0, 0);
 

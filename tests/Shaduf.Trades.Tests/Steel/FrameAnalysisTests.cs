@@ -54,6 +54,15 @@ public sealed class FrameAnalysisTests
             }
         );
 
+    // Loads that pass through the origin have no moment about it: what is left over is rounding, not imbalance.
+    [Fact]
+    public void Loads_through_the_origin_are_carried_too()
+    {
+        var model = Tripod(new(-9.431e-12, 0, 3067));
+        var result = FrameAnalysis.Of(model).Solve(Loads(new(0, 0, 15), new(0, 0, -0.294), 600));
+        Assert.InRange(result.ImbalanceShare, 0, 1e-6);
+    }
+
     [Fact]
     public void Members_in_pieces_move_as_the_whole_ones_do() =>
         Case.Sample(

@@ -91,10 +91,11 @@ internal static class Commands
 
     private static Command Verify()
     {
-        var all = new Option<bool>("--all", "-a") { Description = "List the cases that agree too." };
+        var all = new Option<bool>("--all", "-a") { Description = "List the published cases that agree too." };
         var command = new Command(
             "verify",
-            "Computes every published case and prints the figure expected, the figure obtained and the deviation."
+            "Computes every published case and prints the figure expected, the figure obtained and the deviation; "
+                + "then every quantity of the independent figures and prints the largest deviation."
         )
         {
             all,

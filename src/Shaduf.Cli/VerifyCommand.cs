@@ -18,10 +18,19 @@ internal static class VerifyCommand
         (typeof(Money.PublishedChecks).Assembly, Money.PublishedChecks.All),
     ];
 
-    /// <summary>Computes every published case and prints it.</summary>
-    /// <param name="isAllShown">Whether the cases that agree are listed too.</param>
+    private static readonly IReadOnlyList<OracleCheck> Oracle =
+    [
+        .. Sun.OracleChecks.All,
+        .. Water.OracleChecks.All,
+        .. Power.OracleChecks.All,
+        .. Steel.OracleChecks.All,
+        .. Workshop.OracleChecks.All,
+    ];
+
+    /// <summary>Computes every published case and every quantity of the independent figures.</summary>
+    /// <param name="isAllShown">Whether the published cases that agree are listed too.</param>
     /// <param name="output">Where to report.</param>
-    /// <returns>Exit code: 1 when a case is missed.</returns>
+    /// <returns>Exit code: 1 when a check is missed.</returns>
     public static int Run(bool isAllShown, TextWriter output)
     {
         var verdicts = Trades.SelectMany(trade => Published.Verify(trade.Trade, trade.Checks)).ToList();
@@ -43,8 +52,23 @@ internal static class VerifyCommand
             );
         }
 
-        var missed = verdicts.Count(verdict => !verdict.Agrees);
-        output.WriteLine(Invariant($"{verdicts.Count} checks, {missed} missed"));
+        var independent = Oracle.Select(check => check.Verify()).ToList();
+        output.WriteLine(
+            "Independent figures, own computation with general libraries; each line is a file and quantity:"
+        );
+        independent.ForEach(verdict => output.WriteLine(Line(verdict)));
+        var missed = verdicts.Count(verdict => !verdict.Agrees) + independent.Count(verdict => !verdict.Agrees);
+        output.WriteLine(Invariant($"{verdicts.Count + independent.Count} checks, {missed} missed"));
         return missed == 0 ? ExitCode.Done : ExitCode.OurFault;
+    }
+
+    private static string Line(OracleVerdict verdict)
+    {
+        var (check, margin) = (verdict.Check, verdict.Check.Margin);
+        var unit = margin.Unit.Length > 0 ? $" {margin.Unit}" : "";
+        var trouble = verdict.Trouble.Length > 0 ? $"; {verdict.Trouble}" : "";
+        return Invariant(
+            $"{(verdict.Agrees ? "agrees" : "MISSED")}  {check.File}  {check.Quantity}: {verdict.Count} figures, largest deviation {verdict.Largest:G2}{unit}, tolerance {margin.Most:G3}{unit}{trouble}"
+        );
     }
 }

@@ -76,14 +76,21 @@ public static class Csv
     /// <param name="fileName">The file's own name; it must be the only resource that ends so.</param>
     /// <returns>The rows in file order.</returns>
     /// <exception cref="FileNotFoundException">No embedded file has that name.</exception>
-    public static IReadOnlyList<CsvRow> Embedded(Assembly home, string fileName)
+    public static IReadOnlyList<CsvRow> Embedded(Assembly home, string fileName) => Rows(EmbeddedText(home, fileName));
+
+    /// <summary>Reads a file embedded in an assembly.</summary>
+    /// <param name="home">The assembly that holds it.</param>
+    /// <param name="fileName">The file's own name; it must be the only resource that ends so.</param>
+    /// <returns>Its text.</returns>
+    /// <exception cref="FileNotFoundException">No embedded file has that name.</exception>
+    public static string EmbeddedText(Assembly home, string fileName)
     {
         var resource =
             home.GetManifestResourceNames()
                 .SingleOrDefault(name => name.EndsWith("/" + fileName, StringComparison.Ordinal))
             ?? throw new FileNotFoundException($"{home.GetName().Name} holds no table '{fileName}'.");
         using var reader = new StreamReader(home.GetManifestResourceStream(resource)!, Encoding.UTF8);
-        return Rows(reader.ReadToEnd());
+        return reader.ReadToEnd();
     }
 
     /// <summary>The cells of one line.</summary>

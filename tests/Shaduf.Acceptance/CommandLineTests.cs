@@ -38,6 +38,7 @@ public sealed class CommandLineTests
         var last = Regex.Match(ran.Output.TrimEnd().Split('\n')[^1], @"^(\d+) checks, 0 missed$");
         Assert.True(last.Success, ran.Output);
         Assert.True(int.Parse(last.Groups[1].Value, CultureInfo.InvariantCulture) >= 25);
+        Assert.Matches(@"(?m)^agrees  friction_factor.csv  darcy_f: 16 figures, largest deviation .*%$", ran.Output);
     }
 
     [Fact]

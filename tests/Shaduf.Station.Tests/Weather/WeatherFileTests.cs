@@ -20,7 +20,7 @@ public sealed class WeatherFileTests
     [Fact]
     public void The_independent_year_comes_back_as_it_was_made()
     {
-        var rows = Csv.Rows(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Oracle", "weather_year_a.csv")));
+        var rows = Csv.Embedded(typeof(Sun.OracleChecks).Assembly, "weather_year_a.csv");
         using var scratch = new Scratch();
         scratch.Write(
             "a.csv",

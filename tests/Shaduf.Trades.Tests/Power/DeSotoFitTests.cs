@@ -1,7 +1,5 @@
 using CsCheck;
 using Shaduf.Power;
-using Shaduf.Trades.Tests.Sun;
-using Shaduf.Working;
 
 namespace Shaduf.Trades.Tests.Power;
 
@@ -46,59 +44,6 @@ public sealed class DeSotoFitTests
                 25
             )
     );
-
-    [Fact]
-    public void Agrees_with_the_oracle()
-    {
-        var rows = Oracle.Rows("desoto_fit.csv");
-        Assert.Equal(5, rows.Count);
-        foreach (var row in rows)
-        {
-            var fit = DeSotoFit.Of(SheetOf(row));
-            var diode = fit.Module.Reference;
-            Assert.True(fit.IsExact);
-            Close(row, "i_l_ref_a", diode.LightA);
-            Close(row, "i_o_ref_a", diode.SaturationA);
-            Close(row, "r_s_ohm", diode.SeriesOhm);
-            Close(row, "r_sh_ref_ohm", 1 / diode.ShuntPerOhm);
-            Close(row, "a_ref_v", diode.IdealityV);
-            foreach (var (irradianceWPerM2, cellDegC) in new[] { (1000, 25), (800, 50), (200, 35) })
-            {
-                var state = DeSoto.At(fit.Module, irradianceWPerM2, cellDegC);
-                var point = SingleDiode.MaximumPower(state);
-                Close(row, $"pmp_{irradianceWPerM2}_{cellDegC}_w", point.PowerW);
-                Close(row, $"vmp_{irradianceWPerM2}_{cellDegC}_v", point.VoltageV);
-                Close(row, $"imp_{irradianceWPerM2}_{cellDegC}_a", point.CurrentA);
-                Close(row, $"voc_{irradianceWPerM2}_{cellDegC}_v", SingleDiode.OpenCircuitV(state));
-            }
-        }
-    }
-
-    private static ModuleSheet SheetOf(CsvRow row) =>
-        new(
-            row.Number("vmp_v") * row.Number("imp_a"),
-            row.Number("voc_v"),
-            row.Number("isc_a"),
-            row.Number("vmp_v"),
-            row.Number("imp_a"),
-            new(
-                -0.004,
-                row.Number("beta_voc_v_per_k") / row.Number("voc_v"),
-                row.Number("alpha_sc_a_per_k") / row.Number("isc_a")
-            ),
-            45,
-            1000,
-            20
-        );
-
-    private static void Close(CsvRow row, string column, double obtained)
-    {
-        var expected = row.Number(column);
-        Assert.True(
-            Math.Abs(obtained - expected) <= 1e-5 * Math.Abs(expected),
-            $"{row["id"]} {column}: expected {expected}, obtained {obtained}"
-        );
-    }
 
     [Fact]
     public void Every_usual_sheet_has_a_fit_that_keeps_its_figures() =>

@@ -6,35 +6,27 @@ namespace Shaduf.Trades.Tests.Steel;
 
 public sealed class EqualAngleTests
 {
-    public static TheoryData<string> Rows =>
-        [.. Oracle.Where(row => row["kind"] == "equal_angle").Select(row => row["id"])];
-
-    private static IReadOnlyList<CsvRow> Oracle { get; } =
-        Csv.Rows(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Oracle", "sections.csv")));
-
-    [Theory]
-    [MemberData(nameof(Rows))]
-    public void Agrees_with_independent_integration(string id)
+    // The root fillet that the formula leaves out makes the angle stiffer, never softer.
+    [Fact]
+    public void Torsion_is_no_stiffer_than_the_solution_in_two_dimensions()
     {
-        var row = Oracle.Single(row => row["id"] == id);
-        var angle = EqualAngle.Of(
-            row.Number("b_mm"),
-            row.Number("t_mm"),
-            row.Number("r_root_mm"),
-            row.Number("r_toe_mm")
+        var rows = Csv.Embedded(typeof(OracleChecks).Assembly, "sections.csv")
+            .Where(row => row["kind"] == "equal_angle")
+            .ToList();
+        Assert.NotEmpty(rows);
+        Assert.All(
+            rows,
+            row =>
+            {
+                var angle = EqualAngle.Of(
+                    row.Number("b_mm"),
+                    row.Number("t_mm"),
+                    row.Number("r_root_mm"),
+                    row.Number("r_toe_mm")
+                );
+                Assert.InRange(angle.Section.TorsionConstantMm4 / row.Number("j_solved_mm4"), 0.85, 1);
+            }
         );
-        Near.Share(row.Number("area_mm2"), angle.Section.AreaMm2, 0.001);
-        Near.Share(row.Number("mass_kg_m_7850"), angle.Section.MassKgPerM, 0.001);
-        Near.Share(row.Number("outer_perimeter_mm"), angle.Section.PerimeterMm, 0.001);
-        Near.Share(row.Number("centroid_mm"), angle.CentroidMm, 0.001);
-        Near.Share(row.Number("iy_mm4"), angle.Section.InertiaYMm4, 0.001);
-        Near.Share(row.Number("iyz_mm4"), angle.ProductOfInertiaMm4, 0.001);
-        Near.Share(row.Number("iu_mm4"), angle.InertiaUMm4, 0.001);
-        Near.Share(row.Number("iv_mm4"), angle.InertiaVMm4, 0.001);
-        Near.Share(row.Number("wel_y_mm3"), angle.Section.ElasticModulusYMm3, 0.001);
-        Near.Share(row.Number("j_thin_mm4"), angle.Section.TorsionConstantMm4, 0.005);
-        // The root fillet that the formula leaves out makes the angle stiffer, never softer.
-        Assert.InRange(angle.Section.TorsionConstantMm4 / row.Number("j_solved_mm4"), 0.85, 1);
     }
 
     [Fact]

@@ -1,39 +1,10 @@
 using CsCheck;
 using Shaduf.Steel;
-using Shaduf.Working;
 
 namespace Shaduf.Trades.Tests.Steel;
 
 public sealed class HollowTests
 {
-    public static TheoryData<string> Rows =>
-        [.. Oracle.Where(row => row["kind"] == "square_hollow").Select(row => row["id"])];
-
-    private static IReadOnlyList<CsvRow> Oracle { get; } =
-        Csv.Rows(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Oracle", "sections.csv")));
-
-    [Theory]
-    [MemberData(nameof(Rows))]
-    public void Agrees_with_independent_integration(string id)
-    {
-        var row = Oracle.Single(row => row["id"] == id);
-        var (widthMm, wallMm) = (row.Number("b_mm"), row.Number("t_mm"));
-        var section =
-            row.Number("r_outer_mm") < 1.9 * wallMm
-                ? SquareHollow.HotFinished(widthMm, wallMm)
-                : SquareHollow.ColdFormed(widthMm, wallMm);
-        Near.Share(row.Number("area_mm2"), section.AreaMm2, 0.001);
-        Near.Share(row.Number("mass_kg_m_7850"), section.MassKgPerM, 0.001);
-        Near.Share(row.Number("outer_perimeter_mm"), section.PerimeterMm, 0.001);
-        Near.Share(row.Number("iy_mm4"), section.InertiaYMm4, 0.001);
-        Near.Share(row.Number("iz_mm4"), section.InertiaZMm4, 0.001);
-        Near.Share(row.Number("wel_y_mm3"), section.ElasticModulusYMm3, 0.001);
-        Near.Share(row.Number("wpl_y_mm3"), section.PlasticModulusYMm3!.Value, 0.001);
-        Near.Share(row.Number("j_thin_mm4"), section.TorsionConstantMm4, 0.005);
-        // The two-dimensional solution is the truth: the standard's formula stays within 2 % of it.
-        Near.Share(row.Number("j_solved_mm4"), section.TorsionConstantMm4, 0.02);
-    }
-
     [Fact]
     public void Turning_a_rectangle_swaps_its_axes() =>
         Gen.Select(Gen.Double[60, 200], Gen.Double[60, 200], Gen.Double[1, 8])

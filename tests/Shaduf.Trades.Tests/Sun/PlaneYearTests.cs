@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Shaduf.Sun;
-using Shaduf.Working;
 
 namespace Shaduf.Trades.Tests.Sun;
 
@@ -85,27 +84,6 @@ public sealed class PlaneYearTests
         }
     }
 
-    [Theory]
-    [InlineData(15)]
-    [InlineData(0)]
-    public void Months_and_the_year_agree_with_the_oracle(double tiltDeg)
-    {
-        var rows = Oracle.Rows("weather_year_a.csv");
-        var light = PlaneYear.Of(
-            SkyYear.Of(OracleYear(rows), PerezSet.AllSites1990),
-            new(new(tiltDeg, 0), 0.2, Glass.Usual, PlaneShade.None)
-        );
-        foreach (var total in Oracle.Rows("weather_year_totals.csv").Where(row => row.Number("tilt_deg") == tiltDeg))
-        {
-            var month = (int)total.Number("month");
-            var kWhPerM2 = Enumerable
-                .Range(0, YearCalendar.HourCount)
-                .Where(hour => month == 0 || YearCalendar.MonthOf(hour) == month - 1)
-                .Sum(hour => light.OpenWPerM2[hour] / 1000);
-            Assert.Equal(1, kWhPerM2 / total.Number("perez_kwh_m2"), 0.002);
-        }
-    }
-
     [Fact]
     public void A_year_that_is_not_whole_is_refused()
     {
@@ -127,29 +105,4 @@ public sealed class PlaneYearTests
 
     private static PlaneYear Lay(PlaneFacing facing, double albedoShare, PlaneShade shade) =>
         PlaneYear.Of(Ready, new(facing, albedoShare, Glass.Usual, shade));
-
-    // The oracle's plane takes the apparent zenith.
-    private static WeatherYear OracleYear(IReadOnlyList<CsvRow> rows)
-    {
-        ImmutableArray<double> Column(string name)
-        {
-            var hours = new double[YearCalendar.HourCount];
-            foreach (var row in rows)
-            {
-                hours[(int)row.Number("hour") - 1] = row.Number(name);
-            }
-
-            return [.. hours];
-        }
-
-        return new(
-            Column("ghi"),
-            Column("dni"),
-            Column("dhi"),
-            [.. new double[YearCalendar.HourCount]],
-            Column("apparent_zenith_deg"),
-            Column("azimuth_deg"),
-            Column("dni_extra")
-        );
-    }
 }

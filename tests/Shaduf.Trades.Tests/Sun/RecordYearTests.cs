@@ -1,5 +1,6 @@
 using CsCheck;
 using Shaduf.Sun;
+using Shaduf.Working;
 
 namespace Shaduf.Trades.Tests.Sun;
 
@@ -8,8 +9,7 @@ public sealed class RecordYearTests
     private static readonly Place Site = new(-1.3, 37.6, 1500, 3);
     private static readonly IReadOnlyList<RecordHour> Record =
     [
-        .. Oracle
-            .Rows("weather_year_a.csv")
+        .. Csv.Embedded(typeof(OracleChecks).Assembly, "weather_year_a.csv")
             .Select(row => new RecordHour(
                 row.LineNumber,
                 true,

@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 using Shaduf.Sun;
 
@@ -6,30 +5,6 @@ namespace Shaduf.Trades.Tests.Sun;
 
 public sealed class SunTimesTests
 {
-    [Fact]
-    public void Agrees_with_the_oracle()
-    {
-        foreach (var row in Oracle.Rows("sunrise_sunset.csv"))
-        {
-            var latitudeDeg = row.Number("lat_deg");
-            var date = DateOnly.Parse(row["date_utc"], CultureInfo.InvariantCulture);
-            SunTimes On(int days) =>
-                SunTimes.Of(new(latitudeDeg, row.Number("lon_deg"), 0, 0), date.AddDays(days), row.Number("delta_t_s"));
-
-            // The oracle gives what falls on the date in universal time, wherever the site lies.
-            double Hour(Func<SunTimes, double?> happens) =>
-                new[] { -1, 0, 1 }
-                    .Select(days => happens(On(days))!.Value + (24 * days))
-                    .Single(hour => hour is >= 0 and < 24);
-            double Expected(string column) =>
-                DateTimeOffset.Parse(row[column], CultureInfo.InvariantCulture).UtcDateTime.TimeOfDay.TotalHours;
-            var allowedH = (Math.Abs(latitudeDeg) < 40 ? 2 : 5) / 3600.0;
-            Assert.Equal(Expected("sunrise_utc"), Hour(times => times.RiseH), allowedH);
-            Assert.Equal(Expected("transit_utc"), Hour(times => times.TransitH), 1 / 3600.0);
-            Assert.Equal(Expected("sunset_utc"), Hour(times => times.SetH), allowedH);
-        }
-    }
-
     [Fact]
     public void Every_day_from_pole_to_pole_is_told_in_words_and_never_undefined() =>
         Gen.Select(

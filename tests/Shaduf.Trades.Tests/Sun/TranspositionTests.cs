@@ -1,55 +1,10 @@
 using CsCheck;
 using Shaduf.Sun;
-using Shaduf.Working;
 
 namespace Shaduf.Trades.Tests.Sun;
 
 public sealed class TranspositionTests
 {
-    [Fact]
-    public void Agrees_with_the_oracle()
-    {
-        foreach (var row in Oracle.Rows("transposition.csv"))
-        {
-            var (sky, sun, plane) = (Sky(row), Sun(row), Plane(row));
-            Assert.Equal(row.Number("aoi_deg"), Transposition.IncidenceDeg(sun, plane), 1e-6);
-            var hayDavies = Transposition.HayDavies(sky, sun, plane, row.Number("albedo"));
-            Oracle.AssertIrradiance(row, "beam", hayDavies.BeamWPerM2);
-            Oracle.AssertIrradiance(row, "ground", hayDavies.GroundWPerM2);
-            Oracle.AssertIrradiance(row, "haydavies_sky", hayDavies.SkyWPerM2);
-            Oracle.AssertIrradiance(row, "total_haydavies", hayDavies.TotalWPerM2);
-            var isotropic = Transposition.Isotropic(sky, sun, plane, row.Number("albedo"));
-            Oracle.AssertIrradiance(row, "isotropic_sky", isotropic.SkyWPerM2);
-            Oracle.AssertIrradiance(row, "total_isotropic", isotropic.TotalWPerM2);
-            var reindl = Transposition.Reindl(sky, sun, plane, row.Number("albedo"));
-            Oracle.AssertIrradiance(row, "reindl_sky", reindl.SkyWPerM2);
-            Oracle.AssertIrradiance(row, "total_reindl", reindl.TotalWPerM2);
-            var perez = Transposition.Perez(sky, sun, plane, row.Number("albedo"), PerezSet.AllSites1990);
-            Oracle.AssertIrradiance(row, "perez1990_sky", perez.SkyWPerM2);
-            Oracle.AssertIrradiance(row, "total_perez1990", perez.TotalWPerM2);
-        }
-    }
-
-    [Fact]
-    public void Every_set_of_Perez_agrees_with_the_oracle()
-    {
-        (string Column, PerezSet Set)[] sets =
-        [
-            ("perez_allsitescomposite1988_sky", PerezSet.AllSites1988),
-            ("perez_sandiacomposite1988_sky", PerezSet.Sandia1988),
-            ("perez_usacomposite1988_sky", PerezSet.Usa1988),
-            ("perez_france1988_sky", PerezSet.France1988),
-        ];
-        foreach (var row in Oracle.Rows("transposition.csv"))
-        {
-            foreach (var (column, set) in sets)
-            {
-                var onPlane = Transposition.Perez(Sky(row), Sun(row), Plane(row), row.Number("albedo"), set);
-                Oracle.AssertIrradiance(row, column, onPlane.SkyWPerM2);
-            }
-        }
-    }
-
     [Fact]
     public void No_model_leaves_the_numbers_over_the_whole_domain() =>
         Gen.Select(
@@ -121,11 +76,4 @@ public sealed class TranspositionTests
 
     private static PlaneIrradiance Rounded(PlaneIrradiance value) =>
         new(Math.Round(value.BeamWPerM2, 9), Math.Round(value.SkyWPerM2, 9), Math.Round(value.GroundWPerM2, 9));
-
-    private static SkyMoment Sky(CsvRow row) =>
-        new(row.Number("ghi"), row.Number("dni"), row.Number("dhi"), row.Number("dni_extra_1366_1"));
-
-    private static SunAngles Sun(CsvRow row) => new(row.Number("zenith_deg"), row.Number("azimuth_deg"));
-
-    private static PlaneFacing Plane(CsvRow row) => new(row.Number("tilt_deg"), row.Number("surface_azimuth_deg"));
 }

@@ -13,7 +13,7 @@ public sealed class PipeworkTests
                 {
                     var parts = PipeTrench.Of(new(widthM, coverM, beddingM, coverM / 3), outerMm);
                     var filled = parts.BeddingM2 + parts.SurroundM2 + parts.BackfillM2 + parts.PipeM2;
-                    Oracle.Near(parts.DigM2, filled, 1e-12);
+                    Near.Share(parts.DigM2, filled, 1e-12);
                     Assert.True(parts.SurroundM2 > 0);
                 }
             );

@@ -12,7 +12,7 @@ public sealed class PumpCurveTests
                 (curve, speed, share) =>
                 {
                     var flow = share * curve.NoHeadFlowM3PerS * speed;
-                    Oracle.Near(speed, curve.SpeedRatio(flow, curve.HeadM(flow, speed)), 1e-9);
+                    Near.Share(speed, curve.SpeedRatio(flow, curve.HeadM(flow, speed)), 1e-9);
                 }
             );
 
@@ -58,8 +58,8 @@ public sealed class PumpCurveTests
     public void Shaft_power_has_no_jump_at_no_flow()
     {
         var curve = MadeUp.Pump(80, 0.2, 0.002, 0.6);
-        Oracle.Near(curve.ShaftW(0, 0.9, 1000), curve.ShaftW(1e-10, 0.9, 1000), 1e-5);
-        Oracle.Near(
+        Near.Share(curve.ShaftW(0, 0.9, 1000), curve.ShaftW(1e-10, 0.9, 1000), 1e-5);
+        Near.Share(
             HydraulicPower.W(0.001, curve.HeadM(0.001, 0.9), 998) / curve.EfficiencyShare(0.001, 0.9),
             curve.ShaftW(0.001, 0.9, 998),
             1e-12

@@ -22,8 +22,8 @@ public sealed class StepDrawdownTests
                         .. flows.Select(q => new PumpedStep(q, (aquifer * q) + (wellLoss * q * q))),
                     ]);
                     Assert.Equal(DrawdownBasis.Steps, fit.Basis);
-                    Oracle.Near(aquifer, fit.AquiferSPerM2, 1e-7);
-                    Oracle.Near(wellLoss, fit.WellS2PerM5, 1e-7);
+                    Near.Share(aquifer, fit.AquiferSPerM2, 1e-7);
+                    Near.Share(wellLoss, fit.WellS2PerM5, 1e-7);
                     Assert.Equal(1, fit.DeterminationCoefficient, 1e-6);
                     Assert.All(fit.ResidualsM, residual => Assert.Equal(0, residual, 1e-9));
                 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CsCheck;
 using Shaduf.Workshop;
 
@@ -19,49 +18,6 @@ public sealed class BarPlanTests
                 trim / 10.0
             )
     );
-
-    public static TheoryData<string> OneStockCases =>
-        [
-            .. Oracle
-                .Where(one => one.GetProperty("stock").GetArrayLength() == 1)
-                .Select(one => one.GetProperty("id").GetString()!),
-        ];
-
-    private static IReadOnlyList<JsonElement> Oracle { get; } =
-    [
-        .. JsonDocument
-            .Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Oracle", "cutting_stock.json")))
-            .RootElement.EnumerateArray(),
-    ];
-
-    [Theory]
-    [MemberData(nameof(OneStockCases))]
-    public void Proved_optimum_lies_between_bound_and_plan(string id)
-    {
-        var given = Oracle.Single(one => one.GetProperty("id").GetString() == id);
-        var parts = given
-            .GetProperty("pieces")
-            .EnumerateArray()
-            .Select(
-                (piece, at) =>
-                    new CutPart(
-                        $"P{at}",
-                        piece.GetProperty("length_mm").GetDouble(),
-                        piece.GetProperty("count").GetInt32()
-                    )
-            )
-            .ToList();
-        var plan = BarPlan.FirstFitDecreasing(
-            parts,
-            given.GetProperty("stock")[0].GetProperty("length_mm").GetDouble(),
-            given.GetProperty("kerf_mm").GetDouble(),
-            endTrimMm: 0
-        );
-        var optimum = given.GetProperty("optimum");
-        Assert.True(optimum.GetProperty("proven").GetBoolean());
-        Assert.InRange(optimum.GetProperty("bars").GetInt32(), plan.LowerBoundCount, plan.BarCount);
-        Assert.Equal(optimum.GetProperty("first_fit_decreasing_bars").GetInt32(), plan.BarCount);
-    }
 
     [Fact]
     public void Every_part_is_cut_as_often_as_asked() =>

@@ -55,7 +55,10 @@ public static class DesignRun
             survey,
             demand,
             sky,
-            shaded.Layout,
+            shaded.Layout with
+            {
+                Rack = works.Rack,
+            },
             source,
             sizing,
             year,
@@ -71,11 +74,8 @@ public static class DesignRun
                 .. sky.Notes,
                 .. source.Notes,
                 .. ChoiceNotes.Of(brief, sizing),
-                .. works.Rack.Notes,
-                .. works.Footings.Notes,
-                .. works.Guard.Notes,
-                .. shaded.Layout.Notes,
-                .. works.PipeNotes,
+                .. NotesOf(works),
+                .. shaded.Layout.Notes.Concat(works.PipeNotes),
             ]
         );
         progress?.Invoke("harder years and the years to come");
@@ -91,11 +91,15 @@ public static class DesignRun
         };
     }
 
+    private static IEnumerable<ChoiceNote> NotesOf(Works works) =>
+        [.. works.Rack.Notes, .. works.RackChoice.Notes, .. works.Footings.Notes, .. works.Guard.Notes];
+
     private static Works WorksOf(SizingGround ground, ShadedSizing shaded, PriceBook book)
     {
         var (brief, survey, sizing) = (ground.Brief, ground.Survey, shaded.Sizing);
-        var (rack, guard, choice) = (shaded.Layout.Rack, shaded.Guard, sizing.Choice);
-        var electrics = shaded.Electrics;
+        var (guard, choice) = (shaded.Guard, sizing.Choice);
+        var racks = RackChoice.Of(ground, choice.Module, choice.Grid, choice.Facing.TiltDeg);
+        var (rack, electrics) = (racks.Taken.Rack, shaded.Electrics);
         return new(
             electrics,
             rack,
@@ -113,6 +117,7 @@ public static class DesignRun
             ground.Source.Build(ground, sizing, electrics)
         )
         {
+            RackChoice = racks,
             EconomicMain = EconomicMain.Of(ground, sizing),
             CoverM = survey["cover"],
             Soil = brief.Site.Soil,
@@ -161,7 +166,8 @@ public static class DesignRun
                 table.HighestRatio
             ),
             .. ElectricFindings.Wiring(works.Electrics, design.Brief.Array.Losses),
-            .. works.Rack.Findings(design.Brief.Site, choice.Module),
+            .. works.Rack.Findings(choice.Module),
+            .. RackFindings.Of(works.RackChoice, choice.Module, design.Brief.Rack.Way),
             .. Footings.Findings(design.Brief.Site),
             .. GuardFindings.Of(works.Guard),
             .. works.Main.Findings(table.FullFlowM3PerH),
@@ -182,6 +188,11 @@ public static class DesignRun
         yield return PumpWorking.Show(design);
         yield return ModuleAsDiode.Show(design.Choice.Module);
         foreach (var sheet in design.Works.Source.Show(design.Choice).Concat(PipeWorking.Show(design)))
+        {
+            yield return sheet;
+        }
+
+        foreach (var sheet in RackWorking.Show(design.Works.RackChoice))
         {
             yield return sheet;
         }

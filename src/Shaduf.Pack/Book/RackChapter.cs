@@ -14,10 +14,11 @@ internal static class RackChapter
     {
         var rack = design.Works.Rack;
         yield return new Heading(1, $"Rack: {RackTables.RacksText(rack.Grid)}");
-        yield return new Notice(
-            FindingStatus.Unchecked,
-            "The strength of this rack and of its footings is not checked in this version. Do not build from these pages before an engineer has checked them for the wind of the place."
-        );
+        if (Warning(design.Works.RackChoice.Taken) is { } warning)
+        {
+            yield return warning;
+        }
+
         yield return new Figure(
             RackPlane.Of(rack, PicturePaper.Full).Trimmed(),
             $"General arrangement. {RackTexts.Plane(rack, design.Choice.Facing.AzimuthDeg)}"
@@ -36,6 +37,27 @@ internal static class RackChapter
             yield return new Paragraph(text);
         }
     }
+
+    private static Notice? Warning(RackTried taken) =>
+        taken switch
+        {
+            { Strength: null } => new(
+                FindingStatus.Unchecked,
+                "The strength of this rack is not checked: its tilt is beyond the method. Do not build from these pages before an engineer has designed it for the wind of the place."
+            ),
+            { Holds: false } => new(
+                FindingStatus.Stop,
+                "This rack does not hold the wind that it is checked for. Do not build it: see 'Rack: forces and checks' and the findings for what would hold."
+            ),
+            { Strength.Wind.IsKnown: false } => new(
+                FindingStatus.Unchecked,
+                "The wind speed of the place is not known. The sections are chosen for a planning speed only: find the speed out before buying steel. The footings are not checked in this version."
+            ),
+            _ => new(
+                FindingStatus.Unchecked,
+                "The footings of this rack are not checked in this version. Do not dig before an engineer has checked them for the wind of the place."
+            ),
+        };
 
     /// <summary>The blocks of parts and bars.</summary>
     /// <param name="design">The design.</param>

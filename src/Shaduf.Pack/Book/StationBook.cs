@@ -43,6 +43,7 @@ public static class StationBook
                 .. GuardChapter.Blocks(design),
                 new ChapterBreak(),
                 .. RackChapter.Blocks(design),
+                .. StrengthChapter.Blocks(design),
                 .. RackChapter.Parts(design),
                 new ChapterBreak(),
                 .. BillTables.Quantities(design),

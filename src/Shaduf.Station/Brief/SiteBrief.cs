@@ -70,6 +70,12 @@ public sealed record SiteBrief(
     /// <summary>Weather file that takes the place of the months, as the brief names it; null when there is none.</summary>
     public string? WeatherFile { get; init; }
 
+    /// <summary>Category of the ground over which the wind comes; null when not said.</summary>
+    public string? Terrain { get; init; }
+
+    /// <summary>Snow on the ground, once in 50 years [kN/m2]; null when not said.</summary>
+    public double? SnowKNPerM2 { get; init; }
+
     /// <summary>Whether the sea is near, which narrows the days' temperature range.</summary>
     public bool IsOnCoast { get; init; }
 

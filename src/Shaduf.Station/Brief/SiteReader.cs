@@ -46,6 +46,16 @@ internal static class SiteReader
         )
         {
             WeatherFile = MonthReader.WeatherFile(fields),
+            Terrain = fields.OptionalOneOf(
+                "terrain",
+                [.. Steel.Terrain.All.Select((each, i) => (each.Name, i))],
+                "Ground over which the wind comes, by the categories of EN 1991-1-4: II is farm land with few obstacles."
+            )
+                is { } terrain
+                ? Steel.Terrain.All[terrain].Name
+                : null,
+            SnowKNPerM2 =
+                fields.Known("snow", Measure.PressurePa, 0, 20_000, "Snow on the ground, once in 50 years.") / 1000,
             IsOnCoast = fields.OptionalOneOf("coast", BriefReader.YesNo, "Whether the sea is near.") ?? false,
             Surrounds = SurroundsReader.Read(fields),
             Field = FieldReader.Read(
@@ -151,7 +161,7 @@ internal static class SiteReader
                 3600,
                 "Averaging time: 3 s for a gust, 10 min for the mean of the Eurocodes."
             ),
-            fields.Quantity("returnPeriod", Measure.TimeYears, 1, 2000, "Return period."),
+            fields.Quantity("returnPeriod", Measure.TimeYears, 2, 2000, "Return period."),
             fields.OptionalText("from", "Where the figure comes from.", 120) ?? "not said"
         );
         fields.Done();

@@ -50,6 +50,6 @@ public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook bo
     private double? Rate(string item) => book.Rates.TryGetValue(item, out var rate) ? (double)rate.Amount : null;
 
     // A missing rate of steel or concrete is the same for every array: it is listed in the bill, not here.
-    private double CostOf(Rack rack) =>
+    internal double CostOf(Rack rack) =>
         (double)Bill.Price(RackTakeoff.Of(rack, Footings.Of(brief.Rack, rack)), book).Direct;
 }

@@ -96,6 +96,8 @@ public sealed record Survey
         figures["record-high"] =
             brief.Site.RecordHighDegC ?? Assumption.Take(taken, "record-high", HotDegC(brief.Site), "degC");
         Settle("soil-resistivity", brief.Site.SoilResistivityOhmM);
+        Settle("snow", brief.Site.SnowKNPerM2);
+        Settle("wind", brief.Site.Wind?.SpeedMPerS);
         figures["flash-density"] = Flashes(brief, taken);
         foreach (var (id, given, isAsked) in WellFigures(brief.Source))
         {
@@ -192,9 +194,19 @@ public sealed record Survey
             yield return Assumption.Of("near", "only the station's own fence, pole and racks");
         }
 
-        if (brief.Site.Wind is null)
+        if (brief.Site.Terrain is null)
         {
-            yield return Assumption.Of("wind", "none");
+            yield return Assumption.Of("terrain", "II: farm land with few obstacles");
+        }
+
+        if (brief.Rack.Steel == SteelBrief.Unmarked)
+        {
+            yield return Assumption.Of("steel-grade", "unmarked: yield 210 N/mm2");
+        }
+
+        if (!brief.Rack.IsWallMeasured)
+        {
+            yield return Assumption.Of("wall", "10 % thinner than its name says");
         }
     }
 

@@ -90,7 +90,7 @@ public sealed class FrameAnalysis
             AddNode(load, free);
         }
 
-        matrix.Solve(free);
+        Refine(matrix == factors ? stiffness : null, matrix, free);
         var movements = new double[at.Length];
         for (var i = 0; i < at.Length; i++)
         {
@@ -98,6 +98,30 @@ public sealed class FrameAnalysis
         }
 
         return new(this, loads, movements, loaded, tensionN);
+    }
+
+    // Solves, and once more for what rounding left over, where the matrix before it was factored is at hand.
+    private static void Refine(Skyline? whole, Skyline factored, double[] free)
+    {
+        var asked = (double[])free.Clone();
+        factored.Solve(free);
+        if (whole is null)
+        {
+            return;
+        }
+
+        var left = new double[free.Length];
+        whole.Times(free, left);
+        for (var i = 0; i < left.Length; i++)
+        {
+            left[i] = asked[i] - left[i];
+        }
+
+        factored.Solve(left);
+        for (var i = 0; i < left.Length; i++)
+        {
+            free[i] += left[i];
+        }
     }
 
     private void AddNode(NodeLoad load, double[] free)

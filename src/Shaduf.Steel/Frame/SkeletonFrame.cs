@@ -24,11 +24,19 @@ public sealed record SkeletonFrame(
     IReadOnlyList<int> Links
 )
 {
-    // Places nearer than this are one node.
+    // Places of a member nearer than this are one.
     private const double SameMm = 1;
 
-    // A short block of steel of 150 mm by 150 mm: some hundred times stiffer than the tubes it joins.
-    private static readonly FrameSection Stiff = new(22_500, 4.2e7, 4.2e7, 7e7);
+    // Axes nearer than this are taken to meet: a stiff link as short as that would cost figures.
+    private const double MeetMm = 15;
+
+    // A block of steel of 150 mm by 150 mm where it is 100 mm long, slimmer the shorter it is: some hundred times
+    // stiffer than the tubes it joins, and no stiffer, or figures are lost beside it.
+    private static FrameSection Stiff(double lengthMm)
+    {
+        var share = lengthMm / 100;
+        return new(22_500 * share, 4.2e7 * share, 4.2e7 * share, 7e7 * share);
+    }
 
     /// <summary>Makes the frame of a skeleton.</summary>
     /// <param name="skeleton">The skeleton.</param>
@@ -83,6 +91,19 @@ public sealed record SkeletonFrame(
     {
         var span = SpansOf(member).Last(each => Spans[each].FromMm <= atMm + SameMm || each == SpansOf(member).First());
         return (span, Math.Clamp(atMm - Spans[span].FromMm, 0, Model.LengthMm(span)));
+    }
+
+    /// <summary>The node at which a joint holds its second member.</summary>
+    /// <param name="joint">Index of the joint.</param>
+    /// <returns>Index of the node.</returns>
+    public int NodeOf(int joint)
+    {
+        var at = Skeleton.Joints[joint];
+        var atMm = StationMm(Skeleton, at.Second, at.AtSecond, at.Name);
+        var span = SpansOf(at.Second)
+            .MinBy(each => Math.Min(Math.Abs(Spans[each].FromMm - atMm), Math.Abs(Spans[each].ToMm - atMm)));
+        var isStart = Math.Abs(Spans[span].FromMm - atMm) < Math.Abs(Spans[span].ToMm - atMm);
+        return isStart ? Model.Members[span].Start : Model.Members[span].End;
     }
 
     private static void Mark(SortedSet<double>[] stations, int member, double atMm)
@@ -165,7 +186,7 @@ public sealed record SkeletonFrame(
         // Joints whose axes meet share a node.
         private void Merge()
         {
-            foreach (var joint in skeleton.Joints.Where(joint => (joint.AtFirst - joint.AtSecond).LengthMm <= SameMm))
+            foreach (var joint in skeleton.Joints.Where(joint => (joint.AtFirst - joint.AtSecond).LengthMm <= MeetMm))
             {
                 var (keep, drop) = (NodeOf(joint.First, joint.AtFirst), NodeOf(joint.Second, joint.AtSecond));
                 foreach (var row in places)
@@ -202,7 +223,7 @@ public sealed record SkeletonFrame(
 
             var along = nodes[second] - nodes[first];
             var across = Math.Abs(along.XMm) < 0.9 * along.LengthMm ? new Point(1, 0, 0) : new Point(0, 1, 0);
-            members.Add(new(joint.Name, first, second, Stiff, across));
+            members.Add(new(joint.Name, first, second, Stiff(along.LengthMm), across));
             return members.Count - 1;
         }
 

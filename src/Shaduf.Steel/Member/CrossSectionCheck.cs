@@ -137,7 +137,10 @@ public static class CrossSectionCheck
         var resistanceY = section.PlasticModulusYMm3!.Value * yield * left * byY;
         var resistanceZ = section.PlasticModulusZMm3!.Value * yield * left * byZ;
         var (aboutY, aboutZ) = (Math.Abs(forces.BendingYNMm) / resistanceY, Math.Abs(forces.BendingZNMm) / resistanceZ);
-        var bending = Math.Max(Math.Max(aboutY, aboutZ), Math.Pow(aboutY, power) + Math.Pow(aboutZ, power));
+        var bending = Math.Max(
+            Math.Max(aboutY, aboutZ),
+            Math.Pow(Math.Pow(aboutY, power) + Math.Pow(aboutZ, power), 1 / power)
+        );
         return parts with
         {
             YieldShare = left,

@@ -115,36 +115,45 @@ public sealed record Rack(
         };
     }
 
-    /// <summary>Findings of the rack.</summary>
-    /// <param name="site">The site.</param>
+    /// <summary>The rack with other legs of its welds.</summary>
+    /// <param name="legsMm">Legs by name of the joint [mm]; what is not named stays.</param>
+    /// <returns>The rack.</returns>
+    public Rack WithLegs(IReadOnlyDictionary<string, double> legsMm) =>
+        this with
+        {
+            Steel = Steel with
+            {
+                Seams =
+                [
+                    .. Steel.Seams.Select(seam =>
+                        seam with
+                        {
+                            LegMm = legsMm.GetValueOrDefault(seam.Name, seam.LegMm),
+                        }
+                    ),
+                ],
+            },
+            Skeleton = Skeleton with
+            {
+                Joints =
+                [
+                    .. Skeleton.Joints.Select(joint =>
+                        joint.Weld is { } weld
+                            ? joint with
+                            {
+                                Weld = weld with { LegMm = legsMm.GetValueOrDefault(joint.Name, weld.LegMm) },
+                            }
+                            : joint
+                    ),
+                ],
+            },
+        };
+
+    /// <summary>Findings of the rack's size and shape.</summary>
     /// <param name="module">The module.</param>
     /// <returns>The findings.</returns>
-    public IEnumerable<Finding> Findings(SiteBrief site, ModuleCard module)
+    public IEnumerable<Finding> Findings(ModuleCard module)
     {
-        var wind = site.Wind is { } given
-            ? Invariant($"{given.SpeedMPerS:0.#} m/s is given")
-            : "the wind speed is unknown";
-        foreach (
-            var (id, what) in new[]
-            {
-                ("rack/strength", "columns, tubes, struts and frame against wind"),
-                ("rack/welds", "welds and splices"),
-                ("rack/module-holding", "the modules in their channels against suction"),
-                ("rack/stops-at-wind", "the wind speed at which the rack stops holding"),
-            }
-        )
-        {
-            yield return new(
-                id,
-                FindingStatus.Unchecked,
-                $"{what}: not checked, the structural method is not in this version ({wind}); have it checked by an engineer before building",
-                null,
-                null,
-                "",
-                ""
-            );
-        }
-
         var planeM2 = Size.LengthMm * Size.DepthMm / 1e6;
         yield return Limit("rack/plane", planeM2, RackGrid.LargestPlaneM2, "m2", "plane of one rack");
         yield return Limit("rack/top-edge", Size.TopEdgeMm / 1000, 4, "m", "height of the top edge");

@@ -9,6 +9,10 @@ internal abstract class RackDeck(RackGrid grid, ModuleLay lay, int tubeCount)
     // Widest distance between cross tubes; common practice (2.75 m in a row of seven 1.1 m modules), no source.
     private const double WidestSpacingMm = 2800;
 
+    // Free end over the span beside it at which the moment over the first tube is about that between the tubes: 0.41 where
+    // the load is even and the beam runs on over many.
+    private const double OverhangShare = 0.4;
+
     // Longest overhang: one module on its short side, half a module on its long side; common practice, no source.
     private const double LongestOverhangMm = 1400;
 
@@ -71,6 +75,14 @@ internal abstract class RackDeck(RackGrid grid, ModuleLay lay, int tubeCount)
                 tubeCount > 0 ? tubeCount - 1
                 : grid.Columns < 3 ? 1
                 : Math.Max(1, (int)Math.Ceiling(betweenMm / WidestSpacingMm));
+
+            // More tubes than custom has are for strength: then the free ends are no longer than their spans can balance.
+            if (tubeCount > 0 && OverhangShare * LengthMm / (spans + (2 * OverhangShare)) < first)
+            {
+                first = OverhangShare * LengthMm / (spans + (2 * OverhangShare));
+                betweenMm = LengthMm - (2 * first);
+            }
+
             return [.. Enumerable.Range(0, spans + 1).Select(i => first + (i * betweenMm / spans))];
         }
     }

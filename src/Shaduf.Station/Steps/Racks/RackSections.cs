@@ -21,8 +21,6 @@ public sealed record RackSections(
     /// <summary>Free depth in the channel when the brief leaves it open [mm]; common practice, no source.</summary>
     public const double UsualDepthClearanceMm = 3;
 
-    private const string NotForStrength = "not checked for wind yet: strength comes with the structural check";
-
     /// <summary>Takes the sections asked for, or chooses: the lightest angle that makes the channel, all else by custom.</summary>
     /// <param name="rack">The rack as the brief has it.</param>
     /// <param name="module">The module.</param>
@@ -89,7 +87,7 @@ public sealed record RackSections(
     }
 
     private static ChoiceNote ByCustom(string what, SectionCard tube, string size) =>
-        new(what, tube.Name, $"smallest square tube of {size}, common practice, no source; {NotForStrength}");
+        new(what, tube.Name, $"smallest square tube of {size}, common practice, no source");
 
     /// <summary>The section of a card, with mass and perimeter computed from its sizes.</summary>
     /// <param name="card">The card.</param>

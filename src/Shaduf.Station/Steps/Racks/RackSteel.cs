@@ -8,7 +8,7 @@ namespace Shaduf.Station;
 /// <param name="setting">Tilt and heights.</param>
 internal sealed class RackSteel(RackSetting setting)
 {
-    internal const double WeldLegMm = 3;
+    internal const double WeldLegMm = 4.5;
 
     private readonly List<Part> parts = [];
     private readonly List<Member> members = [];

@@ -100,15 +100,16 @@ internal sealed class SlideInDeck(
         foreach (var bearer in bearers)
         {
             var slope = setting.SlopeMm(steel[bearer].From);
+            var isHolder = steel[bearer].Profile.MakeUp == MakeUp.DoubleChannel;
             steel.Weld(
-                "cross tube to channel",
+                isHolder ? "holder to cross tube and stubs" : "cross tube to channel",
                 (tube, setting.OnSlope(x, slope, -sections.Tube.SideMm / 2)),
                 (bearer, setting.OnSlope(x, slope, AxisMm)),
                 new(
                     WeldPattern.TwoRuns,
                     RackSteel.WeldLegMm,
-                    sections.Tube.SideMm,
-                    sections.Angle.SideMm * (steel[bearer].Profile.MakeUp == MakeUp.Channel ? 1 : 2),
+                    isHolder ? sections.Tube.SideMm + (2 * StubMm) : sections.Tube.SideMm,
+                    sections.Angle.SideMm * (isHolder ? 2 : 1),
                     new(1, 0, 0)
                 )
             );

@@ -94,6 +94,9 @@ public sealed record Works(
     /// <summary>What the whole costs with each main.</summary>
     public required EconomicMain EconomicMain { get; init; }
 
+    /// <summary>The rack that is built, how it was checked, and what else was looked at.</summary>
+    public required RackChoice RackChoice { get; init; }
+
     /// <summary>Ground over the crown of buried pipes [m].</summary>
     public required double CoverM { get; init; }
 

@@ -1,0 +1,191 @@
+using Shaduf.Steel;
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Findings on the strength of the rack.</summary>
+internal static class RackFindings
+{
+    private const string Members =
+        "EN 1993-1-1:2005, 6.2 and 6.3; actions by EN 1990, EN 1991-1-1, EN 1991-1-3, EN 1991-1-4";
+    private const string Welds = "EN 1993-1-8:2005, 4.5.3.3";
+
+    /// <summary>The findings.</summary>
+    /// <param name="choice">The rack and what else was tried.</param>
+    /// <param name="module">The module.</param>
+    /// <param name="way">Which way the modules lie.</param>
+    /// <returns>The findings.</returns>
+    public static IEnumerable<Finding> Of(RackChoice choice, ModuleCard module, ModuleWay way)
+    {
+        if (choice.Taken.Strength is not { } strength)
+        {
+            return Beyond(choice.Taken.Rack);
+        }
+
+        var holding = RackHolding.Of(strength, module, way);
+        Finding[] all =
+        [
+            Strength(strength, choice),
+            Weld(strength),
+            Sway(strength),
+            Moves(strength, choice),
+            Holding(strength, holding),
+            Stops(strength, holding),
+        ];
+        return strength.Wind.IsKnown ? all : all.Select(NotKnown);
+    }
+
+    // No wind table goes there: an engineer's matter.
+    private static IEnumerable<Finding> Beyond(Rack rack) =>
+        new[] { "rack/strength", "rack/welds", "rack/module-holding", "rack/stops-at-wind" }.Select(id => new Finding(
+            id,
+            FindingStatus.Unchecked,
+            Invariant(
+                $"not checked: a tilt of {rack.Setting.TiltDeg:0.#} deg is beyond the table of wind coefficients, which ends at {MonopitchCanopy.SteepestDeg:0} deg and is not stretched; have an engineer design this rack"
+            ),
+            null,
+            null,
+            "",
+            "EN 1991-1-4:2005, table 7.6"
+        ));
+
+    private static Finding NotKnown(Finding finding) =>
+        finding with
+        {
+            Status = FindingStatus.Unchecked,
+            Says = Invariant($"the wind speed is unknown, so this is only a plan: {finding.Says}"),
+        };
+
+    private static Finding Strength(RackStrength strength, RackChoice choice)
+    {
+        var worst = strength.Members.MaxBy(use => use.Result.UtilisationShare)!;
+        var member = strength.Rack.Skeleton.Members[worst.Member];
+        var where = strength.Combinations.Strength[worst.Combination].Name;
+        return Finding.AtMost(
+            "rack/strength",
+            worst.Result.UtilisationShare,
+            1,
+            "",
+            Invariant(
+                $"{member.Role} {member.Mark} is used most: {worst.Result.UtilisationShare:0.00} of what it carries at {strength.Wind.BasicMPerS:0.#} m/s, {where}"
+            ) + Advice(strength.Members.All(use => use.Result.Holds), choice),
+            $"{Members}; {worst.Result.Clause}"
+        );
+    }
+
+    private static Finding Weld(RackStrength strength)
+    {
+        var worst = strength.Joints.MaxBy(use => use.RequiredLegMm)!;
+        return Finding.AtMost(
+            "rack/welds",
+            worst.RequiredLegMm,
+            RackStrength.MostLegMm,
+            "mm",
+            double.IsFinite(worst.Result.UtilisationShare)
+                ? Invariant(
+                    $"'{worst.Name}' needs the largest leg, {worst.RequiredLegMm:0.0} mm; every weld of the rack has at least 4.5 mm (throat 3 mm)"
+                )
+                : Invariant($"the runs of '{worst.Name}' are too short to carry anything: take a wider tube"),
+            $"{Welds}; legs beyond 6 mm on thin walls: judgement, no source"
+        );
+    }
+
+    private static Finding Sway(RackStrength strength) =>
+        Finding.AtLeast(
+            "rack/sway",
+            strength.CriticalFactor ?? 1000,
+            RackStrength.LeastCriticalFactor,
+            "",
+            strength.CriticalFactor < RackStrength.StiffCriticalFactor
+                ? Invariant(
+                    $"the frame buckles at {strength.CriticalFactor:0.0} times the loads; the moments are raised by {strength.Rules.SecondOrderFactor:0.00} for it"
+                )
+                : "the frame is stiff against buckling: what its movement adds to the moments is left out",
+            "EN 1993-1-1:2005, 5.2.1 and 5.2.2(5)B"
+        );
+
+    private static Finding Moves(RackStrength strength, RackChoice choice)
+    {
+        var worst = RackMoves.Of(strength).MaxBy(move => move.Value / move.Limit)!;
+        var status =
+            worst.Holds ? FindingStatus.Holds
+            : worst.IsFirm ? FindingStatus.Stop
+            : FindingStatus.Look;
+        return new(
+            "rack/moves",
+            status,
+            Invariant(
+                $"{worst.What}: {worst.Value:0.0000} of {worst.Limit:0.0000} at {strength.Wind.BasicMPerS:0.#} m/s"
+            ) + Advice(status != FindingStatus.Stop, choice),
+            worst.Value,
+            worst.Limit,
+            worst.Unit,
+            worst.Source
+        );
+    }
+
+    private static Finding Holding(RackStrength strength, RackHolding holding)
+    {
+        var use = holding.UseShare(strength.Wind.PeakKNPerM2);
+        var (down, up) = (
+            holding.PerGustDown * strength.Wind.PeakKNPerM2,
+            holding.PerGustUp * strength.Wind.PeakKNPerM2
+        );
+        var pull = Invariant($"{down:0.00} kN/m2 presses and {up:0.00} kN/m2 lifts at the edges of the plane");
+        var clamp = holding.ClampN is { } perGust
+            ? Invariant($"; a clamp at the end of a row must hold {perGust * strength.Wind.PeakKNPerM2 / 1000:0.00} kN")
+            : "";
+        return holding.IsKnown
+            ? Finding.AtMost(
+                "rack/module-holding",
+                use,
+                1,
+                "",
+                $"{pull}{clamp}; the module's card allows it for this way of holding, and the lips bear it, up to 1",
+                "module's card; EN 1991-1-4:2005, table 7.6, zones A to C"
+            )
+            : new(
+                "rack/module-holding",
+                use > 1 ? FindingStatus.Stop : FindingStatus.Unchecked,
+                $"{pull}{clamp}; the module's card does not say what it bears when held so: ask its maker for the pressures allowed for edges in channels, or for clamps at their places",
+                use,
+                1,
+                "",
+                "EN 1991-1-4:2005, table 7.6, zones A to C"
+            );
+    }
+
+    private static Finding Stops(RackStrength strength, RackHolding holding)
+    {
+        var (steel, welds) = (strength.SteelStopsMPerS(), strength.WeldsStopMPerS());
+        var modules = holding.IsKnown ? strength.Wind.StopsAtMPerS(gust => holding.UseShare(gust) <= 1) : (double?)null;
+        var first = new[] { steel, welds, modules ?? RackWind.MostMPerS }.Min();
+        return Finding.AtLeast(
+            "rack/stops-at-wind",
+            first,
+            strength.Wind.BasicMPerS,
+            "m/s",
+            $"the steel holds up to {Speed(steel)}, the welds up to {Speed(welds)}, the modules in their holding up to {(modules is { } known ? Speed(known) : "a speed that only their maker can tell")}; the blocks in the ground have their own, under ground/. Wind speed as mean of ten minutes 10 m above open country; a gust of three seconds is some 1.4 times that",
+            "the checks of the rack, with the wind raised until one fails"
+        );
+    }
+
+    private static string Speed(double mPerS) =>
+        mPerS >= RackWind.MostMPerS ? Invariant($"{RackWind.MostMPerS:0} m/s and more")
+        : mPerS > 0 ? Invariant($"{mPerS:0.0} m/s")
+        : "no wind at all (a person on it, or its own weight, is too much)";
+
+    private static string Advice(bool holds, RackChoice choice)
+    {
+        if (holds)
+        {
+            return "";
+        }
+
+        var would = choice.Others.Where(each => each.Holds).Take(3).Select(RackChoice.Says).ToList();
+        return would.Count > 0
+            ? $". What would hold, the cheapest first: {string.Join("; or ", would)}"
+            : ". Nothing that the cards offer holds here: fewer modules in a rack, a lower tilt, heavier sections on the cards, or an engineer's design";
+    }
+}

@@ -1,0 +1,130 @@
+using Shaduf.Shape;
+using Shaduf.Steel;
+
+namespace Shaduf.Station;
+
+/// <summary>One movement of the rack under a load without partial factors.</summary>
+/// <param name="What">What moves.</param>
+/// <param name="Value">How far, in the unit of the limit.</param>
+/// <param name="Limit">How far it may.</param>
+/// <param name="Unit">Unit of both.</param>
+/// <param name="IsFirm">Whether going beyond stops the rack, or is only to be looked at.</param>
+/// <param name="Source">Where the limit comes from.</param>
+public sealed record RackMove(string What, double Value, double Limit, string Unit, bool IsFirm, string Source)
+{
+    /// <summary>Whether it stays within its limit.</summary>
+    public bool Holds => Value <= Limit;
+}
+
+/// <summary>How far the rack moves.</summary>
+public static class RackMoves
+{
+    private const string Judged = "judgement, no source; no code limits the movement of a rack of modules";
+
+    // Turning of the plane on one line of columns beyond which gusts rock it: judgement, no source.
+    private const double MostTurnRad = 0.010;
+
+    /// <summary>The movements of a rack.</summary>
+    /// <param name="strength">The rack.</param>
+    /// <returns>The movements.</returns>
+    public static IReadOnlyList<RackMove> Of(RackStrength strength)
+    {
+        var moves = new List<RackMove>();
+        var factors = strength.Combinations.Service.Select(each => each.EachFactor(strength.Wind.PeakKNPerM2)).ToList();
+        var cases = strength.Cases;
+        double Worst(Func<double[], double> move) => factors.Max(move);
+        moves.Add(
+            new(
+                "bow of a bearer between two tubes, over its span",
+                Worst(each => Bow(strength, each)),
+                1.0 / 200,
+                "",
+                false,
+                Judged
+            )
+        );
+        moves.Add(
+            new(
+                "head of a column sideways, over its height",
+                Worst(each => Head(cases, each)),
+                0.010,
+                "",
+                false,
+                Judged
+            )
+        );
+        if (strength.IsOneLine)
+        {
+            moves.Add(
+                new(
+                    "turning of the plane on its one line of columns",
+                    Worst(each => Turn(strength, each)),
+                    MostTurnRad,
+                    "rad",
+                    true,
+                    Judged
+                )
+            );
+        }
+
+        return moves;
+    }
+
+    private static double Head(FrameCases cases, double[] factors) =>
+        cases.Frame.Skeleton.Feet.Max(foot =>
+        {
+            var top = cases.Frame.SpansOf(foot.Member).Last();
+            var move = cases.MovementMm(top, 1, factors);
+            var heightMm = cases.Frame.Skeleton.Members[foot.Member].To.ZMm;
+            return Math.Sqrt((move.XMm * move.XMm) + (move.YMm * move.YMm)) / heightMm;
+        });
+
+    private static double Turn(RackStrength strength, double[] factors)
+    {
+        var (cases, tilt) = (strength.Cases, strength.Rack.Setting.TiltDeg * Math.PI / 180);
+        var normal = new Point(0, -Math.Sin(tilt), Math.Cos(tilt));
+        var rows = strength.Rack.Rows;
+        var (low, high) = (rows[0].Low, rows[^1].High);
+        return Enumerable
+            .Range(0, 5)
+            .Max(i =>
+            {
+                var (a, b) = (Move(cases, low, i / 4.0, factors), Move(cases, high, i / 4.0, factors));
+                return Math.Abs(normal.DotMm2(b - a)) / strength.Rack.Size.DepthMm;
+            });
+    }
+
+    private static double Bow(RackStrength strength, double[] factors)
+    {
+        var cases = strength.Cases;
+        var most = 0.0;
+        foreach (var bearer in strength.Rack.Rows.SelectMany(row => new[] { row.Low, row.High }).Distinct())
+        {
+            var member = cases.Frame.Skeleton.Members[bearer];
+            double[] held =
+            [
+                .. cases
+                    .Frame.Skeleton.Joints.Where(joint => joint.Second == bearer)
+                    .Select(joint => (joint.AtSecond - member.From).LengthMm / member.LengthMm)
+                    .Order(),
+            ];
+            foreach (var (from, to) in held.Zip(held.Skip(1)).Where(pair => pair.Second - pair.First > 0.01))
+            {
+                var (a, b, middle) = (
+                    Move(cases, bearer, from, factors),
+                    Move(cases, bearer, to, factors),
+                    Move(cases, bearer, (from + to) / 2, factors)
+                );
+                most = Math.Max(most, (middle - ((a + b) * 0.5)).LengthMm / ((to - from) * member.LengthMm));
+            }
+        }
+
+        return most;
+    }
+
+    private static Point Move(FrameCases cases, int member, double share, double[] factors)
+    {
+        var (span, atMm) = cases.Frame.Place(member, share * cases.Frame.Skeleton.Members[member].LengthMm);
+        return cases.MovementMm(span, atMm / cases.Frame.Model.LengthMm(span), factors);
+    }
+}

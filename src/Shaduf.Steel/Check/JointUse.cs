@@ -1,0 +1,131 @@
+namespace Shaduf.Steel;
+
+/// <summary>How far the welds of joints that are alike are used.</summary>
+/// <param name="Name">Name of the joints.</param>
+/// <param name="Result">The worst condition with the leg that they have.</param>
+/// <param name="Joint">Index of the worst joint in the skeleton.</param>
+/// <param name="Combination">Index of the combination.</param>
+/// <param name="Forces">Forces on its weld; x square to the welded face, y along its width.</param>
+/// <param name="RequiredLegMm">Leg that would do [mm], never below the least one.</param>
+public sealed record JointUse(
+    string Name,
+    CheckResult Result,
+    int Joint,
+    int Combination,
+    MemberForces Forces,
+    double RequiredLegMm
+)
+{
+    /// <summary>How far the welds of a frame are used, joints of one name together.</summary>
+    /// <param name="cases">The solved frame.</param>
+    /// <param name="combinations">The combinations; those for some members only are left out.</param>
+    /// <param name="gustRatio">Gust over that for which the wind cases are kept.</param>
+    /// <param name="rules">Sections and steel.</param>
+    /// <returns>One use for each name, in the order of the skeleton.</returns>
+    /// <source>EN 1993-1-8:2005, 4.5.3.3</source>
+    public static IReadOnlyList<JointUse> All(
+        FrameCases cases,
+        IReadOnlyList<Combination> combinations,
+        double gustRatio,
+        MemberRules rules
+    )
+    {
+        var joints = cases.Frame.Skeleton.Joints;
+        var factors = combinations.Select(each => each.EachFactor(gustRatio)).ToList();
+        var uses = new List<JointUse>();
+        foreach (
+            var alike in Enumerable
+                .Range(0, joints.Count)
+                .Where(i => joints[i].Weld is not null)
+                .GroupBy(i => joints[i].Name)
+        )
+        {
+            var all =
+                from joint in alike
+                let lines = Group(cases.Frame.Skeleton, joint, rules)
+                from combination in Enumerable.Range(0, combinations.Count)
+                where combinations[combination].Members is null
+                select Of(cases, joint, lines, (combination, factors[combination]), rules);
+            uses.Add(all.MaxBy(use => use.Result.UtilisationShare)!);
+        }
+
+        return uses;
+    }
+
+    /// <summary>The weld of a joint as lines.</summary>
+    /// <param name="skeleton">The skeleton.</param>
+    /// <param name="joint">Index of a welded joint.</param>
+    /// <param name="rules">Sections.</param>
+    /// <returns>The lines; null where two runs are too short to carry.</returns>
+    public static WeldGroup? Group(Skeleton skeleton, int joint, MemberRules rules)
+    {
+        var (weld, second) = (skeleton.Joints[joint].Weld!, skeleton.Members[skeleton.Joints[joint].Second]);
+        if (weld.Pattern == WeldPattern.AllRound)
+        {
+            return TubeWeld.Group(rules.Section(second), Math.Acos(weld.WidthMm / weld.HeightMm) * 180 / Math.PI);
+        }
+
+        var throatMm = FilletWeld.ThroatMm(weld.LegMm);
+        return weld.WidthMm - (2 * throatMm) >= Math.Max(30, 6 * throatMm)
+            ? LineWeld.Pair(weld.WidthMm - (2 * throatMm), weld.HeightMm)
+            : null;
+    }
+
+    private static JointUse Of(
+        FrameCases cases,
+        int index,
+        WeldGroup? group,
+        (int Index, double[] Factors) combination,
+        MemberRules rules
+    )
+    {
+        var skeleton = cases.Frame.Skeleton;
+        var joint = skeleton.Joints[index];
+        var at = cases.AtJoint(index, skeleton.Members[joint.First].Profile.Bar.SideMm / 2, combination.Factors);
+        var forces = OnWeld(at, joint.Weld!, rules.SecondOrderFactor);
+        if (group is null)
+        {
+            return new(
+                joint.Name,
+                new(double.PositiveInfinity, "EN 1993-1-8:2005, 4.5.1(2): too short to carry"),
+                index,
+                combination.Index,
+                forces,
+                0
+            );
+        }
+
+        var (legMm, throatMm) = (joint.Weld!.LegMm, FilletWeld.ThroatMm(joint.Weld.LegMm));
+        var result = group.Utilisation(forces, rules.Grade, throatMm);
+        return new(
+            joint.Name,
+            result,
+            index,
+            combination.Index,
+            forces,
+            Math.Max(FilletWeld.LegMm(FilletWeld.LeastThroatMm), legMm * result.UtilisationShare)
+        );
+    }
+
+    private static MemberForces OnWeld(JointForces at, JointWeld weld, double secondOrderFactor)
+    {
+        var (x, y, z) = Axes(at, weld);
+        double Force(Shape.Point way) => (way.XMm * at.Force.XN) + (way.YMm * at.Force.YN) + (way.ZMm * at.Force.ZN);
+        double About(Shape.Point way) =>
+            ((way.XMm * at.Moment.XNMm) + (way.YMm * at.Moment.YNMm) + (way.ZMm * at.Moment.ZNMm)) * secondOrderFactor;
+        return new(0, Force(x), Force(y), Force(z), About(x), About(y), About(z));
+    }
+
+    // x square to the face, y along the weld's width, brought into the face.
+    private static (Shape.Point X, Shape.Point Y, Shape.Point Z) Axes(JointForces at, JointWeld weld)
+    {
+        var x = at.Normal;
+        var inFace = weld.Along - (x * x.DotMm2(weld.Along));
+        var y = inFace * (1 / inFace.LengthMm);
+        return (
+            x,
+            y,
+            new((x.YMm * y.ZMm) - (x.ZMm * y.YMm), (x.ZMm * y.XMm) - (x.XMm * y.ZMm), (x.XMm * y.YMm) - (x.YMm * y.XMm))
+        );
+    }
+}

@@ -115,7 +115,11 @@ internal sealed class RackActions
             var (name, way) in new[] { ("across the row", new Point(0, 1, 0)), ("along the row", new Point(1, 0, 0)) }
         )
         {
-            yield return new(RackActionKind.Lean, $"columns out of plumb {name}", Weight(way * LeanShare()));
+            yield return new(
+                RackActionKind.Lean,
+                $"columns out of plumb {name}",
+                Weight(way * SwayImperfection.LeanRad(rack.Size.TopEdgeMm / 1000, rack.Skeleton.Feet.Count))
+            );
         }
 
         foreach (var person in Persons())
@@ -149,14 +153,6 @@ internal sealed class RackActions
             }
         );
         return Case("weight", [.. modules, .. steel]);
-    }
-
-    // EN 1993-1-1:2005, 5.3.2: 1/200, less for several columns and for height.
-    private double LeanShare()
-    {
-        var columns = Math.Max(1, rack.Skeleton.Feet.Count);
-        var byHeight = Math.Clamp(2 / Math.Sqrt(rack.Size.TopEdgeMm / 1000), 2.0 / 3, 1);
-        return byHeight * Math.Sqrt(0.5 * (1 + (1.0 / columns))) / 200;
     }
 
     // At the free end and in the middle of the longest span of each bearer.

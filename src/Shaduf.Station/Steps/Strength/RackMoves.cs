@@ -21,9 +21,6 @@ public static class RackMoves
 {
     private const string Judged = "judgement, no source; no code limits the movement of a rack of modules";
 
-    // Turning of the plane on one line of columns beyond which gusts rock it: judgement, no source.
-    private const double MostTurnRad = 0.010;
-
     /// <summary>The movements of a rack.</summary>
     /// <param name="strength">The rack.</param>
     /// <returns>The movements.</returns>
@@ -59,15 +56,45 @@ public static class RackMoves
                 new(
                     "turning of the plane on its one line of columns",
                     Worst(each => Turn(strength, each)),
-                    MostTurnRad,
+                    OneLineFigures.LargestTurnRad,
                     "rad",
                     true,
                     Judged
                 )
             );
+            var swingS = 1 / FirstHz(strength);
+            moves.Add(
+                new(
+                    "time of one swing of the plane on its columns",
+                    swingS,
+                    1 / OneLineFigures.LeastHz,
+                    "s",
+                    true,
+                    Judged
+                )
+            );
+            moves.Add(
+                new("time of one swing that gusts do not feel", swingS, 1 / OneLineFigures.CalmHz, "s", false, Judged)
+            );
         }
 
         return moves;
+    }
+
+    // Modules and the steel above the columns, on the first column, its wall as it is taken.
+    private static double FirstHz(RackStrength strength)
+    {
+        var rack = strength.Rack;
+        var column = rack.Skeleton.Members[rack.Skeleton.Feet[0].Member];
+        var columnsKg = rack.Skeleton.Feet.Count * column.LengthMm / 1000 * column.Profile.Bar.MassKgPerM;
+        var massKg = (rack.ModuleMassKg + rack.Steel.MassKg - columnsKg) / rack.Skeleton.Feet.Count;
+        var aboveMm = column.To.ZMm - rack.Skeleton.Feet[0].Ground.ZMm + RackStrength.FixityMm;
+        return OneLine.FirstHz(
+            massKg,
+            rack.Size.DepthMm / 1000,
+            aboveMm,
+            strength.Rules.Section(column).Frame.InertiaYMm4
+        );
     }
 
     private static double Head(FrameCases cases, double[] factors) =>

@@ -82,7 +82,9 @@ public sealed record RackStrength(
             rack.Rows.SelectMany(row => new[] { row.Low, row.High }).ToHashSet()
         );
         var critical = Critical(cases, combinations, wind.PeakKNPerM2);
-        var raised = critical is >= LeastCriticalFactor and < StiffCriticalFactor ? 1 / (1 - (1 / critical.Value)) : 1;
+        var raised = critical is >= LeastCriticalFactor and < StiffCriticalFactor
+            ? SwayImperfection.AmplifyingFactor(critical.Value)
+            : 1;
         var rules = new MemberRules(member => profiles[member], GradeOf(brief.Rack.Steel), Lengths(frame), raised);
         return new(rack, wind, canopy, actions, cases, combinations, rules, critical);
     }

@@ -1,0 +1,42 @@
+using BenchmarkDotNet.Attributes;
+using Shaduf.Station;
+
+namespace Shaduf.Bench.Station;
+
+/// <summary>Hilltop village's rack: loaded, analysed and checked in every combination; and the choice of its sections.</summary>
+[MemoryDiagnoser]
+public class RackStrengthBench
+{
+    private Design design = null!;
+    private SizingGround ground = null!;
+
+    [GlobalSetup]
+    public void Prepare()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "Shaduf.slnx")))
+        {
+            folder = folder.Parent!;
+        }
+
+        var file = StationFile.Read(Path.Combine(folder.FullName, "examples", "hilltop-village", "station.yaml"));
+        design = DesignRun.Run(file);
+        ground = new(
+            file.Brief,
+            design.Survey,
+            design.Sky,
+            design.Demand,
+            design.Source,
+            file.Shelf,
+            new ArrangementPrices(file.Brief, file.Shelf, file.Prices)
+        );
+    }
+
+    [Benchmark]
+    public RackStrength? AnalysedAndChecked() =>
+        RackStrength.Of(design.Works.Rack, ground.Brief, ground.Survey, ground.Shelf);
+
+    [Benchmark]
+    public RackChoice Chosen() =>
+        RackChoice.Of(ground, design.Choice.Module, design.Choice.Grid, design.Choice.Facing.TiltDeg);
+}

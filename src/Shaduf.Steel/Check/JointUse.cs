@@ -62,7 +62,9 @@ public sealed record JointUse(
         var (weld, second) = (skeleton.Joints[joint].Weld!, skeleton.Members[skeleton.Joints[joint].Second]);
         if (weld.Pattern == WeldPattern.AllRound)
         {
-            return TubeWeld.Group(rules.Section(second), Math.Acos(weld.WidthMm / weld.HeightMm) * 180 / Math.PI);
+            // A longer cut has more weld: beyond 60 deg the one at 60 deg is taken, the safe side.
+            var cutDeg = Math.Acos(weld.WidthMm / weld.HeightMm) * 180 / Math.PI;
+            return TubeWeld.Group(rules.Section(second), Math.Min(60, cutDeg));
         }
 
         var throatMm = FilletWeld.ThroatMm(weld.LegMm);

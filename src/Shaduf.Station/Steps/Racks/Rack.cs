@@ -157,6 +157,8 @@ public sealed record Rack(
         var planeM2 = Size.LengthMm * Size.DepthMm / 1e6;
         yield return Limit("rack/plane", planeM2, RackGrid.LargestPlaneM2, "m2", "plane of one rack");
         yield return Limit("rack/top-edge", Size.TopEdgeMm / 1000, 4, "m", "height of the top edge");
+        var spanMm = TubePlacesMm.Zip(TubePlacesMm.Skip(1), (a, b) => b - a).DefaultIfEmpty(0).Max();
+        yield return Limit("rack/span", spanMm / 1000, 5, "m", "distance between two columns along the row");
         yield return Limit("rack/tilt", Setting.TiltDeg, 30, "deg", "tilt");
         if (Sections.Channel is { } channel)
         {

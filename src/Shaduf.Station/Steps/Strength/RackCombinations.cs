@@ -13,6 +13,10 @@ public sealed record RackCombinations(
     IReadOnlyList<Combination> Service
 )
 {
+    /// <summary>Those for steel and welds in which the wind acts.</summary>
+    public IReadOnlyList<Combination> Blown { get; } =
+    [.. Strength.Where(each => each.WindFactors.Any(factor => factor != 0))];
+
     private const double Heavy = 1.35;
     private const double Variable = 1.5;
     private const double LeastWeight = 0.9;

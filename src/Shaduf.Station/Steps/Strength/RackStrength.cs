@@ -91,11 +91,11 @@ public sealed record RackStrength(
 
     /// <summary>Basic wind speed up to which the members hold [m/s].</summary>
     public double SteelStopsMPerS() =>
-        Wind.StopsAtMPerS(gust => Rules.Uses(Cases, Combinations.Strength, gust).All(use => use.Result.Holds));
+        Wind.StopsAtMPerS(gust => Rules.Uses(Cases, Combinations.Blown, gust).All(use => use.Result.Holds));
 
     /// <summary>Basic wind speed up to which the welds hold [m/s].</summary>
     public double WeldsStopMPerS() =>
-        Wind.StopsAtMPerS(gust => JointUse.All(Cases, Combinations.Strength, gust, Rules).All(use => use.Result.Holds));
+        Wind.StopsAtMPerS(gust => JointUse.All(Cases, Combinations.Blown, gust, Rules).All(use => use.Result.Holds));
 
     /// <summary>Leg that each weld gets: what it needs, in steps of half a millimetre, never less than the least.</summary>
     /// <returns>Legs by the joints' name [mm].</returns>

@@ -25,10 +25,71 @@ public static class PublishedChecks
         ),
         new("ground/footing-block", "concrete", row => row["blockCount"] * Block(row).ConcreteM3),
         new("ground/footing-block", "excavation", row => row["blockCount"] * Block(row).ExcavationM3),
+        new("ground/uplift", "pull", PullKN),
+        new("ground/uplift", "concrete", row => Uplift.ConcreteM3(PullKN(row), 0)),
+        Bearing("linear", (row, e) => EccentricBearing.LinearKPa(row["forceKN"], e, row["widthM"], row["lengthM"])),
+        Bearing(
+            "meyerhof",
+            (row, e) => EccentricBearing.MeyerhofKPa(row["forceKN"], e, 0, row["widthM"], row["lengthM"])
+        ),
+        Pier("free", PierInSoil.FreeDepthM),
+        Pier("held", PierInSoil.HeldDepthM),
+        .. ShortPileChecks,
         new("ground/fence", "bays", row => Runs(row).BayCount),
         new("ground/fence", "posts", row => Runs(row).PostCount),
         new("ground/fence", "mesh", row => Runs(row).MeshM),
     ];
+
+    private static IEnumerable<PublishedCheck> ShortPileChecks =>
+        [
+            new(
+                "ground/short-pile",
+                "clay-force",
+                row => ShortPile.ClayForceKN(row["widthM"], row["depthM"], row["heightM"], row["cohesionKPa"])
+            ),
+            new(
+                "ground/short-pile",
+                "clay-depth",
+                row => ShortPile.ClayDepthM(row["forceKN"], row["momentKNm"], row["widthM"], row["cohesionKPa"])
+            ),
+            new(
+                "ground/short-pile",
+                "sand-force",
+                row =>
+                    ShortPile.SandForceKN(
+                        row["widthM"],
+                        row["depthM"],
+                        row["heightM"],
+                        row["frictionDeg"],
+                        row["weightKNPerM3"]
+                    )
+            ),
+            new(
+                "ground/short-pile",
+                "sand-depth",
+                row =>
+                    ShortPile.SandDepthM(
+                        row["forceKN"],
+                        row["momentKNm"],
+                        row["widthM"],
+                        row["frictionDeg"],
+                        row["weightKNPerM3"]
+                    )
+            ),
+        ];
+
+    private static double PullKN(PublishedCase row) =>
+        Uplift.PullKN(row["windUpKN"], row["rackKN"]) / row["columnCount"];
+
+    private static PublishedCheck Bearing(string quantity, Func<PublishedCase, double, double> pressure) =>
+        new("ground/eccentric-bearing", quantity, row => pressure(row, row["momentKNm"] / row["forceKN"]));
+
+    private static PublishedCheck Pier(string quantity, Func<double, double, double, double, double> depth) =>
+        new(
+            "ground/pier-in-soil",
+            quantity,
+            row => depth(row["forceKN"], row["forceKN"] * row["heightM"], row["widthM"], row["lateralKNPerM3"])
+        );
 
     private static PublishedCheck Mix(string quantity, Func<MixQuantities, double> take) =>
         new(

@@ -98,12 +98,16 @@ public static class DesignRun
     {
         var (brief, survey, sizing) = (ground.Brief, ground.Survey, shaded.Sizing);
         var (guard, choice) = (shaded.Guard, sizing.Choice);
-        var racks = RackChoice.Of(ground, choice.Module, choice.Grid, choice.Facing.TiltDeg);
+        var (racks, footings) = FootingChoice.Of(
+            ground,
+            RackChoice.Of(ground, choice.Module, choice.Grid, choice.Facing.TiltDeg),
+            choice.Module
+        );
         var (rack, electrics) = (racks.Taken.Rack, shaded.Electrics);
         return new(
             electrics,
             rack,
-            Footings.Of(brief.Rack, rack),
+            footings,
             guard,
             MainWorks.Of(brief, survey, sizing, book),
             TapNetwork.Of(
@@ -168,7 +172,7 @@ public static class DesignRun
             .. ElectricFindings.Wiring(works.Electrics, design.Brief.Array.Losses),
             .. works.Rack.Findings(choice.Module),
             .. RackFindings.Of(works.RackChoice, choice.Module, design.Brief.Rack.Way),
-            .. Footings.Findings(design.Brief.Site),
+            .. FootingFindings.Of(works.Footings, works.RackChoice.Taken.Strength, design.Brief.Site.Soil),
             .. GuardFindings.Of(works.Guard),
             .. works.Main.Findings(table.FullFlowM3PerH),
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
@@ -192,7 +196,9 @@ public static class DesignRun
             yield return sheet;
         }
 
-        foreach (var sheet in RackWorking.Show(design.Works.RackChoice))
+        foreach (
+            var sheet in RackWorking.Show(design.Works.RackChoice).Concat(FootingWorking.Show(design.Works.Footings))
+        )
         {
             yield return sheet;
         }

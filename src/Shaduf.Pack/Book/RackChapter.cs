@@ -14,7 +14,7 @@ internal static class RackChapter
     {
         var rack = design.Works.Rack;
         yield return new Heading(1, $"Rack: {RackTables.RacksText(rack.Grid)}");
-        if (Warning(design.Works.RackChoice.Taken) is { } warning)
+        if (Warning(design.Works.RackChoice.Taken, design.Works.Footings) is { } warning)
         {
             yield return warning;
         }
@@ -38,7 +38,8 @@ internal static class RackChapter
         }
     }
 
-    private static Notice? Warning(RackTried taken) =>
+    // A rack that holds in ground that was looked at needs no warning here: the cautions stand at the end of the book.
+    private static Notice? Warning(RackTried taken, Footings footings) =>
         taken switch
         {
             { Strength: null } => new(
@@ -51,12 +52,13 @@ internal static class RackChapter
             ),
             { Strength.Wind.IsKnown: false } => new(
                 FindingStatus.Unchecked,
-                "The wind speed of the place is not known. The sections are chosen for a planning speed only: find the speed out before buying steel. The footings are not checked in this version."
+                "The wind speed of the place is not known. The sections are chosen for a planning speed only: find the speed out before buying steel. The blocks in the ground are sized for the same planning speed."
             ),
-            _ => new(
-                FindingStatus.Unchecked,
-                "The footings of this rack are not checked in this version. Do not dig before an engineer has checked them for the wind of the place."
+            _ when footings.Strength is { Holds: false } => new(
+                FindingStatus.Stop,
+                "The blocks in the ground do not hold the wind that they are checked for. Do not dig: see the findings under ground/ for what would hold."
             ),
+            _ => null,
         };
 
     /// <summary>The blocks of parts and bars.</summary>

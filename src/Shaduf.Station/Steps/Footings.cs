@@ -1,6 +1,4 @@
 using Shaduf.Ground;
-using Shaduf.Working;
-using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -39,79 +37,39 @@ public sealed record Footings(
     /// <returns>Depth [mm].</returns>
     public static double DepthMm(RackBrief rack) => rack.FootingDepthMm ?? UsualDepthMm;
 
-    /// <summary>A block for each column.</summary>
+    /// <summary>Their check; null where the method ends.</summary>
+    public FootingStrength? Strength { get; init; }
+
+    /// <summary>A square block with a plinth a hand wider than the column.</summary>
+    /// <param name="sideMm">Side [mm].</param>
+    /// <param name="depthMm">Depth [mm].</param>
+    /// <param name="columnMm">Side of the column [mm].</param>
+    /// <returns>The block.</returns>
+    internal static FootingBlock BlockOf(double sideMm, double depthMm, double columnMm) =>
+        new(sideMm, sideMm, depthMm, Math.Min(sideMm, columnMm + 150), Rack.PlinthHeightMm);
+
+    /// <summary>A block for each column, of customary size where the brief leaves it open.</summary>
     /// <param name="brief">The rack as the brief has it.</param>
     /// <param name="rack">The rack.</param>
     /// <returns>The footings.</returns>
     public static Footings Of(RackBrief brief, Rack rack)
     {
         var sideMm = brief.FootingSideMm ?? UsualSideMm;
-        var plinthMm = Math.Min(sideMm, rack.Sections.Column.SideMm + 150);
         var mix = NominalMix.Named(brief.Mix ?? UsualMix);
         return new(
-            new(sideMm, sideMm, DepthMm(brief), plinthMm, Rack.PlinthHeightMm),
+            BlockOf(sideMm, DepthMm(brief), rack.Sections.Column.SideMm),
             rack.ColumnCount,
             mix,
             mix.PerM3(NominalMix.UsualDryVolumeFactor, NominalMix.UsualCementKgPerM3),
-            [.. NotesOf(brief, sideMm)]
+            [.. NotesOf(brief)]
         );
     }
 
-    private static IEnumerable<ChoiceNote> NotesOf(RackBrief brief, double sideMm)
+    private static IEnumerable<ChoiceNote> NotesOf(RackBrief brief)
     {
-        if (brief.FootingSideMm is null || brief.FootingDepthMm is null)
-        {
-            yield return new(
-                "footing block",
-                Invariant($"{sideMm:0} x {sideMm:0} x {DepthMm(brief):0} mm"),
-                "a customary block, no source; whether it holds against the wind is not checked yet"
-            );
-        }
-
         if (brief.Mix is null)
         {
             yield return new("concrete", UsualMix, "nominal mix by volume, common practice");
-        }
-    }
-
-    /// <summary>Findings of the footings.</summary>
-    /// <param name="site">The site.</param>
-    /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Findings(SiteBrief site)
-    {
-        foreach (
-            var (id, what) in new[]
-            {
-                ("ground/uplift", "uplift"),
-                ("ground/overturning", "overturning"),
-                ("ground/bearing", "bearing"),
-            }
-        )
-        {
-            yield return new(
-                id,
-                FindingStatus.Unchecked,
-                $"{what} of the footing blocks: not checked, the method is not in this version; most racks are lost at the footing, have it checked by an engineer before digging",
-                null,
-                null,
-                "",
-                ""
-            );
-        }
-
-        if (site.Soil is SoilKind.ExpansiveClay or SoilKind.Fill)
-        {
-            yield return new(
-                "ground/soil",
-                FindingStatus.Stop,
-                site.Soil == SoilKind.Fill
-                    ? "loose fill carries no footing: a geotechnical design is needed"
-                    : "swelling clay lifts light footings out: a geotechnical design is needed",
-                null,
-                null,
-                "",
-                "black cotton soil and made ground are handed over"
-            );
         }
     }
 }

@@ -68,12 +68,14 @@ public sealed record RackWind(
             return 0;
         }
 
+        // What holds the wind that is checked must not be told to stop a step of the halving below it.
+        (low, high) = holds(PeakKNPerM2) ? (PeakKNPerM2, high) : (low, PeakKNPerM2);
         while (SpeedAtMPerS(high) - SpeedAtMPerS(low) > 0.05)
         {
             var middle = (low + high) / 2;
             (low, high) = holds(middle) ? (middle, high) : (low, middle);
         }
 
-        return SpeedAtMPerS(low);
+        return low == PeakKNPerM2 ? BasicMPerS : SpeedAtMPerS(low);
     }
 }

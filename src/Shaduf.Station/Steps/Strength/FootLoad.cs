@@ -1,0 +1,69 @@
+using Shaduf.Steel;
+
+namespace Shaduf.Station;
+
+/// <summary>What one column puts on its block under one combination, at the surface of the ground.</summary>
+/// <param name="Column">Mark of the column.</param>
+/// <param name="Combination">What acts together.</param>
+/// <param name="DownKN">Force down [kN]; negative when it pulls.</param>
+/// <param name="AlongKN">Force along the row, to the right [kN].</param>
+/// <param name="AcrossKN">Force across the row, towards the high edge [kN].</param>
+/// <param name="AboutAlongKNm">Moment about the line along the row [kN·m].</param>
+/// <param name="AboutAcrossKNm">Moment about the line across the row [kN·m].</param>
+public sealed record FootLoad(
+    string Column,
+    string Combination,
+    double DownKN,
+    double AlongKN,
+    double AcrossKN,
+    double AboutAlongKNm,
+    double AboutAcrossKNm
+)
+{
+    /// <summary>Side load [kN].</summary>
+    public double SideKN => Math.Sqrt((AlongKN * AlongKN) + (AcrossKN * AcrossKN));
+
+    /// <summary>Moment at the surface of the ground [kN·m].</summary>
+    public double MomentKNm => Math.Sqrt((AboutAlongKNm * AboutAlongKNm) + (AboutAcrossKNm * AboutAcrossKNm));
+
+    /// <summary>Moments at a depth, as large as they are, about the lines along and across the row [kN·m].</summary>
+    /// <param name="depthM">Depth below the ground [m].</param>
+    public (double AboutAlongKNm, double AboutAcrossKNm) AtKNm(double depthM) =>
+        (Math.Abs(AboutAlongKNm - (depthM * AcrossKN)), Math.Abs(AboutAcrossKNm + (depthM * AlongKN)));
+
+    /// <summary>The loads of all columns under some combinations.</summary>
+    /// <param name="rack">The analysed rack.</param>
+    /// <param name="combinations">The combinations.</param>
+    /// <param name="gustKNPerM2">Gust [kN/m2].</param>
+    /// <returns>The loads.</returns>
+    public static IReadOnlyList<FootLoad> Of(
+        RackStrength rack,
+        IReadOnlyList<Combination> combinations,
+        double gustKNPerM2
+    ) =>
+        [
+            .. from combination in combinations
+            let factors = combination.EachFactor(gustKNPerM2)
+            from foot in Enumerable.Range(0, rack.Rack.Skeleton.Feet.Count)
+            select Of(
+                rack.Rack.Skeleton.Members[rack.Rack.Skeleton.Feet[foot].Member].Mark,
+                combination.Name,
+                rack.Cases.Foot(foot, factors)
+            ),
+        ];
+
+    // The column puts on the ground the opposite of what the ground puts on it, kept where the foot is held.
+    private static FootLoad Of(string column, string combination, Reaction ground)
+    {
+        var (force, moment) = (ground.Force, ground.Moment);
+        return new(
+            column,
+            combination,
+            force.ZN / 1000,
+            -force.XN / 1000,
+            -force.YN / 1000,
+            -(moment.XNMm + (RackStrength.FixityMm * force.YN)) * 1e-6,
+            -(moment.YNMm - (RackStrength.FixityMm * force.XN)) * 1e-6
+        );
+    }
+}

@@ -28,14 +28,26 @@ internal static class RackAdvice
         [
             .. ways.Where(way => way.Rack != given || way.TiltDeg != tiltDeg)
                 .Select(way =>
-                    RackChoice
-                        .Found(ground with { Brief = ground.Brief with { Rack = way.Rack } }, module, grid, way.TiltDeg)
-                        .Taken
+                    Held(ground with { Brief = ground.Brief with { Rack = way.Rack } }, module, grid, way.TiltDeg)
                 )
-                .Where(each => each.Holds)
+                .OfType<RackTried>()
                 .DistinctBy(each => (each.Rack.Form, each.Rack.Setting.TiltDeg))
                 .OrderBy(each => each.Cost),
         ];
+    }
+
+    // None where it does not hold either, or a part cannot be cut so.
+    private static RackTried? Held(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
+    {
+        try
+        {
+            var taken = RackChoice.Found(ground, module, grid, tiltDeg).Taken;
+            return taken.Holds ? taken : null;
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
     }
 
     private static RackType Other(RackType type) => type == RackType.SlideIn ? RackType.ClampedRails : RackType.SlideIn;

@@ -80,8 +80,12 @@ internal sealed class RackSearch
 
         while (tried.Cost <= most && !tried.Holds && Raised(at, tried.Strength!) is { } next)
         {
-            at = next;
-            tried = Tried(at)!;
+            if (Tried(next) is not { } heavier)
+            {
+                break;
+            }
+
+            (at, tried) = (next, heavier);
         }
 
         if (tried.Cost > most)
@@ -199,14 +203,18 @@ internal sealed class RackSearch
 
     private string? Below(string name) => tubes.TakeWhile(each => each != name).LastOrDefault();
 
+    // None where a part cannot be cut so, or no angle makes a channel.
     private RackTried? Tried(RackForm form)
     {
-        if (Rack.Of(Brief.Rack, module, grid, tiltDeg, ground.Shelf, form) is not { } rack)
+        try
+        {
+            return Rack.Of(Brief.Rack, module, grid, tiltDeg, ground.Shelf, form) is { } rack
+                ? new(rack, RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf), ground.Prices.CostOf(rack))
+                : null;
+        }
+        catch (ArgumentException) when (form != RackForm.Of(Brief.Rack))
         {
             return null;
         }
-
-        var strength = RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf);
-        return new(rack, strength, ground.Prices.CostOf(rack));
     }
 }

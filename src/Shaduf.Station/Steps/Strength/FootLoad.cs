@@ -48,12 +48,13 @@ public sealed record FootLoad(
             select Of(
                 rack.Rack.Skeleton.Members[rack.Rack.Skeleton.Feet[foot].Member].Mark,
                 combination.Name,
-                rack.Cases.Foot(foot, factors)
+                rack.Cases.Foot(foot, factors),
+                RackStrength.HeldMm(rack.Rack)
             ),
         ];
 
     // The column puts on the ground the opposite of what the ground puts on it, kept where the foot is held.
-    private static FootLoad Of(string column, string combination, Reaction ground)
+    private static FootLoad Of(string column, string combination, Reaction ground, double heldMm)
     {
         var (force, moment) = (ground.Force, ground.Moment);
         return new(
@@ -62,8 +63,8 @@ public sealed record FootLoad(
             force.ZN / 1000,
             -force.XN / 1000,
             -force.YN / 1000,
-            -(moment.XNMm + (RackStrength.FixityMm * force.YN)) * 1e-6,
-            -(moment.YNMm - (RackStrength.FixityMm * force.XN)) * 1e-6
+            -(moment.XNMm + (heldMm * force.YN)) * 1e-6,
+            -(moment.YNMm - (heldMm * force.XN)) * 1e-6
         );
     }
 }

@@ -88,7 +88,7 @@ public static class RackMoves
         var column = rack.Skeleton.Members[rack.Skeleton.Feet[0].Member];
         var columnsKg = rack.Skeleton.Feet.Count * column.LengthMm / 1000 * column.Profile.Bar.MassKgPerM;
         var massKg = (rack.ModuleMassKg + rack.Steel.MassKg - columnsKg) / rack.Skeleton.Feet.Count;
-        var aboveMm = column.To.ZMm - rack.Skeleton.Feet[0].Ground.ZMm + RackStrength.FixityMm;
+        var aboveMm = column.To.ZMm - rack.Skeleton.Feet[0].Ground.ZMm + RackStrength.HeldMm(rack);
         return OneLine.FirstHz(
             massKg,
             rack.Size.DepthMm / 1000,

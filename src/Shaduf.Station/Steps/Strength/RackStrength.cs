@@ -26,6 +26,10 @@ public sealed record RackStrength(
     /// <source>0.3 m in firm soil: judgement, no source</source>
     public const double FixityMm = 300;
 
+    /// <summary>Depth at which a rack's columns are held [mm]: no deeper than they go into their blocks.</summary>
+    /// <param name="rack">The rack.</param>
+    public static double HeldMm(Rack rack) => Math.Min(FixityMm, rack.Setting.EmbedMm);
+
     /// <summary>Factor on a column's length above that depth for buckling: a cantilever.</summary>
     /// <source>2.0 in theory, 2.1 for a foot that gives a little; judgement</source>
     public const double CantileverFactor = 2.1;
@@ -74,7 +78,12 @@ public sealed record RackStrength(
         var wind = RackWind.Of(brief.Site, survey, rack.Size.TopEdgeMm);
         var canopy = MonopitchCanopy.Of(rack.Setting.TiltDeg, 0);
         var profiles = new RackProfiles(rack.Sections, shelf, brief.Rack.IsWallMeasured);
-        var frame = SkeletonFrame.Of(rack.Skeleton, member => profiles[member].Frame, FixityMm, RackActions.Cuts(rack));
+        var frame = SkeletonFrame.Of(
+            rack.Skeleton,
+            member => profiles[member].Frame,
+            HeldMm(rack),
+            RackActions.Cuts(rack)
+        );
         var actions = RackActions.Of(rack, frame, canopy, survey["snow"]);
         var cases = FrameCases.Of(frame, [.. actions.Select(action => action.Load)]);
         var combinations = RackCombinations.Of(

@@ -38,7 +38,7 @@ public static class CrossSectionCheck
     /// <param name="grade">Its steel.</param>
     /// <param name="forces">Forces at the place.</param>
     /// <param name="factors">Partial factors; null: the recommended ones.</param>
-    /// <returns>The governing condition; infinite for class 4.</returns>
+    /// <returns>The governing condition; infinite for class 4. Beyond 1 it is the number by which all forces must be divided to hold.</returns>
     /// <source>EN 1993-1-1:2005, 6.2</source>
     public static CheckResult Utilisation(
         MemberSection section,
@@ -64,25 +64,19 @@ public static class CrossSectionCheck
         var yieldNPerMm2 = grade.YieldNPerMm2 / (factors ?? SteelFactors.Recommended).SectionFactor;
         var number =
             forces.TensionN < 0 ? SectionClass.InCompression(section, grade) : SectionClass.InBending(section, grade);
-        var axial = Math.Abs(forces.TensionN) / (section.Frame.AreaMm2 * yieldNPerMm2);
-        var (shearY, shearZ, shear) = Shear(section, yieldNPerMm2, forces);
-        var parts = new CrossSectionParts(number, axial, shearY, shearZ, 1, 0, 0, 0, 0, 0, CheckResult.Class4);
         if (number == 4)
         {
-            return parts;
+            var (axial, shear) = (Axial(section, yieldNPerMm2, forces), Shear(section, yieldNPerMm2, forces));
+            return new(number, axial, shear.Y, shear.Z, 1, 0, 0, 0, 0, 0, CheckResult.Class4);
         }
 
-        var worst = new CheckResult(axial, Part + (forces.TensionN < 0 ? "6.2.4" : "6.2.3")).OrWorse(
-            new(shear, Part + "6.2.6 and 6.2.7")
-        );
-        if (shear >= 1 || axial >= 1)
+        if (number == 3)
         {
-            return parts with { Result = worst };
+            return Elastic(section, yieldNPerMm2, forces, number);
         }
 
-        return number < 3
-            ? Plastic(section, yieldNPerMm2, forces, parts, worst)
-            : Elastic(section, yieldNPerMm2, forces, parts, worst);
+        var parts = Plastic(section, yieldNPerMm2, forces, number);
+        return parts.Result.Holds ? parts : parts with { Result = Beyond(section, yieldNPerMm2, forces, parts) };
     }
 
     /// <summary>The working of the check, to follow with a pocket calculator.</summary>
@@ -116,14 +110,63 @@ public static class CrossSectionCheck
         return (torsion + alongY, torsion + alongZ, torsion + worst);
     }
 
-    private static CrossSectionParts Plastic(
+    private static double Axial(MemberSection section, double yield, MemberForces forces) =>
+        Math.Abs(forces.TensionN) / (section.Frame.AreaMm2 * yield);
+
+    private static (CrossSectionParts Parts, CheckResult Worst) Alone(
         MemberSection section,
         double yield,
         MemberForces forces,
-        CrossSectionParts parts,
-        CheckResult worst
+        int number
     )
     {
+        var axial = Axial(section, yield, forces);
+        var (shearY, shearZ, shear) = Shear(section, yield, forces);
+        var worst = new CheckResult(axial, Part + (forces.TensionN < 0 ? "6.2.4" : "6.2.3")).OrWorse(
+            new(shear, Part + "6.2.6 and 6.2.7")
+        );
+        return (new(number, axial, shearY, shearZ, 1, 0, 0, 0, 0, 0, worst), worst);
+    }
+
+    // Beyond the limit the resistance beside axial force and shear runs to nothing, so that the bare ratio says little.
+    // The use is 1/λ, where all forces times λ just hold. Where bending alone counts, λ is 1/ratio.
+    private static CheckResult Beyond(MemberSection section, double yield, MemberForces forces, CrossSectionParts parts)
+    {
+        CrossSectionParts At(double factor) => Plastic(section, yield, Times(forces, factor), parts.ClassNumber);
+        var (low, high, at) = (0.0, 1.0, 1 / parts.Result.UtilisationShare);
+        var tried = At(at);
+        while (!(Math.Abs(tried.BendingShare - 1) < 1e-9) && high - low > 1e-9 * high)
+        {
+            (low, high) = tried.Result.UtilisationShare < 1 ? (at, high) : (low, at);
+            at = (low + high) / 2;
+            tried = At(at);
+        }
+
+        return tried.Result with
+        {
+            UtilisationShare = 1 / at,
+        };
+    }
+
+    private static MemberForces Times(MemberForces forces, double factor) =>
+        new(
+            forces.AtMm,
+            forces.TensionN * factor,
+            forces.ShearYN * factor,
+            forces.ShearZN * factor,
+            forces.TorsionNMm * factor,
+            forces.BendingYNMm * factor,
+            forces.BendingZNMm * factor
+        );
+
+    private static CrossSectionParts Plastic(MemberSection section, double yield, MemberForces forces, int number)
+    {
+        var (parts, worst) = Alone(section, yield, forces, number);
+        if (!(worst.UtilisationShare < 1))
+        {
+            return parts;
+        }
+
         // Beside more than half of the shear resistance the whole section is taken with a lower yield: safe side.
         var shear = Math.Max(parts.ShearYShare, parts.ShearZShare);
         var left = shear <= 0.5 ? 1 : 1 - Math.Pow((2 * shear) - 1, 2);
@@ -172,14 +215,9 @@ public static class CrossSectionCheck
         );
     }
 
-    private static CrossSectionParts Elastic(
-        MemberSection section,
-        double yield,
-        MemberForces forces,
-        CrossSectionParts parts,
-        CheckResult worst
-    )
+    private static CrossSectionParts Elastic(MemberSection section, double yield, MemberForces forces, int number)
     {
+        var (parts, worst) = Alone(section, yield, forces, number);
         var peak = SkewBending.PeakNPerMm2(section, forces.TensionN, forces.BendingYNMm, forces.BendingZNMm);
         var direct = peak / yield;
         var shear = Math.Max(parts.ShearYShare, parts.ShearZShare);

@@ -54,6 +54,17 @@ internal static class CrossSectionLines
         {
             yield return line;
         }
+
+        if (parts.ClassNumber < 3 && !parts.Result.Holds)
+        {
+            yield return Step(
+                "used",
+                "1/λ: all forces times λ just hold",
+                "",
+                (parts.Result.UtilisationShare, ""),
+                "6.2.1"
+            );
+        }
     }
 
     private static IEnumerable<Line> Plastic(MemberSection section, MemberForces forces, CrossSectionParts parts)

@@ -62,7 +62,7 @@ public static class Command
         process.StandardInput.Close();
         var output = process.StandardOutput.ReadToEndAsync();
         var error = process.StandardError.ReadToEndAsync();
-        Assert.True(process.WaitForExit(TimeSpan.FromSeconds(60)), "the command did not end");
+        Assert.True(process.WaitForExit(TimeSpan.FromMinutes(15)), "the command did not end");
         return new(process.ExitCode, output.Result, error.Result);
     }
 }

@@ -35,6 +35,7 @@ public static class PublishedChecks
         Pier("free", PierInSoil.FreeDepthM),
         Pier("held", PierInSoil.HeldDepthM),
         .. ShortPileChecks,
+        .. PublishedBearing.All,
         new("ground/fence", "bays", row => Runs(row).BayCount),
         new("ground/fence", "posts", row => Runs(row).PostCount),
         new("ground/fence", "mesh", row => Runs(row).MeshM),

@@ -8,8 +8,17 @@ namespace Shaduf.Ground;
 /// <param name="Name">What it is.</param>
 /// <param name="BearingKPa">Allowable pressure under a footing [kPa].</param>
 /// <param name="LateralKNPerM3">Allowable pressure at its sides for each metre of depth [kN/m3].</param>
+/// <param name="FrictionCoefficient">Friction of concrete cast on it; 0 where its cohesion counts.</param>
+/// <param name="CohesionKPa">Cohesion that holds a base against sliding [kPa]; 0 where its friction counts.</param>
 /// <source>IBC 2018, table 1806.2</source>
-public sealed record SoilClass(int Number, string Name, double BearingKPa, double LateralKNPerM3)
+public sealed record SoilClass(
+    int Number,
+    string Name,
+    double BearingKPa,
+    double LateralKNPerM3,
+    double FrictionCoefficient,
+    double CohesionKPa
+)
 {
     /// <summary>The classes, firmest first.</summary>
     public static IReadOnlyList<SoilClass> Table { get; } =
@@ -19,7 +28,9 @@ public sealed record SoilClass(int Number, string Name, double BearingKPa, doubl
                 (int)row.Number("class"),
                 row["name"],
                 row.Number("bearing_kpa"),
-                row.Number("lateral_kn_per_m3")
+                row.Number("lateral_kn_per_m3"),
+                row.Number("friction"),
+                row.Number("cohesion_kpa")
             )),
     ];
 

@@ -16,6 +16,7 @@ internal static class VerifyCommand
         (typeof(Ground.PublishedChecks).Assembly, Ground.PublishedChecks.All),
         (typeof(Workshop.PublishedChecks).Assembly, Workshop.PublishedChecks.All),
         (typeof(Money.PublishedChecks).Assembly, Money.PublishedChecks.All),
+        (typeof(Programme.PublishedChecks).Assembly, Programme.PublishedChecks.All),
     ];
 
     private static readonly IReadOnlyList<OracleCheck> Oracle =

@@ -93,7 +93,7 @@ public sealed class FlowTests
     {
         var texts = Body(Lay(new Paragraph("first\nsecond\n\nfourth"))[0]);
         Assert.Equal(["first", "second", "fourth"], texts.Select(t => t.Text));
-        Assert.Equal(2, (texts[2].At.YMm - texts[1].At.YMm) / (texts[1].At.YMm - texts[0].At.YMm), 6);
+        Assert.Equal(2, (texts[2].At.YMm - texts[1].At.YMm) / (texts[1].At.YMm - texts[0].At.YMm), 5e-7);
     }
 
     [Fact]

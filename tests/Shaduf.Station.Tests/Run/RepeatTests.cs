@@ -26,7 +26,7 @@ public sealed class RepeatTests
             Assert.Equal(
                 Sky.MonthlyKWhPerM2Day(one.GlobalWPerM2)[month],
                 Sky.MonthlyKWhPerM2Day(other.GlobalWPerM2)[month],
-                6
+                5e-7
             );
         }
     }

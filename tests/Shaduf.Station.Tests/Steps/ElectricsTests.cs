@@ -115,7 +115,7 @@ public sealed class ElectricsTests
         var duty = s_design.Works.Electrics.MotorCable.Duty;
         Assert.Equal("in the well", duty.Stretches[^1].Where);
         Assert.Equal(s_design.Choice.Lift.Foot.LengthM, duty.Stretches[^1].LengthM);
-        Assert.Equal(s_design.Survey["motor-cable"] + s_design.Choice.Lift.Foot.LengthM, duty.LengthM, 9);
+        Assert.Equal(s_design.Survey["motor-cable"] + s_design.Choice.Lift.Foot.LengthM, duty.LengthM, 5e-10);
     }
 
     [Fact]

@@ -170,8 +170,8 @@ public sealed class GuardTests
             Lit(card),
             Lit(card with { Luminaire = card.Luminaire with { FluxLm = 2 * card.Luminaire.FluxLm } })
         );
-        Assert.All(one.Grid.Zip(two.Grid), pair => Assert.Equal(2 * pair.First.Lux, pair.Second.Lux, 9));
-        Assert.Equal(one.EvenRatio, two.EvenRatio, 9);
+        Assert.All(one.Grid.Zip(two.Grid), pair => Assert.Equal(2 * pair.First.Lux, pair.Second.Lux, 5e-10));
+        Assert.Equal(one.EvenRatio, two.EvenRatio, 5e-10);
     }
 
     /// <summary>Ground close under the far side of a rack lies in its shade; the plane itself and the open ground do not.</summary>

@@ -75,7 +75,7 @@ public sealed class RackFormTests
                 Assert.Equal(rack.Steel.Parts.Count, rack.Steel.Groups.Sum(group => group.Count));
                 Assert.All(
                     rack.Steel.Parts.Where(part => part.Role == "column"),
-                    part => Assert.Equal(-rack.Setting.EmbedMm, rack.Setting.AboveGroundMm(part.Shape.Start), 6)
+                    part => Assert.Equal(-rack.Setting.EmbedMm, rack.Setting.AboveGroundMm(part.Shape.Start), 5e-7)
                 );
             },
             iter: 300
@@ -96,7 +96,7 @@ public sealed class RackFormTests
                         rack.Setting.OnSlope(corner.Item1 * rack.Size.LengthMm, corner.Item2 * rack.Size.DepthMm, 0)
                     )
                 );
-                Assert.Equal(2500, leastMm, 6);
+                Assert.Equal(2500, leastMm, 5e-7);
                 Assert.All(rack.Rows, row => Assert.True(row.LowAtMm < row.HighAtMm));
             },
             iter: 300
@@ -162,7 +162,7 @@ public sealed class RackFormTests
             column =>
             {
                 var share = rack.Setting.SlopeMm(column.Shape.End) / rack.Size.DepthMm;
-                Assert.Equal(column.Mark == "C1" ? 0.25 : 0.75, share, 9);
+                Assert.Equal(column.Mark == "C1" ? 0.25 : 0.75, share, 5e-10);
             }
         );
         Assert.Equal(rack.TubePlacesMm.Count, rack.Steel.Parts.Count(part => part.Role == "brace between columns"));
@@ -188,7 +188,7 @@ public sealed class RackFormTests
         var columns = rack.Steel.Parts.Where(part => part.Role == "column").ToList();
         Assert.Equal(["C1", "C2", "C3", "C4"], columns.Select(part => part.Mark));
         var fallMm = 0.05 * (rack.TubePlacesMm[3] - rack.TubePlacesMm[0]);
-        Assert.Equal(fallMm, columns[3].LengthMm - columns[0].LengthMm, 6);
+        Assert.Equal(fallMm, columns[3].LengthMm - columns[0].LengthMm, 5e-7);
     }
 
     [Fact]

@@ -58,7 +58,7 @@ public sealed class SizingTests
         {
             var own = serving.Where(each => each.Choice.Pump == verdict.Pump).ToList();
             Assert.Equal(own.Count > 0, verdict.Cost is not null);
-            Assert.Equal(own.Count > 0 ? own.Min(each => each.Cost) : 0, verdict.Cost ?? 0, 6);
+            Assert.Equal(own.Count > 0 ? own.Min(each => each.Cost) : 0, verdict.Cost ?? 0, 5e-7);
         }
 
         if (serving.Count == 0)
@@ -66,7 +66,7 @@ public sealed class SizingTests
             return;
         }
 
-        Assert.Equal(serving.Min(each => each.Cost), ground.Prices.Of(sizing.Choice)!.Value, 6);
+        Assert.Equal(serving.Min(each => each.Cost), ground.Prices.Of(sizing.Choice)!.Value, 5e-7);
 
         // The front of the pumps that serve, from the cheapest to the one that meets most.
         var pumps = sizing.Verdicts.Where(each => each.Cost is not null).Select(each => each.Pump).ToHashSet();
@@ -88,8 +88,8 @@ public sealed class SizingTests
             front.Zip(sizing.Front),
             pair =>
             {
-                Assert.Equal(pair.First.Cost, pair.Second.Cost, 6);
-                Assert.Equal(pair.First.Share, pair.Second.Share, 9);
+                Assert.Equal(pair.First.Cost, pair.Second.Cost, 5e-7);
+                Assert.Equal(pair.First.Share, pair.Second.Share, 5e-10);
             }
         );
     }

@@ -78,9 +78,9 @@ public sealed class TapNetworkTests
         var heads = design.Works.Taps.Heads;
         var tank = Assert.Single(heads, head => head.Point.Kind == TapPointKind.BreakPressureTank);
         var school = heads.Single(head => head.Name == "school");
-        Assert.Equal(tank.Point.LevelM, school.RestM, 9);
+        Assert.Equal(tank.Point.LevelM, school.RestM, 5e-10);
         Assert.True(school.StaticM <= 56 && school.ResidualM >= 5);
-        Assert.Equal(90, tank.Point.LengthM + school.Point.LengthM, 9);
+        Assert.Equal(90, tank.Point.LengthM + school.Point.LengthM, 5e-10);
         Assert.Contains(design.Takeoff.Lines, line => line is { Item: "break-pressure-tank", Quantity: 1 });
     }
 

@@ -22,13 +22,13 @@ public sealed class TestedWellTests
         Assert.Equal(
             TestedOf(before).Day.DrawdownM(6 / 3600.0) + Math.Log10(8),
             TestedOf(after).Day.DrawdownM(6 / 3600.0),
-            9
+            5e-10
         );
         var demand = DemandYear.Of(long_.Brief, after);
         var sum = Enumerable.Range(1, 149).Sum(day => Math.Log10(1 + (8 / (24.0 * day))));
         var well = (Well)Source.Of(long_.Brief, after, demand);
-        Assert.Equal(demand.M3PerDay.Max() / 8 / 6 * sum, well.SeasonM, 9);
-        Assert.Equal(32 + well.SeasonM, well.RestDryM, 9);
+        Assert.Equal(demand.M3PerDay.Max() / 8 / 6 * sum, well.SeasonM, 5e-10);
+        Assert.Equal(32 + well.SeasonM, well.RestDryM, 5e-10);
     }
 
     [Theory]
@@ -54,7 +54,7 @@ public sealed class TestedWellTests
                 : JsonValue.Create(value);
         });
         var survey = Survey.Of(file.Brief);
-        Assert.Equal(yieldM3PerH, TestedOf(survey).YieldM3PerH, 9);
+        Assert.Equal(yieldM3PerH, TestedOf(survey).YieldM3PerH, 5e-10);
         Assert.Equal(FindingStatus.Look, survey.Assumptions.Single(each => each.Id == assumption).Best);
     }
 
@@ -71,8 +71,8 @@ public sealed class TestedWellTests
         var well = (Well)Source.Of(file.Brief, survey, DemandYear.Of(file.Brief, survey));
 
         // Three metres of drawdown are left above the screen.
-        Assert.Equal(35, well.LowestLevelM, 9);
-        Assert.Equal(35, well.PumpingLevelM, 6);
+        Assert.Equal(35, well.LowestLevelM, 5e-10);
+        Assert.Equal(35, well.PumpingLevelM, 5e-7);
         Assert.Contains(well.Notes, note => note.What == "largest flow that may be drawn");
         Assert.True(well.YieldM3PerH < 3.9);
     }
@@ -101,8 +101,8 @@ public sealed class TestedWellTests
         var design = SmallDesign.Of();
         var build = Assert.IsType<WellBuild>(design.Works.Source);
         var (hung, riser) = (build.Hung, design.Choice.Lift.Foot);
-        Assert.Equal(riser.LengthM * riser.Card.MassKgPerM * 1.02, hung.PipeKg, 6);
-        Assert.Equal(hung.PumpKg + hung.PipeKg + hung.WaterKg + hung.CableKg + hung.RopeKg, hung.TotalKg, 9);
+        Assert.Equal(riser.LengthM * riser.Card.MassKgPerM * 1.02, hung.PipeKg, 5e-7);
+        Assert.Equal(hung.PumpKg + hung.PipeKg + hung.WaterKg + hung.CableKg + hung.RopeKg, hung.TotalKg, 5e-10);
         Assert.True(build.HoistT * 9.80665 >= 1.3 * hung.TotalKg * 9.80665 / 1000);
         var items = design.Takeoff.Lines.Select(line => line.Item).ToHashSet();
         Assert.All(
@@ -126,8 +126,8 @@ public sealed class TestedWellTests
         });
         var well = Assert.IsType<Well>(design.Source);
         Assert.Equal("yield", design.Sizing.Limit!.Kind);
-        Assert.Equal(well.YieldM3PerH * TestedWell.PumpingH, design.Sizing.Limit.Allowed, 9);
-        Assert.Equal(design.Demand.M3PerDay.Max(), design.Sizing.Limit.Value, 9);
+        Assert.Equal(well.YieldM3PerH * TestedWell.PumpingH, design.Sizing.Limit.Allowed, 5e-10);
+        Assert.Equal(design.Demand.M3PerDay.Max(), design.Sizing.Limit.Value, 5e-10);
     }
 
     private static TestedWell TestedOf(Survey survey) => ((WellSurvey)survey.Source).Tested;

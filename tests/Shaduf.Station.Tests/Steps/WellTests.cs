@@ -15,25 +15,25 @@ public sealed class WellTests
     public void Levels_and_setting_follow_the_calculation_by_hand()
     {
         var well = WellOf();
-        Assert.Equal(32, well.RestDryM, 9);
-        Assert.Equal(3.9, well.YieldM3PerH, 9);
-        Assert.Equal(36.2705, well.PumpingLevelM, 6);
-        Assert.Equal(40, well.PumpSettingM, 9);
-        Assert.Equal(32 + 0.9 + 0.05, well.LevelM(1), 6);
+        Assert.Equal(32, well.RestDryM, 5e-10);
+        Assert.Equal(3.9, well.YieldM3PerH, 5e-10);
+        Assert.Equal(36.2705, well.PumpingLevelM, 5e-7);
+        Assert.Equal(40, well.PumpSettingM, 5e-10);
+        Assert.Equal(32 + 0.9 + 0.05, well.LevelM(1), 5e-7);
     }
 
     [Fact]
     public void A_shallow_borehole_hangs_the_pump_above_its_sump()
     {
         var well = WellOf(source => source["depth"] = "41 m");
-        Assert.Equal(38, well.PumpSettingM, 9);
+        Assert.Equal(38, well.PumpSettingM, 5e-10);
     }
 
     [Fact]
     public void A_setting_that_is_given_is_taken()
     {
         var well = WellOf(source => source["pumpSetting"] = "55 m");
-        Assert.Equal(55, well.PumpSettingM, 9);
+        Assert.Equal(55, well.PumpSettingM, 5e-10);
         Assert.Empty(well.Notes);
     }
 

@@ -60,7 +60,7 @@ public sealed class CableSizeTests
                 Assert.True(fit.AmpacityA >= duty.CurrentA);
                 Assert.True(fit.DropV / duty.SystemV <= duty.LargestDropShare);
                 Assert.All(fit.Stretches, each => Assert.InRange(each.ConductorDegC, 20, 70));
-                Assert.Equal(fit.Stretches.Sum(each => each.LossW), fit.LossW, 9);
+                Assert.Equal(fit.Stretches.Sum(each => each.LossW), fit.LossW, 5e-10);
                 Assert.True(fit.LossW > 0);
             }
         });
@@ -73,9 +73,9 @@ public sealed class CableSizeTests
         // √3 · 0.1 · 10 (5.04499 · 0.8 + 0.101 · 0.6) = 7.0955 V; 3 · 0.1 · 10² · 5.04499 = 151.35 W.
         Assert.NotNull(fit);
         Assert.Equal(4, fit.Option.SizeMm2);
-        Assert.Equal(7.0955, fit.DropV, 4);
-        Assert.Equal(7.0955 / 400, fit.DropShare, 5);
-        Assert.Equal(151.35, fit.LossW, 2);
+        Assert.Equal(7.0955, fit.DropV, 5e-5);
+        Assert.Equal(7.0955 / 400, fit.DropShare, 5e-6);
+        Assert.Equal(151.35, fit.LossW, 5e-3);
     }
 
     [Fact]

@@ -46,14 +46,14 @@ public sealed class DriveTests
     public void Points_of_the_card_are_met_and_the_rated_one_stays()
     {
         var motor = Samples.Motor with { ByLoad = [new(0.25, 0.6), new(0.5, 0.72)] };
-        Assert.Equal(0.25 * 3000 / 0.6, MotorInput.ElectricalW(motor, 0.25 * 3000), 9);
-        Assert.Equal(0.5 * 3000 / 0.72, MotorInput.ElectricalW(motor, 0.5 * 3000), 9);
-        Assert.Equal(3000 / 0.77, MotorInput.ElectricalW(motor, 3000), 9);
+        Assert.Equal(0.25 * 3000 / 0.6, MotorInput.ElectricalW(motor, 0.25 * 3000), 5e-10);
+        Assert.Equal(0.5 * 3000 / 0.72, MotorInput.ElectricalW(motor, 0.5 * 3000), 5e-10);
+        Assert.Equal(3000 / 0.77, MotorInput.ElectricalW(motor, 3000), 5e-10);
         var drive = Samples.Drive with { ByOutput = [new(400, 0.9), new(2000, 0.97)] };
-        Assert.Equal((400 / 0.9) + 30, DriveInput.DcW(drive, 400), 9);
-        Assert.Equal((200 / 0.9) + 30, DriveInput.DcW(drive, 200), 9);
-        Assert.Equal((2000 / 0.97) + 30, DriveInput.DcW(drive, 2000), 9);
-        Assert.Equal((4000 / 0.97) + 30, DriveInput.DcW(drive, 4000), 9);
+        Assert.Equal((400 / 0.9) + 30, DriveInput.DcW(drive, 400), 5e-10);
+        Assert.Equal((200 / 0.9) + 30, DriveInput.DcW(drive, 200), 5e-10);
+        Assert.Equal((2000 / 0.97) + 30, DriveInput.DcW(drive, 2000), 5e-10);
+        Assert.Equal((4000 / 0.97) + 30, DriveInput.DcW(drive, 4000), 5e-10);
     }
 
     [Fact]

@@ -30,7 +30,7 @@ public sealed class EarthTests
     {
         var (one, a) = (EarthRod.ResistanceOhm(100, 3, 0.016), 100 / (2 * Math.PI * 6));
         var triangle = RodGroup.ResistanceOhm(100, 3, 0.016, [new(0, 0), new(6, 0), new(3, 3 * Math.Sqrt(3))]);
-        Assert.Equal((one + (2 * a)) / 3, triangle, 9);
+        Assert.Equal((one + (2 * a)) / 3, triangle, 5e-10);
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public sealed class EarthTests
         LightningClass protection,
         double soilOhmM,
         double lengthM
-    ) => Assert.Equal(lengthM, ElectrodeLength.LeastM(protection, soilOhmM), 9);
+    ) => Assert.Equal(lengthM, ElectrodeLength.LeastM(protection, soilOhmM), 5e-10);
 
     [Fact]
     public void Bond_sizes_are_positive_and_each_has_its_source() =>

@@ -21,9 +21,9 @@ public sealed class StringFuseTests
     [Fact]
     public void An_unfused_cable_bears_its_own_current_at_least()
     {
-        Assert.Equal(1.25 * 13.95, ArrayCurrent.UnfusedStringCableA(Samples.Module, 1), 9);
-        Assert.Equal(1.25 * 13.95, ArrayCurrent.UnfusedStringCableA(Samples.Module, 2), 9);
-        Assert.Equal(2.5 * 13.95, ArrayCurrent.UnfusedStringCableA(Samples.Module, 3), 9);
+        Assert.Equal(1.25 * 13.95, ArrayCurrent.UnfusedStringCableA(Samples.Module, 1), 5e-10);
+        Assert.Equal(1.25 * 13.95, ArrayCurrent.UnfusedStringCableA(Samples.Module, 2), 5e-10);
+        Assert.Equal(2.5 * 13.95, ArrayCurrent.UnfusedStringCableA(Samples.Module, 3), 5e-10);
     }
 
     [Fact]

@@ -11,7 +11,7 @@ public sealed class CoolingFlowTests
     [InlineData(0.140, 3, 0.1524)]
     [InlineData(0.190, 30, 0.1524)]
     public void The_rule_goes_by_diameter_and_power(double motorM, double shaftKW, double leastMPerS) =>
-        Assert.Equal(leastMPerS, CoolingFlow.LeastMPerS(motorM, shaftKW), 9);
+        Assert.Equal(leastMPerS, CoolingFlow.LeastMPerS(motorM, shaftKW), 5e-10);
 
     [Fact]
     public void Flow_and_speed_answer_each_other() =>

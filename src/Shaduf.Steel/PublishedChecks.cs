@@ -28,6 +28,7 @@ public static class PublishedChecks
         .. PublishedWelds.All,
         .. PublishedPlates.All,
         .. PublishedOneLine.All,
+        .. PublishedStands.All,
         new("steel/wind-pressure", "roughness", row => WindPressure.RoughnessFactor(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "turbulence", row => WindPressure.TurbulenceShare(TerrainOf(row), row["heightM"])),
         new("steel/wind-pressure", "exposure", row => WindPressure.ExposureFactor(TerrainOf(row), row["heightM"])),

@@ -17,6 +17,9 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
     private readonly PumpLines lines = new(ground, isLoose);
     private SearchTally tally;
 
+    /// <summary>Whether the cheapest that serves is all that is asked for: what can only serve less, or as much for more, is passed over.</summary>
+    public bool IsForCheapest { get; init; }
+
     private readonly record struct TankOffer(TankCard Card, int Count, double UsefulM3, double Cost);
 
     /// <summary>The best arrangement of a pump, its front, and why it fails when it does.</summary>
@@ -96,6 +99,9 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
     }
 
     // Whether something as cheap is known to meet as much as this could at best.
-    private bool IsBeaten(CostFront front, double cost, ReadOnlySpan<double> pumpableM3, double usefulM3) =>
-        front.ShareAt(cost) >= Reliability.Bound(ground.Span, demandM3, pumpableM3, usefulM3);
+    private bool IsBeaten(CostFront front, double cost, ReadOnlySpan<double> pumpableM3, double usefulM3)
+    {
+        var (had, most) = (front.ShareAt(cost), Reliability.Bound(ground.Span, demandM3, pumpableM3, usefulM3));
+        return had >= most || (IsForCheapest && (most < ground.AskedShare || had >= ground.AskedShare));
+    }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Shaduf.Sun;
 using Shaduf.Water;
 
@@ -108,6 +109,8 @@ public sealed class YearRoom
         EndM3 = tank.State.LevelM3;
     }
 
+    // Compiled in full at once: most of its work is done before a runtime that learns would come to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Pass(int month, ReadOnlySpan<double> draw, double dayM3, ref Tank tank, YearTrace? trace)
     {
         var (asked, got, kept, left) = (0.0, 0.0, 0.0, dayM3);
@@ -147,6 +150,7 @@ public sealed class YearRoom
         public readonly TankState State => new(level, isStopped, isClosed);
 
         // One hour: what was pumped into the tank, and what the uses received.
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public (double KeptM3, double GotM3) Pass(double flow, double draw)
         {
             isStopped &= level > restartM3;

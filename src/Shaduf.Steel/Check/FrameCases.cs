@@ -22,11 +22,13 @@ public sealed class FrameCases
     private readonly double[][] forces;
     private readonly double[][] links;
     private readonly FrameResult[] results;
+    private readonly int[][] endingSpans; // at each joint
 
     private FrameCases(SkeletonFrame frame, FrameAnalysis analysis, IReadOnlyList<LoadCase> cases)
     {
         (Frame, Analysis, Cases) = (frame, analysis, cases);
         results = [.. cases.Select(analysis.Solve)];
+        endingSpans = [.. frame.Skeleton.Joints.Select((_, i) => EndingSpans(i))];
         forces = [.. results.Select(ForcesOf)];
         links = [.. results.Select(LinksOf)];
     }
@@ -56,7 +58,7 @@ public sealed class FrameCases
     /// <param name="place">Index into <see cref="PlaceShares"/>.</param>
     /// <param name="factors">Factor of each case.</param>
     /// <returns>The forces.</returns>
-    public MemberForces At(int span, int place, IReadOnlyList<double> factors)
+    public MemberForces At(int span, int place, ReadOnlySpan<double> factors)
     {
         var at = ((span * PlaceShares.Count) + place) * Kept;
         Span<double> sum = stackalloc double[Kept];
@@ -70,11 +72,11 @@ public sealed class FrameCases
     /// <param name="faceMm">Distance of the welded face from the first axis [mm].</param>
     /// <param name="factors">Factor of each case.</param>
     /// <returns>The forces at the face.</returns>
-    public JointForces AtJoint(int joint, double faceMm, IReadOnlyList<double> factors)
+    public JointForces AtJoint(int joint, double faceMm, ReadOnlySpan<double> factors)
     {
         Span<double> sum = stackalloc double[Kept];
         Add(sum, links, joint * Kept, factors);
-        var (from, to) = Frame.Links[joint] >= 0 ? Ends(Frame.Links[joint]) : Ends(EndingSpans(joint)[0]);
+        var (from, to) = Frame.Links[joint] >= 0 ? Ends(Frame.Links[joint]) : Ends(endingSpans[joint][0]);
         var along = to - from;
         var normal = along * (1 / along.LengthMm);
         var face = Frame.Links[joint] >= 0 ? from + (normal * Math.Min(faceMm, along.LengthMm)) : to;
@@ -94,7 +96,7 @@ public sealed class FrameCases
     /// <param name="foot">Index of the foot.</param>
     /// <param name="factors">Factor of each case.</param>
     /// <returns>Force and moment at the depth where the foot is held.</returns>
-    public Reaction Foot(int foot, IReadOnlyList<double> factors)
+    public Reaction Foot(int foot, ReadOnlySpan<double> factors)
     {
         var (x, y, z, mx, my, mz) = (0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
         for (var i = 0; i < results.Length; i++)
@@ -116,7 +118,7 @@ public sealed class FrameCases
     /// <param name="share">Place as a share of its length, 0 to 1.</param>
     /// <param name="factors">Factor of each case.</param>
     /// <returns>Movement [mm].</returns>
-    public Point MovementMm(int span, double share, IReadOnlyList<double> factors)
+    public Point MovementMm(int span, double share, ReadOnlySpan<double> factors)
     {
         var sum = new Point(0, 0, 0);
         for (var i = 0; i < results.Length; i++)
@@ -131,14 +133,24 @@ public sealed class FrameCases
     }
 
     /// <summary>Factor on a combination at which the frame buckles.</summary>
-    /// <param name="name">Its name.</param>
     /// <param name="factors">Factor of each case.</param>
     /// <returns>α_cr; null when nothing buckles.</returns>
     /// <source>EN 1993-1-1:2005, 5.2.1</source>
-    public double? CriticalFactor(string name, IReadOnlyList<double> factors) =>
-        Analysis.CriticalFactor(Analysis.Solve(LoadCase.Combined(name, Cases.Select((each, i) => (each, factors[i])))));
+    public double? CriticalFactor(ReadOnlySpan<double> factors)
+    {
+        var tensionN = new double[Analysis.Members.Length];
+        for (var member = 0; member < tensionN.Length; member++)
+        {
+            for (var i = 0; i < results.Length; i++)
+            {
+                tensionN[member] += factors[i] * results[i].MeanTensionN(member);
+            }
+        }
 
-    private static void Add(Span<double> sum, double[][] kept, int at, IReadOnlyList<double> factors)
+        return Analysis.CriticalFactor(tensionN);
+    }
+
+    private static void Add(Span<double> sum, double[][] kept, int at, ReadOnlySpan<double> factors)
     {
         for (var i = 0; i < kept.Length; i++)
         {
@@ -192,7 +204,7 @@ public sealed class FrameCases
             }
 
             var node = Frame.NodeOf(joint);
-            foreach (var span in EndingSpans(joint))
+            foreach (var span in endingSpans[joint])
             {
                 var (start, end) = result.EndsOf(span);
                 Put(sum, span, Frame.Model.Members[span].Start == node ? start : end, 1);

@@ -35,67 +35,74 @@ public sealed record MemberRules(
     // A compression below this share of the yield force does not buckle what bends (EN 1993-1-1:2005, 6.3.1.2(4)).
     private const double LeastCompressionShare = 0.001;
 
+    // Uses nearer to each other than this are one, and the first found stands for it: rounding does not choose.
+    private const double Alike = 1 + 1e-9;
+
     /// <summary>How far each member is used.</summary>
     /// <param name="cases">The solved frame.</param>
     /// <param name="combinations">The combinations.</param>
     /// <param name="gustRatio">Gust over that for which the wind cases are kept.</param>
     /// <returns>One use for each member of the skeleton, in its order.</returns>
     /// <source>EN 1993-1-1:2005, 6.2 at five places of each span, 6.3.3 for each member as a whole</source>
-    public IReadOnlyList<MemberUse> Uses(FrameCases cases, IReadOnlyList<Combination> combinations, double gustRatio)
-    {
-        var members = cases.Frame.Skeleton.Members;
-        var worst = new MemberUse?[members.Count];
-        var sections = members.Select(Section).ToList();
-        var spansOf = members.Select((_, i) => cases.Frame.SpansOf(i).ToArray()).ToList();
-        for (var c = 0; c < combinations.Count; c++)
-        {
-            var factors = combinations[c].EachFactor(gustRatio);
-            for (var member = 0; member < members.Count; member++)
-            {
-                if (combinations[c].Members?.Contains(member) == false)
-                {
-                    continue;
-                }
+    public IReadOnlyList<MemberUse> Uses(FrameCases cases, IReadOnlyList<Combination> combinations, double gustRatio) =>
+        [.. EachUse(cases, combinations, gustRatio)];
 
-                var use = Use(cases, member, spansOf[member], sections[member], factors);
-                if (worst[member] is not { } before || use.Result.UtilisationShare > before.Result.UtilisationShare)
+    /// <summary>Whether all members hold; the first that does not ends the checks.</summary>
+    /// <param name="cases">The solved frame.</param>
+    /// <param name="combinations">The combinations.</param>
+    /// <param name="gustRatio">Gust over that for which the wind cases are kept.</param>
+    /// <returns>True when they do.</returns>
+    public bool Hold(FrameCases cases, IReadOnlyList<Combination> combinations, double gustRatio) =>
+        EachUse(cases, combinations, gustRatio).All(use => use.Result.Holds);
+
+    private IEnumerable<MemberUse> EachUse(FrameCases cases, IReadOnlyList<Combination> combinations, double gustRatio)
+    {
+        var factors = combinations.Select(each => each.EachFactor(gustRatio)).ToArray();
+        for (var member = 0; member < cases.Frame.Skeleton.Members.Count; member++)
+        {
+            var section = Section(cases.Frame.Skeleton.Members[member]);
+            MemberUse? worst = null;
+            for (var c = 0; c < combinations.Count; c++)
+            {
+                if (combinations[c].Members?.Contains(member) != false)
                 {
-                    worst[member] = use with { Combination = c };
+                    worst = Worse(worst ?? new(member, default, c, default, 0, null), cases, section, (c, factors[c]));
                 }
             }
-        }
 
-        return [.. worst.Select(use => use ?? throw new ArgumentException("a member without a combination"))];
+            yield return worst ?? throw new ArgumentException("a member without a combination");
+        }
     }
 
-    private MemberUse Use(FrameCases cases, int member, int[] spans, MemberSection section, double[] factors)
+    // What was worst before, or what this combination does where that is worse.
+    private MemberUse Worse(
+        MemberUse worst,
+        FrameCases cases,
+        MemberSection section,
+        (int Index, double[] Factors) combination
+    )
     {
-        var worst = new MemberUse(member, new(0, ""), 0, new(0, 0, 0, 0, 0, 0, 0), 0, null);
         var (leastN, mostY, mostZ) = (0.0, 0.0, 0.0);
-        foreach (var span in spans)
+        foreach (var span in cases.Frame.SpansOf(worst.Member))
         {
             for (var place = 0; place < FrameCases.PlaceShares.Count; place++)
             {
-                var forces = cases.At(span, place, factors);
+                var forces = cases.At(span, place, combination.Factors);
                 forces = forces with
                 {
                     BendingYNMm = forces.BendingYNMm * SecondOrderFactor,
                     BendingZNMm = forces.BendingZNMm * SecondOrderFactor,
                 };
-                var result = CrossSectionCheck.Utilisation(section, Grade, forces);
-                if (result.UtilisationShare > worst.Result.UtilisationShare)
+                (leastN, mostY, mostZ) = (
+                    Math.Min(leastN, forces.TensionN),
+                    Math.Max(mostY, Math.Abs(forces.BendingYNMm)),
+                    Math.Max(mostZ, Math.Abs(forces.BendingZNMm))
+                );
+                if (Worse(worst.Result, section, forces) is { } result)
                 {
-                    worst = worst with
-                    {
-                        Result = result,
-                        Forces = forces,
-                        AtMm = cases.Frame.Spans[span].FromMm + forces.AtMm,
-                    };
+                    var atMm = cases.Frame.Spans[span].FromMm + forces.AtMm;
+                    worst = new(worst.Member, result, combination.Index, forces, atMm, null);
                 }
-
-                leastN = Math.Min(leastN, forces.TensionN);
-                mostY = Math.Max(mostY, Math.Abs(forces.BendingYNMm));
-                mostZ = Math.Max(mostZ, Math.Abs(forces.BendingZNMm));
             }
         }
 
@@ -104,17 +111,23 @@ public sealed record MemberRules(
             return worst;
         }
 
-        var all = new MemberForces(0, leastN, 0, 0, 0, mostY, mostZ);
-        var lengths = Lengths(member);
+        var (all, lengths) = (new MemberForces(0, leastN, 0, 0, 0, mostY, mostZ), Lengths(worst.Member));
         var buckling = MemberBuckling.Utilisation(section, Grade, all, lengths, Moments);
-        return buckling.UtilisationShare > worst.Result.UtilisationShare
-            ? worst with
-            {
-                Result = buckling,
-                Forces = all,
-                AtMm = 0,
-                Lengths = lengths,
-            }
+        return buckling.UtilisationShare > worst.Result.UtilisationShare * Alike
+            ? new(worst.Member, buckling, combination.Index, all, 0, lengths)
             : worst;
+    }
+
+    // Beyond 1 a use has to be searched for: only where the forces over what was worst before do not hold either.
+    private CheckResult? Worse(CheckResult before, MemberSection section, MemberForces forces)
+    {
+        var share = before.UtilisationShare * Alike;
+        if (share > 1 && CrossSectionCheck.Utilisation(section, Grade, forces * (1 / share)).Holds)
+        {
+            return null;
+        }
+
+        var result = CrossSectionCheck.Utilisation(section, Grade, forces);
+        return result.UtilisationShare > share ? result : null;
     }
 }

@@ -9,8 +9,8 @@ internal static class CriticalLoad
 
     /// <summary>
     /// Smallest factor α above 0 with det(K + α·K_G) = 0. Lanczos' method finds 1/α as the largest eigenvalue of
-    /// −K⁻¹·K_G; the signs of the pivots then prove that none is smaller, and halving between proved bounds takes over
-    /// where they do not.
+    /// −K⁻¹·K_G, never one beyond it; the signs of the pivots then prove that none is smaller than 1/α, and halving
+    /// between proved bounds takes over where they do not.
     /// </summary>
     /// <returns>The factor; null when nothing buckles below 1e9 times the loads.</returns>
     /// <source>Parlett, The Symmetric Eigenvalue Problem, chapters 3 (Sylvester's count) and 13 (Lanczos).</source>
@@ -21,7 +21,7 @@ internal static class CriticalLoad
         if (largest > 1 / HighestFactor)
         {
             var found = 1 / largest;
-            if (IsBelow(found * (1 - 1e-5)) && !IsBelow(found * (1 + 1e-5)))
+            if (IsBelow(found * (1 - 1e-5)))
             {
                 return found;
             }
@@ -65,7 +65,7 @@ internal static class CriticalLoad
         var best = double.NegativeInfinity;
         for (var step = 0; step < Math.Min(MostSteps, n); step++)
         {
-            var size = Math.Sqrt(Math.Max(0, Dot(vector, image)));
+            var size = Math.Sqrt(Math.Max(0, DenseVector.Dot(vector, image)));
             if (step > 0)
             {
                 // Nothing new: all that the start reaches is found.
@@ -77,18 +77,14 @@ internal static class CriticalLoad
                 beside.Add(size);
             }
 
-            vectors.Add([.. vector.Select(figure => figure / size)]);
-            images.Add([.. image.Select(figure => figure / size)]);
+            vectors.Add(Times(vector, 1 / size));
+            images.Add(Times(image, 1 / size));
             image = new double[n];
             geometric.Times(vectors[^1], image);
-            for (var i = 0; i < n; i++)
-            {
-                image[i] = -image[i];
-            }
-
+            image = Times(image, -1);
             vector = (double[])image.Clone();
             factors.Solve(vector);
-            diagonal.Add(Dot(vectors[^1], image));
+            diagonal.Add(DenseVector.Dot(vectors[^1], image));
             Orthogonalise(vector, image, vectors, images);
             var next = Tridiagonal.Largest(diagonal, beside);
             if (step > 2 && Math.Abs(next - best) <= Tolerance * Math.Abs(next))
@@ -106,23 +102,16 @@ internal static class CriticalLoad
     {
         for (var k = 0; k < vectors.Count; k++)
         {
-            var share = Dot(vector, images[k]);
-            for (var i = 0; i < vector.Length; i++)
-            {
-                vector[i] -= share * vectors[k][i];
-                image[i] -= share * images[k][i];
-            }
+            var share = DenseVector.Dot(vector, images[k]);
+            DenseVector.AddTimes(vector, vectors[k], -share);
+            DenseVector.AddTimes(image, images[k], -share);
         }
     }
 
-    private static double Dot(double[] a, double[] b)
+    private static double[] Times(double[] vector, double factor)
     {
-        var sum = 0.0;
-        for (var i = 0; i < a.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
+        var product = new double[vector.Length];
+        DenseVector.AddTimes(product, vector, factor);
+        return product;
     }
 }

@@ -11,13 +11,15 @@ namespace Shaduf.Steel;
 public sealed class FrameAnalysis
 {
     private readonly int[] at;
+    private readonly int[] top;
     private readonly Skyline stiffness;
     private readonly Skyline factors;
 
     private FrameAnalysis(FrameModel model, PreparedMember[] members, int[] at)
     {
         (Model, Members, this.at) = (model, members, at);
-        stiffness = Assembled(member => member.Stiffness);
+        top = Tops();
+        stiffness = Assembled(i => members[i].Stiffness);
         factors = stiffness.Factored();
         RequireStable();
     }
@@ -66,8 +68,10 @@ public sealed class FrameAnalysis
     /// <param name="first">The result.</param>
     /// <returns>The smallest factor above 0; null when no member is in compression or nothing buckles.</returns>
     /// <source>det(K + α·K_G) = 0; EN 1993-1-1:2005, 5.2.1 judges a frame by α_cr.</source>
-    public double? CriticalFactor(FrameResult first) =>
-        CriticalLoad.Factor(stiffness, factors, Geometric(TensionsN(first)));
+    public double? CriticalFactor(FrameResult first) => CriticalFactor(TensionsN(first));
+
+    /// <summary>The same for the axial forces of the members themselves, tension above 0 [N].</summary>
+    internal double? CriticalFactor(double[] tensionN) => CriticalLoad.Factor(stiffness, factors, Geometric(tensionN));
 
     private double[] TensionsN(FrameResult first) => [.. Members.Select((_, i) => first.MeanTensionN(i))];
 
@@ -79,10 +83,13 @@ public sealed class FrameAnalysis
         var loaded = MemberLoads.Of(loads, Members);
         var free = new double[matrix.Count];
         Span<double> ends = stackalloc double[12];
-        foreach (var (member, held) in Members.Zip(loaded))
+        for (var m = 0; m < Members.Length; m++)
         {
-            member.Axes.ToStation(held.Condensed, ends);
-            Scatter(member.Member, ends, free, -1);
+            if (!loaded[m].IsNone)
+            {
+                Members[m].Axes.ToStation(loaded[m].Condensed, ends);
+                Scatter(Members[m].Member, ends, free, -1);
+            }
         }
 
         foreach (var load in loads.Nodes)
@@ -157,29 +164,48 @@ public sealed class FrameAnalysis
 
     private int At(FrameMember member, int end) => at[((end < 6 ? member.Start : member.End) * 6) + (end % 6)];
 
-    private Skyline Assembled(Func<PreparedMember, double[]> of) => Assembled(i => of(Members[i]));
+    private void Rows(FrameMember member, Span<int> rows)
+    {
+        for (var i = 0; i < rows.Length; i++)
+        {
+            rows[i] = At(member, i);
+        }
+    }
+
+    // Row of the first figure of each column: the least of those that share a member with it.
+    private int[] Tops()
+    {
+        var tops = Enumerable.Range(0, at.Count(row => row >= 0)).ToArray();
+        Span<int> rows = stackalloc int[12];
+        foreach (var member in Model.Members)
+        {
+            Rows(member, rows);
+            var least = int.MaxValue;
+            foreach (var row in rows)
+            {
+                least = row < 0 ? least : Math.Min(least, row);
+            }
+
+            foreach (var row in rows)
+            {
+                if (row >= 0)
+                {
+                    tops[row] = Math.Min(tops[row], least);
+                }
+            }
+        }
+
+        return tops;
+    }
 
     private Skyline Assembled(Func<int, double[]> of)
     {
-        var top = Enumerable.Range(0, at.Count(row => row >= 0)).ToArray();
-        foreach (var member in Model.Members)
-        {
-            var rows = Enumerable.Range(0, 12).Select(i => At(member, i)).Where(row => row >= 0).ToList();
-            rows.ForEach(row => top[row] = Math.Min(top[row], rows.Min()));
-        }
-
         var sum = new Skyline(top);
+        Span<int> rows = stackalloc int[12];
         for (var m = 0; m < Members.Length; m++)
         {
-            var k = of(m);
-            for (var i = 0; i < 144; i++)
-            {
-                var (row, column) = (At(Model.Members[m], i / 12), At(Model.Members[m], i % 12));
-                if (row >= 0 && row <= column)
-                {
-                    sum.Add(row, column, k[i]);
-                }
-            }
+            Rows(Members[m].Member, rows);
+            sum.Add(rows, of(m));
         }
 
         return sum;

@@ -13,11 +13,12 @@ internal static class FrameChecks
         foreach (var member in model.Members)
         {
             var (a, b) = (member.Start, member.End);
-            Need(IsIn(a, model.Nodes) && IsIn(b, model.Nodes), $"member {member.Mark}: a node that is not there");
+            Need(IsIn(a, model.Nodes) && IsIn(b, model.Nodes), "a node that is not there", member);
             var s = member.Section;
             Need(
                 IsAbove(s.AreaMm2, s.InertiaYMm4, s.InertiaZMm4, s.TorsionConstantMm4),
-                $"member {member.Mark}: a section figure that is not above 0"
+                "a section figure that is not above 0",
+                member
             );
         }
 
@@ -45,11 +46,11 @@ internal static class FrameChecks
         );
     }
 
-    private static void Need(bool isTrue, string otherwise)
+    private static void Need(bool isTrue, string otherwise, FrameMember? member = null)
     {
         if (!isTrue)
         {
-            throw new ArgumentException(otherwise);
+            throw new ArgumentException(member is null ? otherwise : $"member {member.Mark}: {otherwise}");
         }
     }
 

@@ -28,7 +28,7 @@ public readonly record struct MemberEnd(Force Force, Moment Moment);
 /// <param name="TorsionNMm">Torque [N·mm].</param>
 /// <param name="BendingYNMm">Moment about y [N·mm].</param>
 /// <param name="BendingZNMm">Moment about z [N·mm].</param>
-public sealed record MemberForces(
+public readonly record struct MemberForces(
     double AtMm,
     double TensionN,
     double ShearYN,
@@ -36,17 +36,35 @@ public sealed record MemberForces(
     double TorsionNMm,
     double BendingYNMm,
     double BendingZNMm
-);
+)
+{
+    /// <summary>All forces larger or smaller at the same place.</summary>
+    /// <param name="forces">The forces.</param>
+    /// <param name="factor">By how much.</param>
+    /// <returns>The new forces.</returns>
+    public static MemberForces operator *(MemberForces forces, double factor) =>
+        new(
+            forces.AtMm,
+            forces.TensionN * factor,
+            forces.ShearYN * factor,
+            forces.ShearZN * factor,
+            forces.TorsionNMm * factor,
+            forces.BendingYNMm * factor,
+            forces.BendingZNMm * factor
+        );
+}
 
 /// <summary>A frame under one load case.</summary>
 public sealed class FrameResult
 {
     private readonly FrameAnalysis frame;
+    private readonly LoadCase loads;
     private readonly MemberLoads[] loaded;
     private readonly double[] movements;
     private readonly double[][] ends;
     private readonly double[][] local;
     private readonly double[]? tensionN; // held in the geometric stiffness; null in first order
+    private NodeMovement[]? moved;
 
     internal FrameResult(
         FrameAnalysis frame,
@@ -56,17 +74,16 @@ public sealed class FrameResult
         double[]? tensionN
     )
     {
-        (this.frame, this.movements, this.loaded) = (frame, movements, loaded);
+        (this.frame, this.loads, this.movements, this.loaded) = (frame, loads, movements, loaded);
         this.tensionN = tensionN;
         local = [.. frame.Members.Select((_, i) => LocalMovements(i))];
         ends = [.. frame.Members.Select((_, i) => EndForcesOf(i))];
-        Movements = [.. Enumerable.Range(0, frame.Model.Nodes.Count).Select(MovementOf)];
         Reactions = Equilibrium.Reactions(frame, loads, ends);
-        ImbalanceShare = Equilibrium.ImbalanceShare(frame.Model, loads, Reactions, tensionN is not null);
     }
 
     /// <summary>Movement of each node.</summary>
-    public IReadOnlyList<NodeMovement> Movements { get; }
+    public IReadOnlyList<NodeMovement> Movements =>
+        moved ??= [.. Enumerable.Range(0, frame.Model.Nodes.Count).Select(MovementOf)];
 
     /// <summary>Reaction at each support, in the order of the model.</summary>
     public IReadOnlyList<Reaction> Reactions { get; }
@@ -75,7 +92,8 @@ public sealed class FrameResult
     /// Largest force, or moment about the origin, that is left over when loads and reactions are added up, as a share of
     /// the sum of the loads' sizes. With second order, forces only.
     /// </summary>
-    public double ImbalanceShare { get; }
+    public double ImbalanceShare =>
+        Equilibrium.ImbalanceShare(frame.Model, loads, Reactions, isSecondOrder: tensionN is not null);
 
     /// <summary>What the nodes put on both ends of a member, in its local axes.</summary>
     /// <param name="member">Index of the member.</param>
@@ -96,11 +114,14 @@ public sealed class FrameResult
         var (n, y, z) = (p[0] + (w.X * atMm), p[1] + (w.Y * atMm), p[2] + (w.Z * atMm));
         var half = atMm * atMm / 2;
         var (aboutY, aboutZ) = (-p[4] - (atMm * p[2]) - (w.Z * half), -p[5] + (atMm * p[1]) + (w.Y * half));
-        foreach (var (from, force) in loaded[member].Points.Where(point => point.AtMm < atMm))
+        foreach (var (from, force) in loaded[member].Points)
         {
-            (n, y, z) = (n + force.X, y + force.Y, z + force.Z);
-            aboutY -= force.Z * (atMm - from);
-            aboutZ += force.Y * (atMm - from);
+            if (from < atMm)
+            {
+                (n, y, z) = (n + force.X, y + force.Y, z + force.Z);
+                aboutY -= force.Z * (atMm - from);
+                aboutZ += force.Y * (atMm - from);
+            }
         }
 
         if (tensionN is not null)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Shaduf.Steel;
 
 /// <summary>
@@ -90,6 +92,7 @@ internal static class MemberMatrix
         return rows;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Times(ReadOnlySpan<double> k, ReadOnlySpan<double> vector, Span<double> product)
     {
         for (var i = 0; i < Size; i++)

@@ -27,6 +27,13 @@ public sealed record SkeletonFrame(
     // Places of a member nearer than this are one.
     private const double SameMm = 1;
 
+    private readonly int[][] spansOf =
+    [
+        .. Skeleton.Members.Select(
+            (_, i) => Enumerable.Range(0, Spans.Count).Where(s => Spans[s].Member == i).ToArray()
+        ),
+    ];
+
     // Axes nearer than this are taken to meet: a stiff link as short as that would cost figures.
     private const double MeetMm = 15;
 
@@ -80,8 +87,7 @@ public sealed record SkeletonFrame(
     /// <summary>The spans of a member, from its start on.</summary>
     /// <param name="member">Index of the member in the skeleton.</param>
     /// <returns>Indices of the frame's members.</returns>
-    public IEnumerable<int> SpansOf(int member) =>
-        Enumerable.Range(0, Spans.Count).Where(span => Spans[span].Member == member);
+    public IReadOnlyList<int> SpansOf(int member) => spansOf[member];
 
     /// <summary>The frame's member and the place on it that a place of a skeleton's member is.</summary>
     /// <param name="member">Index of the member in the skeleton.</param>
@@ -89,7 +95,7 @@ public sealed record SkeletonFrame(
     /// <returns>Index of the span and distance from its start [mm].</returns>
     public (int Span, double AtMm) Place(int member, double atMm)
     {
-        var span = SpansOf(member).Last(each => Spans[each].FromMm <= atMm + SameMm || each == SpansOf(member).First());
+        var span = spansOf[member].LastOrDefault(each => Spans[each].FromMm <= atMm + SameMm, spansOf[member][0]);
         return (span, Math.Clamp(atMm - Spans[span].FromMm, 0, Model.LengthMm(span)));
     }
 

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Shaduf.Steel;
 
 /// <summary>
@@ -35,21 +37,33 @@ internal sealed class Skyline
 
     internal double Diagonal(int column) => figures[start[column] + column - top[column]];
 
-    internal void Add(int row, int column, double figure) => figures[start[column] + row - top[column]] += figure;
+    /// <summary>Adds a small symmetric matrix.</summary>
+    /// <param name="rows">Row of each of its directions here; -1 for those that are held.</param>
+    /// <param name="small">Its figures, row by row.</param>
+    internal void Add(ReadOnlySpan<int> rows, ReadOnlySpan<double> small)
+    {
+        for (var i = 0; i < rows.Length; i++)
+        {
+            for (var j = 0; j < rows.Length; j++)
+            {
+                if (rows[i] >= 0 && rows[i] <= rows[j])
+                {
+                    figures[start[rows[j]] + rows[i] - top[rows[j]]] += small[(i * rows.Length) + j];
+                }
+            }
+        }
+    }
 
     /// <summary>This matrix and a multiple of another of the same shape.</summary>
     internal Skyline Plus(Skyline other, double factor)
     {
         var sum = new Skyline(this);
-        for (var i = 0; i < figures.Length; i++)
-        {
-            sum.figures[i] += factor * other.figures[i];
-        }
-
+        DenseVector.AddTimes(sum.figures, other.figures, factor);
         return sum;
     }
 
     /// <summary>Product with a vector.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Times(ReadOnlySpan<double> vector, Span<double> product)
     {
         product.Clear();
@@ -57,14 +71,9 @@ internal sealed class Skyline
         {
             var at = top[column];
             var above = Above(column);
-            var sum = Diagonal(column) * vector[column];
-            for (var i = 0; i < above.Length; i++)
-            {
-                product[at + i] += above[i] * vector[column];
-                sum += above[i] * vector[at + i];
-            }
-
-            product[column] += sum;
+            product[column] +=
+                (Diagonal(column) * vector[column]) + DenseVector.Dot(above, vector.Slice(at, above.Length));
+            DenseVector.AddTimes(product.Slice(at, above.Length), above, vector[column]);
         }
     }
 
@@ -85,11 +94,12 @@ internal sealed class Skyline
     internal int NegativeCount => Enumerable.Range(0, Count).Count(column => Diagonal(column) < 0);
 
     /// <summary>Solves with a factored matrix, in place.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Solve(Span<double> vector)
     {
         for (var column = 0; column < Count; column++)
         {
-            vector[column] -= Dot(Above(column), vector.Slice(top[column], column - top[column]));
+            vector[column] -= DenseVector.Dot(Above(column), vector.Slice(top[column], column - top[column]));
         }
 
         for (var column = 0; column < Count; column++)
@@ -99,24 +109,21 @@ internal sealed class Skyline
 
         for (var column = Count - 1; column > 0; column--)
         {
-            var at = top[column];
             var above = Above(column);
-            for (var i = 0; i < above.Length; i++)
-            {
-                vector[at + i] -= above[i] * vector[column];
-            }
+            DenseVector.AddTimes(vector.Slice(top[column], above.Length), above, -vector[column]);
         }
     }
 
     private Span<double> Above(int column) => figures.AsSpan(start[column], column - top[column]);
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Reduce(int column)
     {
         var above = Above(column);
         for (var row = top[column] + 1; row < column; row++)
         {
             var from = Math.Max(top[row], top[column]);
-            above[row - top[column]] -= Dot(
+            above[row - top[column]] -= DenseVector.Dot(
                 Above(row)[(from - top[row])..],
                 above.Slice(from - top[column], row - from)
             );
@@ -131,16 +138,5 @@ internal sealed class Skyline
         }
 
         figures[start[column] + column - top[column]] = pivot;
-    }
-
-    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < a.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
     }
 }

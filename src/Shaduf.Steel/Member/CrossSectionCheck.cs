@@ -14,7 +14,7 @@ namespace Shaduf.Steel;
 /// <param name="PeakNPerMm2">Largest direct stress [N/mm2]; 0 where plastic resistances are checked.</param>
 /// <param name="BendingShare">Bending and axial force together.</param>
 /// <param name="Result">The governing condition.</param>
-public sealed record CrossSectionParts(
+public readonly record struct CrossSectionParts(
     int ClassNumber,
     double AxialShare,
     double ShearYShare,
@@ -122,7 +122,7 @@ public static class CrossSectionCheck
     {
         var axial = Axial(section, yield, forces);
         var (shearY, shearZ, shear) = Shear(section, yield, forces);
-        var worst = new CheckResult(axial, Part + (forces.TensionN < 0 ? "6.2.4" : "6.2.3")).OrWorse(
+        var worst = new CheckResult(axial, forces.TensionN < 0 ? Part + "6.2.4" : Part + "6.2.3").OrWorse(
             new(shear, Part + "6.2.6 and 6.2.7")
         );
         return (new(number, axial, shearY, shearZ, 1, 0, 0, 0, 0, 0, worst), worst);
@@ -132,7 +132,7 @@ public static class CrossSectionCheck
     // The use is 1/λ, where all forces times λ just hold. Where bending alone counts, λ is 1/ratio.
     private static CheckResult Beyond(MemberSection section, double yield, MemberForces forces, CrossSectionParts parts)
     {
-        CrossSectionParts At(double factor) => Plastic(section, yield, Times(forces, factor), parts.ClassNumber);
+        CrossSectionParts At(double factor) => Plastic(section, yield, forces * factor, parts.ClassNumber);
         var (low, high, at) = (0.0, 1.0, 1 / parts.Result.UtilisationShare);
         var tried = At(at);
         while (!(Math.Abs(tried.BendingShare - 1) < 1e-9) && high - low > 1e-9 * high)
@@ -147,17 +147,6 @@ public static class CrossSectionCheck
             UtilisationShare = 1 / at,
         };
     }
-
-    private static MemberForces Times(MemberForces forces, double factor) =>
-        new(
-            forces.AtMm,
-            forces.TensionN * factor,
-            forces.ShearYN * factor,
-            forces.ShearZN * factor,
-            forces.TorsionNMm * factor,
-            forces.BendingYNMm * factor,
-            forces.BendingZNMm * factor
-        );
 
     private static CrossSectionParts Plastic(MemberSection section, double yield, MemberForces forces, int number)
     {
@@ -191,7 +180,7 @@ public static class CrossSectionCheck
             MomentZNMm = resistanceZ,
             PowerNumber = power,
             BendingShare = bending,
-            Result = worst.OrWorse(new(bending, Part + (left < 1 ? "6.2.10" : "6.2.9.1"))),
+            Result = worst.OrWorse(new(bending, left < 1 ? Part + "6.2.10" : Part + "6.2.9.1")),
         };
     }
 

@@ -24,7 +24,7 @@ public readonly record struct BucklingLengths(double AboutYMm, double AboutZMm, 
 /// <param name="AboutYShare">Condition 6.61.</param>
 /// <param name="AboutZShare">Condition 6.62.</param>
 /// <param name="Result">The governing condition.</param>
-public sealed record MemberBucklingParts(
+public readonly record struct MemberBucklingParts(
     int ClassNumber,
     double SlendernessYRatio,
     double SlendernessZRatio,

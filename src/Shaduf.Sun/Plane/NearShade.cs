@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Shaduf.Working;
 
 namespace Shaduf.Sun;
@@ -62,6 +63,7 @@ public sealed record Screen(Spot Corner, Spot Along, Spot Upwards, double Passed
     /// <param name="spot">The spot.</param>
     /// <param name="sun">The way to the sun.</param>
     /// <returns>True when it does.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Hides(Spot spot, SunDirection sun)
     {
         // Corner + r Along + s Upwards = spot + t sun, by Cramer's rule.
@@ -119,12 +121,14 @@ public sealed class NearShade
     {
         Within.RequireCount(groups.Count, 1, int.MaxValue);
         var laid = plane.Laid();
+        Spot[][] cells = [.. groups.Select(group => group.ToArray())];
+        Screen[] things = [.. screens];
         var (kept, all) = (0.0, 0.0);
         for (var i = 0; i < keptShares.Length; i++)
         {
             var sun = Direction(i / ElevationCount * StepDeg, i % ElevationCount * StepDeg);
             var cosine = laid.Cosine(sun);
-            var (beamShare, skyShare) = cosine > 0 ? Seen(sun, groups, screens) : (1, 1);
+            var (beamShare, skyShare) = cosine > 0 ? Seen(sun, cells, things) : (1, 1);
             keptShares[i] = beamShare;
             var strip = i % ElevationCount == 0 ? 0.5 : 1;
             var weight = strip * Math.Max(0, cosine) * Math.Sqrt(1 - (sun.UpShare * sun.UpShare));
@@ -161,11 +165,7 @@ public sealed class NearShade
     private static SunDirection Direction(double azimuthDeg, double elevationDeg) =>
         SunDirection.Of(new(90 - elevationDeg, azimuthDeg));
 
-    private static (double Beam, double Sky) Seen(
-        SunDirection sun,
-        IReadOnlyList<IReadOnlyList<Spot>> groups,
-        IReadOnlyList<Screen> screens
-    )
+    private static (double Beam, double Sky) Seen(SunDirection sun, Spot[][] groups, Screen[] screens)
     {
         var (beam, sky, spots) = (0.0, 0.0, 0);
         foreach (var group in groups)
@@ -187,6 +187,6 @@ public sealed class NearShade
             beam += darkest;
         }
 
-        return (beam / groups.Count, sky / spots);
+        return (beam / groups.Length, sky / spots);
     }
 }

@@ -31,7 +31,7 @@ public sealed class FrameCasesTests
 
             var foot = Cases.Foot(0, factors);
             Assert.Equal(whole.Reactions[0].Moment.YNMm, foot.Moment.YNMm, 1.0);
-            var (tip, share) = (Cases.Frame.SpansOf(1).Last(), 1.0);
+            var (tip, share) = (Cases.Frame.SpansOf(1)[^1], 1.0);
             Assert.Equal(0, (whole.MovementMm(tip, share) - Cases.MovementMm(tip, share, factors)).LengthMm, 1e-4);
         });
 

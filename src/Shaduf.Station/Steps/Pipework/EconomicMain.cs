@@ -39,7 +39,10 @@ public sealed record EconomicMain(IReadOnlyList<MainCost> Mains)
 
     private static MainCost CostOf(SizingGround ground, MainLay main, PumpCard pump, double flowM3PerH)
     {
-        var found = new ArrangementSearch(ground with { OnlyMain = main }, isLoose: false).Best(pump);
+        var found = new ArrangementSearch(ground with { OnlyMain = main }, isLoose: false)
+        {
+            IsForCheapest = true,
+        }.Best(pump);
         var best = found.Serves ? found.Best : null;
         return new(
             main,

@@ -60,14 +60,14 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
     internal static RackChoice Found(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
     {
         var search = new RackSearch(ground, module, grid, tiltDeg);
-        var usual = search.Usual;
-        if (usual.Strength is null)
+        var usual = search.UsualRack;
+        if (usual.Setting.TiltDeg > MonopitchCanopy.SteepestDeg)
         {
-            return new(usual, [], []);
+            return new(search.Usual, [], []);
         }
 
         var tried = new List<RackTried>();
-        var counts = search.Tubes(usual.Rack.TubePlacesMm.Count, MostMoreTubes).ToList();
+        var counts = search.Tubes(usual.TubePlacesMm.Count, MostMoreTubes).ToList();
         foreach (var lines in search.Lines)
         {
             // One line that does not hold with most tubes holds with none fewer.
@@ -79,7 +79,7 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
                     .Select(each => each.Cost)
                     .DefaultIfEmpty(double.PositiveInfinity)
                     .Min();
-                if (search.Sized(usual.Rack.Form with { Lines = lines, TubeCount = tubes }, best) is { } sized)
+                if (search.Sized(usual.Form with { Lines = lines, TubeCount = tubes }, best) is { } sized)
                 {
                     tried.Add(sized);
                     if (lines == 1 && search.Lines.Count > 1 && !sized.Holds)
@@ -90,7 +90,7 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
             }
         }
 
-        var taken = tried.Where(each => each.Holds).MinBy(each => each.Cost) ?? usual;
+        var taken = tried.Where(each => each.Holds).MinBy(each => each.Cost) ?? search.Usual;
         var others = tried
             .Where(each => !ReferenceEquals(each, taken))
             .OrderBy(each => !each.Holds)

@@ -24,62 +24,54 @@ public static class RackMoves
     /// <summary>The movements of a rack.</summary>
     /// <param name="strength">The rack.</param>
     /// <returns>The movements.</returns>
-    public static IReadOnlyList<RackMove> Of(RackStrength strength)
-    {
-        var moves = new List<RackMove>();
-        var factors = strength.Combinations.Service.Select(each => each.EachFactor(strength.Wind.PeakKNPerM2)).ToList();
-        var cases = strength.Cases;
-        double Worst(Func<double[], double> move) => factors.Max(move);
-        moves.Add(
+    public static IReadOnlyList<RackMove> Of(RackStrength strength) =>
+        [
             new(
                 "bow of a bearer between two tubes, over its span",
-                Worst(each => Bow(strength, each)),
+                Worst(strength, each => Bow(strength, each)),
                 1.0 / 200,
                 "",
                 false,
                 Judged
-            )
-        );
-        moves.Add(
+            ),
             new(
                 "head of a column sideways, over its height",
-                Worst(each => Head(cases, each)),
+                Worst(strength, each => Head(strength.Cases, each)),
                 0.010,
                 "",
                 false,
                 Judged
-            )
-        );
-        if (strength.IsOneLine)
-        {
-            moves.Add(
+            ),
+            .. Firm(strength),
+            .. strength.IsOneLine
+                ? [Swing(strength, "time of one swing that gusts do not feel", OneLineFigures.CalmHz, false)]
+                : (RackMove[])[],
+        ];
+
+    /// <summary>Those movements that stop a rack when they go beyond their limit.</summary>
+    /// <param name="strength">The rack.</param>
+    /// <returns>The movements; none where the columns stand on two lines.</returns>
+    public static IReadOnlyList<RackMove> Firm(RackStrength strength) =>
+        strength.IsOneLine
+            ?
+            [
                 new(
                     "turning of the plane on its one line of columns",
-                    Worst(each => Turn(strength, each)),
+                    Worst(strength, each => Turn(strength, each)),
                     OneLineFigures.LargestTurnRad,
                     "rad",
                     true,
                     Judged
-                )
-            );
-            var swingS = 1 / FirstHz(strength);
-            moves.Add(
-                new(
-                    "time of one swing of the plane on its columns",
-                    swingS,
-                    1 / OneLineFigures.LeastHz,
-                    "s",
-                    true,
-                    Judged
-                )
-            );
-            moves.Add(
-                new("time of one swing that gusts do not feel", swingS, 1 / OneLineFigures.CalmHz, "s", false, Judged)
-            );
-        }
+                ),
+                Swing(strength, "time of one swing of the plane on its columns", OneLineFigures.LeastHz, true),
+            ]
+            : [];
 
-        return moves;
-    }
+    private static double Worst(RackStrength strength, Func<double[], double> move) =>
+        strength.Combinations.Service.Max(each => move(each.EachFactor(strength.Wind.PeakKNPerM2)));
+
+    private static RackMove Swing(RackStrength strength, string what, double leastHz, bool isFirm) =>
+        new(what, 1 / FirstHz(strength), 1 / leastHz, "s", isFirm, Judged);
 
     // Modules and the steel above the columns, on the first column, its wall as it is taken.
     private static double FirstHz(RackStrength strength)
@@ -100,7 +92,7 @@ public static class RackMoves
     private static double Head(FrameCases cases, double[] factors) =>
         cases.Frame.Skeleton.Feet.Max(foot =>
         {
-            var top = cases.Frame.SpansOf(foot.Member).Last();
+            var top = cases.Frame.SpansOf(foot.Member)[^1];
             var move = cases.MovementMm(top, 1, factors);
             var heightMm = cases.Frame.Skeleton.Members[foot.Member].To.ZMm;
             return Math.Sqrt((move.XMm * move.XMm) + (move.YMm * move.YMm)) / heightMm;

@@ -12,6 +12,7 @@ internal sealed class RackSearch
     private readonly List<string> tubes;
     private readonly List<string> angles;
     private readonly Dictionary<string, double> modulus;
+    private readonly Dictionary<RackForm, RackTried?> known = [];
 
     /// <summary>A search for a grid of modules.</summary>
     public RackSearch(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
@@ -46,12 +47,15 @@ internal sealed class RackSearch
                 .OrderBy(card => RackSections.SectionOf(card).MassKgPerM)
                 .Select(card => card.Name),
         ];
-        Usual =
-            Tried(RackForm.Of(Brief.Rack)) ?? throw new ArgumentException("no angle makes a channel for the module");
+        UsualRack =
+            Built(RackForm.Of(Brief.Rack)) ?? throw new ArgumentException("no angle makes a channel for the module");
     }
 
     /// <summary>The customary form, or the one that the brief fixes.</summary>
-    public RackTried Usual { get; }
+    public Rack UsualRack { get; }
+
+    /// <summary>The same, checked.</summary>
+    public RackTried Usual => Checked(UsualRack);
 
     /// <summary>Lines of columns that may be taken.</summary>
     public IReadOnlyList<int> Lines =>
@@ -73,13 +77,14 @@ internal sealed class RackSearch
     public RackTried? Sized(RackForm form, double most)
     {
         var at = form with { Tube = Brief.Rack.Tube ?? tubes[0], Column = Brief.Rack.Column ?? tubes[0] };
-        if (Tried(at) is not { } tried)
+        var tried = CostsMore(at, most) ? null : Tried(at);
+        while (tried is { Holds: false } && Raised(at, tried.Strength!) is { } next)
         {
-            return null;
-        }
+            if (CostsMore(next, most))
+            {
+                return null;
+            }
 
-        while (tried.Cost <= most && !tried.Holds && Raised(at, tried.Strength!) is { } next)
-        {
             if (Tried(next) is not { } heavier)
             {
                 break;
@@ -88,12 +93,7 @@ internal sealed class RackSearch
             (at, tried) = (next, heavier);
         }
 
-        if (tried.Cost > most)
-        {
-            return null;
-        }
-
-        return tried.Holds ? Lowered(at, tried) : tried;
+        return tried is { Holds: true } ? Lowered(at, tried) : tried;
     }
 
     /// <summary>A rack with its welds as large as they have to be.</summary>
@@ -178,9 +178,7 @@ internal sealed class RackSearch
         (form.Type == RackType.SlideIn ? angles : tubes)
             .SkipWhile(each => each != rack.Sections.Angle.Name)
             .Skip(1)
-            .FirstOrDefault(each =>
-                Rack.Of(Brief.Rack, module, grid, tiltDeg, ground.Shelf, form with { Angle = each }) is not null
-            );
+            .FirstOrDefault(each => Built(form with { Angle = each }) is not null);
 
     // One size less of tube or column at a time, while it holds.
     private RackTried Lowered(RackForm form, RackTried holding)
@@ -206,15 +204,38 @@ internal sealed class RackSearch
     // None where a part cannot be cut so, or no angle makes a channel.
     private RackTried? Tried(RackForm form)
     {
+        if (!known.TryGetValue(form, out var tried))
+        {
+            try
+            {
+                tried = Built(form) is { } rack ? Checked(rack) : null;
+            }
+            catch (ArgumentException) when (form != RackForm.Of(Brief.Rack))
+            {
+                tried = null;
+            }
+
+            known[form] = tried;
+        }
+
+        return tried;
+    }
+
+    // Told by the bill alone, before anything is analysed.
+    private bool CostsMore(RackForm form, double most)
+    {
         try
         {
-            return Rack.Of(Brief.Rack, module, grid, tiltDeg, ground.Shelf, form) is { } rack
-                ? new(rack, RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf), ground.Prices.CostOf(rack))
-                : null;
+            return double.IsFinite(most) && Built(form) is { } rack && ground.Prices.CostOf(rack) > most;
         }
-        catch (ArgumentException) when (form != RackForm.Of(Brief.Rack))
+        catch (ArgumentException)
         {
-            return null;
+            return false;
         }
     }
+
+    private Rack? Built(RackForm form) => Rack.Of(Brief.Rack, module, grid, tiltDeg, ground.Shelf, form);
+
+    private RackTried Checked(Rack rack) =>
+        new(rack, RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf), ground.Prices.CostOf(rack));
 }

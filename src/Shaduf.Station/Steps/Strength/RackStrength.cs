@@ -59,7 +59,7 @@ public sealed record RackStrength(
         Members.All(use => use.Result.Holds)
         && Joints.All(use => use.RequiredLegMm <= MostLegMm && double.IsFinite(use.Result.UtilisationShare))
         && !(CriticalFactor < LeastCriticalFactor)
-        && RackMoves.Of(this).All(move => move.Holds || !move.IsFirm);
+        && RackMoves.Firm(this).All(move => move.Holds);
 
     /// <summary>Loads, analyses and checks a rack.</summary>
     /// <param name="rack">The rack.</param>
@@ -99,8 +99,7 @@ public sealed record RackStrength(
     }
 
     /// <summary>Basic wind speed up to which the members hold [m/s].</summary>
-    public double SteelStopsMPerS() =>
-        Wind.StopsAtMPerS(gust => Rules.Uses(Cases, Combinations.Blown, gust).All(use => use.Result.Holds));
+    public double SteelStopsMPerS() => Wind.StopsAtMPerS(gust => Rules.Hold(Cases, Combinations.Blown, gust));
 
     /// <summary>Basic wind speed up to which the welds hold [m/s].</summary>
     public double WeldsStopMPerS() =>
@@ -124,7 +123,7 @@ public sealed record RackStrength(
                     .Range(0, cases.Frame.Skeleton.Feet.Count)
                     .Sum(foot => cases.Foot(foot, each.EachFactor(gust)).Force.ZN)
             );
-        return hardest is null ? null : cases.CriticalFactor(hardest.Name, hardest.EachFactor(gust));
+        return hardest is null ? null : cases.CriticalFactor(hardest.EachFactor(gust));
     }
 
     private static SteelGrade GradeOf(SteelBrief steel) =>

@@ -8,8 +8,8 @@ public static class EccentricBearing
     /// <summary>Largest pressure, in a straight line under the part that presses; the ground takes no pull.</summary>
     /// <param name="forceKN">Force on the ground [kN], 0 to 10000.</param>
     /// <param name="eccentricityM">Distance from the middle [m], 0 to half the width, which is left out.</param>
-    /// <param name="widthM">Side of the pad along that distance [m], 0.1 to 10.</param>
-    /// <param name="lengthM">The other side [m], 0.1 to 10.</param>
+    /// <param name="widthM">Side of the pad along that distance [m], 0.1 to 30.</param>
+    /// <param name="lengthM">The other side [m], 0.1 to 30.</param>
     /// <returns>Pressure [kPa].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside a range, NaN, or the load leaves the pad.</exception>
     /// <source>Statics: trapezium up to a sixth of the width, triangle beyond</source>
@@ -26,8 +26,8 @@ public static class EccentricBearing
     /// <param name="forceKN">Force on the ground [kN], 0 to 10000.</param>
     /// <param name="alongWidthM">Distance from the middle along the width [m], 0 to half the width, which is left out.</param>
     /// <param name="alongLengthM">Distance from the middle along the length [m], 0 to half the length, which is left out.</param>
-    /// <param name="widthM">Width of the pad [m], 0.1 to 10.</param>
-    /// <param name="lengthM">Length of the pad [m], 0.1 to 10.</param>
+    /// <param name="widthM">Width of the pad [m], 0.1 to 30.</param>
+    /// <param name="lengthM">Length of the pad [m], 0.1 to 30.</param>
     /// <returns>Pressure [kPa].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside a range, NaN, or the load leaves the pad.</exception>
     /// <source>Meyerhof 1953; EN 1997-1:2004, 6.5.2</source>
@@ -48,8 +48,8 @@ public static class EccentricBearing
     private static void Require(double forceKN, double widthM, double lengthM)
     {
         Within.Require(forceKN, 0, 10_000, "kN");
-        Within.Require(widthM, 0.1, 10, "m");
-        Within.Require(lengthM, 0.1, 10, "m");
+        Within.Require(widthM, 0.1, 30, "m");
+        Within.Require(lengthM, 0.1, 30, "m");
     }
 
     private static void OnPad(double eccentricityM, double sideM) =>

@@ -55,6 +55,11 @@ public sealed record NominalMix(
     double WaterCementRatio
 )
 {
+    /// <summary>Strength of a cube that the grade stands for, at 28 days [N/mm2].</summary>
+    /// <exception cref="FormatException">The mix has no grade.</exception>
+    /// <source>IS 456:2000, table 2: the number of the grade</source>
+    public double CubeNPerMm2 => double.Parse(Grade.AsSpan(1), System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>Usual volume of dry parts to one of finished concrete.</summary>
     /// <source>common practice, 1.52 to 1.57; no source</source>
     public const double UsualDryVolumeFactor = 1.54;

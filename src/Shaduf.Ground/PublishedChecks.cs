@@ -36,6 +36,22 @@ public static class PublishedChecks
         Pier("held", PierInSoil.HeldDepthM),
         .. ShortPileChecks,
         .. PublishedBearing.All,
+        new("ground/concrete-age", "at20", row => ConcreteAge.At20Days(row["ageDays"], row["temperatureDegC"])),
+        new(
+            "ground/concrete-age",
+            "warm-share-n",
+            row =>
+                ConcreteStrength.ShareAtDays(
+                    ConcreteAge.At20Days(row["ageDays"], row["temperatureDegC"]),
+                    StrengthGain.En1992ClassN
+                )
+        ),
+        new(
+            "ground/concrete-age",
+            "days-to-share",
+            row => ConcreteAge.DaysToShare(row["strengthShare"], row["cementFactor"], row["temperatureDegC"])
+        ),
+        new("ground/pit-side", "slope", row => PitSide.SlopeDeg(row["runRatio"])),
         new("ground/fence", "bays", row => Runs(row).BayCount),
         new("ground/fence", "posts", row => Runs(row).PostCount),
         new("ground/fence", "mesh", row => Runs(row).MeshM),

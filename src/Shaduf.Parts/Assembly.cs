@@ -1,3 +1,5 @@
+using Shaduf.Shape;
+
 namespace Shaduf.Parts;
 
 /// <summary>Weld of one kind.</summary>
@@ -19,6 +21,13 @@ public sealed record Assembly(string Name, IReadOnlyList<Part> Parts, IReadOnlyL
 {
     /// <summary>Mass of the steel [kg].</summary>
     public double MassKg => Parts.Sum(part => part.MassKg);
+
+    /// <summary>Centre of gravity of the steel [mm].</summary>
+    public Point CentreMm =>
+        Parts.Aggregate(
+            new Point(0, 0, 0),
+            (sum, part) => sum + ((part.Shape.Start + part.Shape.End) * (part.MassKg / 2))
+        ) * (1 / MassKg);
 
     /// <summary>The parts by mark, in order of mark.</summary>
     /// <exception cref="InvalidOperationException">Two parts share a mark but are not alike.</exception>

@@ -125,6 +125,9 @@ public static class DesignRun
             EconomicMain = EconomicMain.Of(ground, sizing),
             CoverM = survey["cover"],
             Soil = brief.Site.Soil,
+            Erection = racks.Taken.Strength is { } strength
+                ? new(rack, footings, strength.Wind, survey.Climate.AirDegC)
+                : null,
         };
     }
 
@@ -172,7 +175,8 @@ public static class DesignRun
             .. ElectricFindings.Wiring(works.Electrics, design.Brief.Array.Losses),
             .. works.Rack.Findings(choice.Module),
             .. RackFindings.Of(works.RackChoice, choice.Module, design.Brief.Rack.Way),
-            .. FootingFindings.Of(works.Footings, works.RackChoice.Taken.Strength, design.Brief.Site.Soil),
+            .. FootingFindings.Of(works.Footings, works.RackChoice.Taken.Strength, design.Brief.Site),
+            .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
             .. GuardFindings.Of(works.Guard),
             .. works.Main.Findings(table.FullFlowM3PerH),
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
@@ -201,6 +205,11 @@ public static class DesignRun
         )
         {
             yield return sheet;
+        }
+
+        if (design.Works.Erection is { } erection)
+        {
+            yield return ErectionWorking.Show(erection);
         }
 
         foreach (var sheet in GuardWorking.Show(design.Works.Guard))

@@ -36,6 +36,7 @@ public static class PublishedChecks
             row =>
                 row["coatCount"] * PaintCoat.Litres(row["areaM2"], row["solidsShare"], row["filmUm"], row["lossShare"])
         ),
+        .. PublishedLifting.All,
     ];
 
     private static double DepositLbPerFt(PublishedCase row)

@@ -10,7 +10,7 @@ internal static class Cautions
         (
             "Steel, wind and footings",
             [
-                "A rack is a sail: wind lifts light racks out of the ground. Frame, welds, module holding and blocks are checked by the rules named in the findings; how the column is held in its concrete, and water, slopes and bad soil in the pit, are not. Have all of it checked for the wind of the place by an engineer; the national code decides.",
+                "A rack is a sail: wind lifts light racks out of the ground. Frame, welds, module holding and footings are checked by the rules named in the findings, for the soil and the water that the brief tells; nobody has seen the pit yet. Have all of it checked for the wind of the place by an engineer; the national code decides.",
                 "Prop and guy the frame until the concrete has its age. Nobody stands under a lifted frame. Stop work in wind.",
                 "Close and weld no tube that holds water or fuel vapour; remove zinc and paint before welding; keep a fire watch.",
             ]

@@ -44,6 +44,7 @@ public static class StationBook
                 new ChapterBreak(),
                 .. RackChapter.Blocks(design),
                 .. StrengthChapter.Blocks(design),
+                .. ErectionChapter.Blocks(design),
                 .. RackChapter.Parts(design),
                 new ChapterBreak(),
                 .. BillTables.Quantities(design),

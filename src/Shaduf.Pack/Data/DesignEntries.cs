@@ -115,7 +115,11 @@ internal static class DesignEntries
             footings.Mix.Name,
             R(footings.ConcreteM3),
             R(footings.ExcavationM3)
-        );
+        )
+        {
+            Form = footings.Form.ToString().ToLowerInvariant(),
+            AcrossMm = footings.Block.WidthMm,
+        };
 
     private static QuantityEntry QuantityOf(Money.BillLine line) =>
         new(

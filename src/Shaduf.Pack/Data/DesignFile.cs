@@ -207,7 +207,14 @@ public sealed record GroundEntry(
     string Mix,
     double ConcreteM3,
     double ExcavationM3
-);
+)
+{
+    /// <summary>Shape of the footings: block, beam (across the row) or strip (along it).</summary>
+    public required string Form { get; init; }
+
+    /// <summary>Size of one footing across the row [mm]; sideMm is that along the row.</summary>
+    public required double AcrossMm { get; init; }
+}
 
 /// <summary>The offer.</summary>
 public sealed record MoneyEntry(

@@ -16,18 +16,28 @@ public static class RackSide
     /// <returns>The picture, to scale.</returns>
     public static Scene Of(Rack rack, Footings footings, PaperSize size)
     {
-        var view = new Seen(rack, rack.TubePlacesMm[0]);
+        var view = new RackEnd(rack, rack.TubePlacesMm[0]);
         var block = footings.Block;
-        var (topMm, bottomMm) = (view.TopMm, view.ColumnsMm.Min(view.GroundMm) - block.DepthMm);
+        var middlesMm = Middles(footings, view);
+        var (topMm, bottomMm) = (view.TopMm, middlesMm.Min(view.GroundMm) - block.DepthMm);
+        var leftMm = Math.Min(0, middlesMm[0] - (block.WidthMm / 2));
+        var wideMm = Math.Max(view.PlanMm, middlesMm[^1] + (block.WidthMm / 2)) - leftMm;
         var scale = Math.Max(
-            BookScale.FittingOneToFactor(view.PlanMm, size.WidthMm - 44),
+            BookScale.FittingOneToFactor(wideMm, size.WidthMm - 44),
             BookScale.FittingOneToFactor(topMm - bottomMm, size.HeightMm - 38)
         );
-        var originMm = (size.WidthMm - (view.PlanMm / scale)) / 2;
+        var originMm = ((size.WidthMm - (wideMm / scale)) / 2) - (leftMm / scale);
         var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 17 + (topMm / scale))));
+        foreach (var middleMm in middlesMm)
+        {
+            var groundMm = view.GroundMm(middleMm);
+            Concrete(site, middleMm, block.WidthMm / 2, (groundMm - block.DepthMm, groundMm));
+        }
+
         foreach (var columnMm in view.ColumnsMm)
         {
-            Footing(site, block, columnMm, view.GroundMm(columnMm));
+            var groundMm = view.GroundMm(columnMm);
+            Concrete(site, columnMm, block.PlinthSideMm / 2, (groundMm, groundMm + block.PlinthHeightMm));
         }
 
         site.Line(
@@ -37,12 +47,12 @@ public static class RackSide
         );
         foreach (var part in view.Parts)
         {
-            Tube(site, part);
+            RackEnd.Tube(site, part);
         }
 
         Plane(site, rack);
         Marks(site, view);
-        Heights(site, rack, block, view);
+        Heights(site, rack, block, (view, middlesMm));
         var drawn = site.Builder.Build().Bounds()!.Value;
         site.Builder.Text(
             new(site.At(new(0, 0)).XMm, drawn.BottomMm + 5),
@@ -52,44 +62,20 @@ public static class RackSide
         return site.Builder.Build("rack, seen from its end");
     }
 
-    private static void Footing(SiteView view, FootingBlock block, double columnMm, double groundMm)
-    {
-        foreach (
-            var (half, lowMm, highMm) in new[]
-            {
-                (block.WidthMm / 2, groundMm - block.DepthMm, groundMm),
-                (block.PlinthSideMm / 2, groundMm, groundMm + block.PlinthHeightMm),
-            }
-        )
-        {
-            SitePoint[] outline =
-            [
-                new(columnMm - half, highMm),
-                new(columnMm + half, highMm),
-                new(columnMm + half, lowMm),
-                new(columnMm - half, lowMm),
-            ];
-            view.Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
-        }
-    }
+    // A beam lies under all the columns that are seen; blocks and strips each under one.
+    private static IReadOnlyList<double> Middles(Footings footings, RackEnd view) =>
+        footings.Form == FootingForm.Beam ? [(view.ColumnsMm[0] + view.ColumnsMm[^1]) / 2] : view.ColumnsMm;
 
-    // A part as its four edges seen from the end: the axis with half a side to each hand.
-    private static void Tube(SiteView view, Part part)
+    private static void Concrete(SiteView view, double middleMm, double half, (double LowMm, double HighMm) level)
     {
-        var (from, to) = (At(part.Shape.Start), At(part.Shape.End));
-        var lengthMm = Math.Sqrt(Math.Pow(to.XMm - from.XMm, 2) + Math.Pow(to.YMm - from.YMm, 2));
-        var half = part.Section.SideMm / 2;
-        var (acrossX, acrossY) = (-(to.YMm - from.YMm) / lengthMm * half, (to.XMm - from.XMm) / lengthMm * half);
-        view.Polygon(
-            Layer.Steel,
-            [
-                new(from.XMm + acrossX, from.YMm + acrossY),
-                new(to.XMm + acrossX, to.YMm + acrossY),
-                new(to.XMm - acrossX, to.YMm - acrossY),
-                new(from.XMm - acrossX, from.YMm - acrossY),
-            ],
-            Palette.White
-        );
+        SitePoint[] outline =
+        [
+            new(middleMm - half, level.HighMm),
+            new(middleMm + half, level.HighMm),
+            new(middleMm + half, level.LowMm),
+            new(middleMm - half, level.LowMm),
+        ];
+        view.Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
     }
 
     // Channels with their modules as one slab; rails seen on end under theirs.
@@ -98,10 +84,10 @@ public static class RackSide
         var railMm = rack.Clamping is null ? 0 : rack.Sections.Angle.SideMm;
         SitePoint[] Slab(double fromMm, double toMm, double lowMm, double highMm) =>
             [
-                At(rack.Setting.OnSlope(0, fromMm, lowMm)),
-                At(rack.Setting.OnSlope(0, toMm, lowMm)),
-                At(rack.Setting.OnSlope(0, toMm, highMm)),
-                At(rack.Setting.OnSlope(0, fromMm, highMm)),
+                RackEnd.At(rack.Setting.OnSlope(0, fromMm, lowMm)),
+                RackEnd.At(rack.Setting.OnSlope(0, toMm, lowMm)),
+                RackEnd.At(rack.Setting.OnSlope(0, toMm, highMm)),
+                RackEnd.At(rack.Setting.OnSlope(0, fromMm, highMm)),
             ];
         if (rack.Clamping is null)
         {
@@ -120,12 +106,12 @@ public static class RackSide
         }
     }
 
-    private static void Marks(SiteView site, Seen view)
+    private static void Marks(SiteView site, RackEnd view)
     {
         foreach (var part in view.Parts.Where(part => part.Mark[0] is not 'T'))
         {
             var share = part.Mark[0] == 'C' ? 0.8 : 0.5;
-            var (from, to) = (At(part.Shape.Start), At(part.Shape.End));
+            var (from, to) = (RackEnd.At(part.Shape.Start), RackEnd.At(part.Shape.End));
             site.Builder.Balloon(
                 site.At(new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share))),
                 part.Mark
@@ -133,10 +119,16 @@ public static class RackSide
         }
     }
 
-    private static void Heights(SiteView site, Rack rack, FootingBlock block, Seen view)
+    private static void Heights(
+        SiteView site,
+        Rack rack,
+        FootingBlock block,
+        (RackEnd View, IReadOnlyList<double> MiddlesMm) seen
+    )
     {
+        var (view, middlesMm) = seen;
         var (lowMm, highMm) = (view.GroundMm(0), view.GroundMm(view.PlanMm));
-        var first = view.ColumnsMm[0];
+        var first = middlesMm[0];
         var pit = view.GroundMm(first);
         site.Dimensions(
             DimensionSide.Left,
@@ -154,37 +146,15 @@ public static class RackSide
                     new(first + (block.WidthMm / 2), pit - block.DepthMm)
                 ),
                 .. view.ColumnsMm.Count > 1
-                    ? [new(new(first, pit - block.DepthMm), new(view.ColumnsMm[1], pit - block.DepthMm))]
+                    ? [new(new(view.ColumnsMm[0], pit - block.DepthMm), new(view.ColumnsMm[1], pit - block.DepthMm))]
                     : (Dimension[])[],
             ]
         );
         site.Leader(
-            At(rack.Setting.OnSlope(0, rack.Size.DepthMm * 0.12, 0)),
+            RackEnd.At(rack.Setting.OnSlope(0, rack.Size.DepthMm * 0.12, 0)),
             5,
             -12,
             Invariant($"tilt {rack.Setting.TiltDeg:0} deg")
         );
-    }
-
-    private static SitePoint At(Point point) => new(point.YMm, point.ZMm);
-
-    // What stands under one cross tube, on the ground there.
-    private sealed class Seen(Rack rack, double xMm)
-    {
-        public IReadOnlyList<Part> Parts =>
-            [
-                .. rack.Steel.Parts.Where(part =>
-                    part.Mark[0] is 'T' or 'B' or 'C' or 'D' && Math.Abs(part.Shape.Start.XMm - xMm) < 1
-                ),
-            ];
-
-        public IReadOnlyList<double> ColumnsMm =>
-            [.. Parts.Where(part => part.Mark[0] == 'C').Select(part => part.Shape.Start.YMm).Order()];
-
-        public double PlanMm => rack.Setting.OnSlope(0, rack.Size.DepthMm, 0).YMm;
-
-        public double TopMm => rack.Setting.OnSlope(0, rack.Size.DepthMm, rack.Size.DeckMm).ZMm;
-
-        public double GroundMm(double yMm) => rack.Setting.Ground.ZMm(xMm, yMm);
     }
 }

@@ -64,6 +64,12 @@ public sealed record RackBrief(
     /// <summary>Whether walls were measured or come with a certificate.</summary>
     public bool IsWallMeasured { get; init; }
 
+    /// <summary>Strength class of the concrete of the footings; null for what the mix gives.</summary>
+    public string? ConcreteClass { get; init; }
+
+    /// <summary>Whether somebody weighs the parts and presses samples of the concrete.</summary>
+    public bool HasConcreteControl { get; init; }
+
     /// <summary>The crew that carries and welds it.</summary>
     public CrewBrief Crew { get; init; } = CrewBrief.Unknown;
 }

@@ -65,6 +65,8 @@ internal static class RackReader
                     BriefReader.YesNo,
                     "Whether the walls were measured by calliper or come with a certificate; left out: no."
                 ) ?? false,
+            ConcreteClass = ConcreteClass(fields),
+            HasConcreteControl = HasConcreteControl(fields),
             Crew = crew,
         };
         fields?.Done();
@@ -83,6 +85,23 @@ internal static class RackReader
         fields?.Done();
         return crew;
     }
+
+    private static string? ConcreteClass(FieldMap? fields) =>
+        fields?.OptionalOneOf(
+            "concrete",
+            [.. Footings.Classes.Select((each, i) => (each.Name, i))],
+            "Strength class of the footings' concrete by samples or a certificate; left out: what the mix gives."
+        )
+            is { } concrete
+            ? Footings.Classes[concrete].Name
+            : null;
+
+    private static bool HasConcreteControl(FieldMap? fields) =>
+        fields?.OptionalOneOf(
+            "concreteControl",
+            BriefReader.YesNo,
+            "Whether parts are measured in boxes, water is held to the mix, and samples are pressed; left out: no."
+        ) ?? false;
 
     private static RackGround Ground(FieldMap? fields)
     {

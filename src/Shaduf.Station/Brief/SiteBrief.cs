@@ -50,6 +50,12 @@ public enum SoilKind
 
     /// <summary>Loose fill or made ground.</summary>
     Fill,
+
+    /// <summary>Peat or other organic soil.</summary>
+    Peat,
+
+    /// <summary>Loess, which collapses when it is wetted.</summary>
+    Loess,
 }
 
 /// <summary>Place, climate, ground.</summary>
@@ -69,6 +75,12 @@ public sealed record SiteBrief(
 {
     /// <summary>Weather file that takes the place of the months, as the brief names it; null when there is none.</summary>
     public string? WeatherFile { get; init; }
+
+    /// <summary>Depth of the highest water of the year below the ground [m]; null when unknown.</summary>
+    public double? GroundwaterM { get; init; }
+
+    /// <summary>What was tested of the soil at the footings; null when nothing was.</summary>
+    public SoilTestBrief? SoilTest { get; init; }
 
     /// <summary>Category of the ground over which the wind comes; null when not said.</summary>
     public string? Terrain { get; init; }

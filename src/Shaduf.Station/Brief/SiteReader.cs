@@ -18,23 +18,13 @@ internal static class SiteReader
             fields.Complain("recordLow", "above the record high", "a figure below recordHigh is accepted");
         }
 
+        SoilKind? soil;
         var site = new SiteBrief(
             fields.Quantity("latitude", Measure.PositionDeg, -65, 65, "Latitude, north positive."),
             fields.Quantity("longitude", Measure.PositionDeg, -180, 180, "Longitude, east positive."),
             fields.Quantity("elevation", Measure.LengthM, -430, 4000, "Height of the wellhead above sea level."),
             fields.Quantity("utcOffset", Measure.TimeH, -12, 14, "Local standard time less UTC."),
-            fields.OptionalOneOf(
-                "soil",
-                [
-                    ("rock", SoilKind.Rock),
-                    ("gravel", SoilKind.Gravel),
-                    ("sand", SoilKind.Sand),
-                    ("clay", SoilKind.Clay),
-                    ("expansive-clay", SoilKind.ExpansiveClay),
-                    ("fill", SoilKind.Fill),
-                ],
-                "Kind of soil at the footings."
-            ),
+            soil = fields.OptionalOneOf("soil", SoilReader.Kinds, "Kind of soil at the footings."),
             fields.Known("soilResistivity", Measure.ResistivityOhmM, 1, 20_000, "Soil resistivity in the dry season."),
             fields.OptionalMap("wind", "Basic wind speed of the place.") is { } wind ? Wind(wind) : null,
             low,
@@ -46,6 +36,14 @@ internal static class SiteReader
         )
         {
             WeatherFile = MonthReader.WeatherFile(fields),
+            GroundwaterM = fields.Known(
+                "groundwater",
+                Measure.LengthM,
+                0,
+                100,
+                "Depth of the highest water of the year below the ground at the racks; 0 where it stands at the surface."
+            ),
+            SoilTest = SoilReader.Read(fields, soil),
             Terrain = fields.OptionalOneOf(
                 "terrain",
                 [.. Steel.Terrain.All.Select((each, i) => (each.Name, i))],

@@ -230,6 +230,14 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
     public static Measure PressurePa { get; } =
         new("pressure", "Pa", [new("Pa", x => x), new("kPa", x => x * 1000), new("kN/m2", x => x * 1000)]);
 
+    /// <summary>Weight of ground, kept in kilonewtons per cubic metre.</summary>
+    public static Measure WeightKNPerM3 { get; } =
+        new("weight", "kN/m3", [new("kN/m3", x => x), new("kN/m³", x => x), new("kg/m3", x => x * 9.80665e-3)]);
+
+    /// <summary>Pressure on and strength of ground, kept in kilopascals.</summary>
+    public static Measure GroundKPa { get; } =
+        new("pressure", "kPa", [new("kPa", x => x), new("kN/m2", x => x), new("N/mm2", x => x * 1000)]);
+
     /// <summary>Cross-section of a conductor, kept in square millimetres.</summary>
     public static Measure SizeMm2 { get; } = new("cross-section", "mm2", [new("mm2", x => x), new("mm²", x => x)]);
 

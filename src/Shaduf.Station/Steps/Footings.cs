@@ -1,9 +1,10 @@
 using Shaduf.Ground;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>The blocks of concrete under the columns.</summary>
-/// <param name="Block">One block with its plinth.</param>
+/// <summary>The concrete under the columns.</summary>
+/// <param name="Block">One footing with its plinths: its length along the row, its width across.</param>
 /// <param name="Count">How many.</param>
 /// <param name="Mix">Mix by volume.</param>
 /// <param name="PerM3">What a cubic metre of it takes.</param>
@@ -25,6 +26,26 @@ public sealed record Footings(
     private const double UsualSideMm = 600;
     private const double UsualDepthMm = 1200;
     private const string UsualMix = "1:2:4";
+
+    /// <summary>Strength classes of concrete and the strength of a cylinder [N/mm2].</summary>
+    /// <source>EN 1992-1-1:2004, table 3.1</source>
+    internal static IReadOnlyList<(string Name, double CylinderNPerMm2)> Classes { get; } =
+    [("C12/15", 12), ("C16/20", 16), ("C20/25", 20), ("C25/30", 25), ("C30/37", 30)];
+
+    // What hand-mixed concrete is good for where nobody controls it: judgement.
+    private const double UncontrolledNPerMm2 = 12;
+
+    // Cylinder over cube.
+    private const double CylinderShare = 0.8;
+
+    /// <summary>Shape of the footings.</summary>
+    public FootingForm Form { get; init; }
+
+    /// <summary>What is known of the concrete: its class, or its mix.</summary>
+    public required string ConcreteName { get; init; }
+
+    /// <summary>Strength of a cylinder at 28 days [N/mm2].</summary>
+    public required double CylinderNPerMm2 { get; init; }
 
     /// <summary>All concrete, waste not counted [m³].</summary>
     public double ConcreteM3 => Count * Block.ConcreteM3;
@@ -48,21 +69,71 @@ public sealed record Footings(
     internal static FootingBlock BlockOf(double sideMm, double depthMm, double columnMm) =>
         new(sideMm, sideMm, depthMm, Math.Min(sideMm, columnMm + 150), Rack.PlinthHeightMm);
 
+    /// <summary>A footing in words.</summary>
+    /// <param name="form">Its shape.</param>
+    /// <param name="block">Its sizes.</param>
+    /// <returns>Shape and sizes.</returns>
+    internal static string Says(FootingForm form, FootingBlock block) =>
+        form switch
+        {
+            FootingForm.Beam => Invariant(
+                $"a beam across the row under {(block.PlinthCount > 1 ? "each pair of columns" : "each column")}, {block.WidthMm:0} mm long across, {block.LengthMm:0} mm wide, {block.DepthMm:0} mm deep"
+            ),
+            FootingForm.Strip => Invariant(
+                $"a strip along the row under each line of columns, {block.LengthMm:0} mm long, {block.WidthMm:0} mm wide, {block.DepthMm:0} mm deep"
+            ),
+            _ => Invariant($"{block.LengthMm:0} x {block.WidthMm:0} x {block.DepthMm:0} mm"),
+        };
+
     /// <summary>A block for each column, of customary size where the brief leaves it open.</summary>
     /// <param name="brief">The rack as the brief has it.</param>
     /// <param name="rack">The rack.</param>
     /// <returns>The footings.</returns>
-    public static Footings Of(RackBrief brief, Rack rack)
+    public static Footings Of(RackBrief brief, Rack rack) =>
+        Of(
+            brief,
+            rack,
+            new(
+                FootingForm.Block,
+                BlockOf(brief.FootingSideMm ?? UsualSideMm, DepthMm(brief), rack.Sections.Column.SideMm)
+            )
+        );
+
+    /// <summary>Footings of a form.</summary>
+    /// <param name="brief">The rack as the brief has it.</param>
+    /// <param name="rack">The rack.</param>
+    /// <param name="option">Form and sizes.</param>
+    /// <returns>The footings.</returns>
+    internal static Footings Of(RackBrief brief, Rack rack, FootingOption option)
     {
-        var sideMm = brief.FootingSideMm ?? UsualSideMm;
         var mix = NominalMix.Named(brief.Mix ?? UsualMix);
+        var (name, cylinder) = ConcreteOf(brief, mix);
         return new(
-            BlockOf(sideMm, DepthMm(brief), rack.Sections.Column.SideMm),
-            rack.ColumnCount,
+            option.Block,
+            FootGroups.Of(rack.Skeleton, option.Form).Count * rack.Grid.RackCount,
             mix,
             mix.PerM3(NominalMix.UsualDryVolumeFactor, NominalMix.UsualCementKgPerM3),
             [.. NotesOf(brief)]
-        );
+        )
+        {
+            Form = option.Form,
+            ConcreteName = name,
+            CylinderNPerMm2 = cylinder,
+        };
+    }
+
+    // A class is taken at its word; a mix stands for a cube, and for no more than 12 N/mm2 where nobody controls it.
+    private static (string Name, double CylinderNPerMm2) ConcreteOf(RackBrief brief, NominalMix mix)
+    {
+        if (brief.ConcreteClass is { } given)
+        {
+            return (given, Classes.First(each => each.Name == given).CylinderNPerMm2);
+        }
+
+        var cylinder = CylinderShare * mix.CubeNPerMm2;
+        return brief.HasConcreteControl || cylinder <= UncontrolledNPerMm2
+            ? (mix.Name, cylinder)
+            : ($"{mix.Name}, mixed without control", UncontrolledNPerMm2);
     }
 
     private static IEnumerable<ChoiceNote> NotesOf(RackBrief brief)

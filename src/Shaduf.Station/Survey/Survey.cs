@@ -189,6 +189,11 @@ public sealed record Survey
             yield return Assumption.Of("soil", "untested soil");
         }
 
+        if (brief.Site.GroundwaterM is null)
+        {
+            yield return Assumption.Of("groundwater", "up to the surface for the weight of concrete");
+        }
+
         if (brief.Site.Surrounds.Near.Count == 0)
         {
             yield return Assumption.Of("near", "only the station's own fence, pole and racks");

@@ -95,7 +95,7 @@ public sealed class FieldErrorTests
     [InlineData(
         "soil: clay",
         "soil: mud",
-        "19:9: site.soil: 'mud' is not one of the words; rock, gravel, sand, clay, expansive-clay, fill, unknown is accepted"
+        "19:9: site.soil: 'mud' is not one of the words; rock, gravel, sand, clay, expansive-clay, fill, peat, loess, unknown is accepted"
     )]
     [InlineData(
         "issued: 2026-03-02",

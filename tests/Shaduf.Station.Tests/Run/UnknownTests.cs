@@ -50,6 +50,7 @@ public sealed class UnknownTests
                 "fittings",
                 "flash-density",
                 "fuel-rise",
+                "groundwater",
                 "growth",
                 "horizon",
                 "life-years",

@@ -2,8 +2,8 @@ using Shaduf.Steel;
 
 namespace Shaduf.Station;
 
-/// <summary>What one column puts on its block under one combination, at the surface of the ground.</summary>
-/// <param name="Column">Mark of the column.</param>
+/// <summary>What columns put on one footing under one combination, at the surface of the ground in the footing's middle.</summary>
+/// <param name="Column">Mark of the column; of several, joined by a plus.</param>
 /// <param name="Combination">What acts together.</param>
 /// <param name="DownKN">Force down [kN]; negative when it pulls.</param>
 /// <param name="AlongKN">Force along the row, to the right [kN].</param>
@@ -40,18 +40,55 @@ public sealed record FootLoad(
         RackStrength rack,
         IReadOnlyList<Combination> combinations,
         double gustKNPerM2
+    ) => Of(rack, combinations, gustKNPerM2, FootGroups.Of(rack.Rack.Skeleton, FootingForm.Block));
+
+    /// <summary>The loads of all footings under some combinations.</summary>
+    /// <param name="rack">The analysed rack.</param>
+    /// <param name="combinations">The combinations.</param>
+    /// <param name="gustKNPerM2">Gust [kN/m2].</param>
+    /// <param name="groups">The columns of each footing.</param>
+    /// <returns>The loads.</returns>
+    public static IReadOnlyList<FootLoad> Of(
+        RackStrength rack,
+        IReadOnlyList<Combination> combinations,
+        double gustKNPerM2,
+        IReadOnlyList<IReadOnlyList<FootPlace>> groups
     ) =>
         [
             .. from combination in combinations
             let factors = combination.EachFactor(gustKNPerM2)
-            from foot in Enumerable.Range(0, rack.Rack.Skeleton.Feet.Count)
-            select Of(
-                rack.Rack.Skeleton.Members[rack.Rack.Skeleton.Feet[foot].Member].Mark,
-                combination.Name,
-                rack.Cases.Foot(foot, factors),
-                RackStrength.HeldMm(rack.Rack)
-            ),
+            from columns in groups
+            select Together([
+                .. columns.Select(column =>
+                    (
+                        Of(
+                            rack.Rack.Skeleton.Members[rack.Rack.Skeleton.Feet[column.Foot].Member].Mark,
+                            combination.Name,
+                            rack.Cases.Foot(column.Foot, factors),
+                            RackStrength.HeldMm(rack.Rack)
+                        ),
+                        column.AlongM,
+                        column.AcrossM
+                    )
+                ),
+            ]),
         ];
+
+    /// <summary>Loads under the same combination taken together at the middle of a stiff footing.</summary>
+    /// <param name="loads">The loads with their distances from the middle, along and across the row [m].</param>
+    /// <returns>The load.</returns>
+    public static FootLoad Together(IReadOnlyList<(FootLoad Load, double AlongM, double AcrossM)> loads) =>
+        loads is [var (only, along, across)] && along == 0 && across == 0
+            ? only
+            : new(
+                string.Join("+", loads.Select(each => each.Load.Column)),
+                loads[0].Load.Combination,
+                loads.Sum(each => each.Load.DownKN),
+                loads.Sum(each => each.Load.AlongKN),
+                loads.Sum(each => each.Load.AcrossKN),
+                loads.Sum(each => each.Load.AboutAlongKNm - (each.AcrossM * each.Load.DownKN)),
+                loads.Sum(each => each.Load.AboutAcrossKNm + (each.AlongM * each.Load.DownKN))
+            );
 
     // The column puts on the ground the opposite of what the ground puts on it, kept where the foot is held.
     private static FootLoad Of(string column, string combination, Reaction ground, double heldMm)

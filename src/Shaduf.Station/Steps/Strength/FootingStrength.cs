@@ -2,16 +2,27 @@ using Shaduf.Ground;
 
 namespace Shaduf.Station;
 
+/// <summary>Pressure under a footing against what the ground bears.</summary>
+/// <param name="Load">The load.</param>
+/// <param name="PressureKPa">Pressure [kPa].</param>
+/// <param name="BearsKPa">What the ground bears [kPa].</param>
+/// <param name="IsTested">Whether that is reckoned from a tested strength; else it is presumed or a report's.</param>
+public sealed record BearingUse(FootLoad Load, double PressureKPa, double BearsKPa, bool IsTested)
+{
+    /// <summary>How far the ground is used.</summary>
+    public double UseShare => PressureKPa == 0 ? 0 : PressureKPa / BearsKPa;
+}
+
 /// <summary>
-/// A block under each column, checked. It stands against turning over by the pressure of the ground at its sides, or by
-/// its weight alone; either is enough, and the one that is used less is taken.
+/// A footing under each column, or under several, checked. It stands against turning over by the pressure of the ground
+/// at its sides, or by its weight alone; either is enough, and the one that is used less is taken.
 /// </summary>
-/// <param name="Soil">The soil.</param>
-/// <param name="Block">The block.</param>
+/// <param name="Soil">The ground.</param>
+/// <param name="Block">The footing: its length along the row, its width across.</param>
 /// <param name="Ground">Loads with partial factors: least or greatest weight with the wind.</param>
 /// <param name="Service">Loads without partial factors.</param>
 public sealed record FootingStrength(
-    SoilClass Soil,
+    FootingGround Soil,
     FootingBlock Block,
     IReadOnlyList<FootLoad> Ground,
     IReadOnlyList<FootLoad> Service
@@ -22,83 +33,105 @@ public sealed record FootingStrength(
     internal const double SandDeg = 30;
     internal const double SandKNPerM3 = 17;
 
-    private double SideM => Block.WidthMm / 1000;
+    // The weight of the footing itself under loads with partial factors: as it is, and as it may be.
+    private static readonly IReadOnlyList<double> s_weightFactors = [1, 1.35];
+
+    private double AlongM => Block.LengthMm / 1000;
+
+    private double AcrossM => Block.WidthMm / 1000;
+
+    private double SideM => Math.Min(AlongM, AcrossM);
 
     private double DepthM => Block.DepthMm / 1000;
 
-    /// <summary>Weight of a block in dry ground [kN].</summary>
-    public double WeightKN => Uplift.WeightKN(Block.ConcreteM3, 0);
+    private double AreaM2 => AlongM * AcrossM;
 
-    /// <summary>Weight of a block with water up to the ground [kN].</summary>
+    private double DryKN => Uplift.WeightKN(Block.ConcreteM3, 0);
+
+    /// <summary>Weight of a footing that may be counted on, what stands in water lighter [kN].</summary>
+    public double WeightKN => Uplift.WeightKN(Block.ConcreteM3, Soil.DrownedShare(Block));
+
+    /// <summary>Weight of a footing with water up to the ground [kN].</summary>
     public double DrownedKN => Uplift.WeightKN(Block.ConcreteM3, Block.BlockM3 / Block.ConcreteM3);
 
     /// <summary>The load that pulls hardest.</summary>
     public FootLoad Pulling => Ground.MinBy(load => load.DownKN)!;
 
-    /// <summary>Pull of the wind that the weight of the rack does not hold [kN].</summary>
+    /// <summary>Pull of the wind that the weight of what stands on it does not hold [kN].</summary>
     public double PullKN => Math.Max(0, -Pulling.DownKN);
 
-    /// <summary>The load for which a block must go deepest.</summary>
+    /// <summary>The load for which a footing must go deepest.</summary>
     public FootLoad Turning => Service.MaxBy(NeededM)!;
 
-    /// <summary>Depth that a block of this side needs to stand by its sides [m].</summary>
+    /// <summary>Depth that a footing of this side needs to stand by its sides [m].</summary>
     public double NeededDepthM => Service.Max(NeededM);
 
-    /// <summary>How far a block is used when it stands by its sides.</summary>
+    /// <summary>How far a footing is used when it stands by its sides.</summary>
     public double SidesShare => NeededDepthM / DepthM;
 
-    /// <summary>How far a block is used when it stands by its weight; infinite when nothing presses it down.</summary>
+    /// <summary>The load that turns it hardest about its edge.</summary>
+    public FootLoad Tipped => Ground.MaxBy(TippingShare)!;
+
+    /// <summary>How far a footing is used when it stands by its weight; infinite when nothing presses it down.</summary>
     public double WeightShare => Math.Max(Ground.Max(TippingShare), Service.Max(OffMiddleShare));
 
     /// <summary>Whether it stands by its sides.</summary>
     public bool IsHeldBySides => SidesShare <= 1 || SidesShare <= WeightShare;
 
-    /// <summary>How far a block is used against turning over.</summary>
+    /// <summary>How far a footing is used against turning over.</summary>
     public double TurningShare => SidesShare <= 1 ? SidesShare : Math.Min(SidesShare, WeightShare);
 
-    /// <summary>Largest pressure under a block [kPa]: straight down where its sides take the moment, off the middle where its weight does.</summary>
-    public double BearingKPa => Service.Max(IsHeldBySides || WeightShare > 1 ? StraightKPa : OffMiddleKPa);
+    /// <summary>The load that pushes it along hardest.</summary>
+    public FootLoad Pushed => Slid.MaxBy(SlidingShareOf)!;
+
+    /// <summary>How far base and sides are used against being pushed along, where the weight stands against turning over.</summary>
+    public double SlidingShare => Slid.Max(SlidingShareOf);
+
+    /// <summary>What base and sides hold against being pushed along under the load that pushes hardest [kN].</summary>
+    public double SlideHeldKN => SlideKN(Pushed);
+
+    /// <summary>The largest use of the ground under it.</summary>
+    public BearingUse Bearing => Uses().MaxBy(use => use.UseShare)!;
 
     /// <summary>Whether it holds.</summary>
     public bool Holds =>
-        PullKN <= Uplift.HoldingFactor * WeightKN && TurningShare <= 1 && BearingKPa <= Soil.BearingKPa;
+        PullKN <= Uplift.HoldingFactor * WeightKN
+        && TurningShare <= 1
+        && (SidesShare <= 1 || SlidingShare <= 1)
+        && Uses().All(use => use.UseShare <= 1);
 
-    /// <summary>A block under the columns of a rack in a gust.</summary>
+    /// <summary>Footings under the columns of a rack in a gust.</summary>
     /// <param name="rack">The analysed rack.</param>
-    /// <param name="soil">The soil.</param>
-    /// <param name="block">The block.</param>
+    /// <param name="soil">The ground.</param>
+    /// <param name="block">One footing.</param>
     /// <param name="gustKNPerM2">Gust [kN/m2].</param>
-    /// <returns>The checked block.</returns>
-    public static FootingStrength Of(RackStrength rack, SoilClass soil, FootingBlock block, double gustKNPerM2) =>
-        new(
+    /// <param name="form">Shape of the footings.</param>
+    /// <returns>The checked footings.</returns>
+    public static FootingStrength Of(
+        RackStrength rack,
+        FootingGround soil,
+        FootingBlock block,
+        double gustKNPerM2,
+        FootingForm form = FootingForm.Block
+    )
+    {
+        var groups = FootGroups.Of(rack.Rack.Skeleton, form);
+        return new(
             soil,
             block,
-            FootLoad.Of(rack, rack.Combinations.Ground, gustKNPerM2),
-            FootLoad.Of(rack, rack.Combinations.Service, gustKNPerM2)
+            FootLoad.Of(rack, rack.Combinations.Ground, gustKNPerM2, groups),
+            FootLoad.Of(rack, rack.Combinations.Service, gustKNPerM2, groups)
         );
+    }
 
-    /// <summary>The class of a kind of soil: the firmer rock is not presumed, and untested ground is the weakest.</summary>
-    /// <param name="soil">Kind of soil; null when unknown.</param>
-    /// <returns>The class.</returns>
-    public static SoilClass ClassOf(SoilKind? soil) =>
-        SoilClass.Of(
-            soil switch
-            {
-                SoilKind.Rock => 2,
-                SoilKind.Gravel => 3,
-                SoilKind.Sand => 4,
-                _ => 5,
-            }
-        );
-
-    /// <summary>Depth by Broms with a safety of 2, for comparison [m]; null in rock.</summary>
+    /// <summary>Depth by Broms with a safety of 2, for comparison [m]; null in rock, and where the depth itself is by Broms.</summary>
     public double? BromsDepthM()
     {
         const double Safety = ShortPile.UsualSafetyFactor;
-        return Soil.Number switch
+        return Soil switch
         {
-            <= 2 => null,
-            5 => Service.Max(load =>
+            { IsTested: true } or { Class.Number: <= 2 } => null,
+            { Class.Number: 5 } => Service.Max(load =>
                 ShortPile.ClayDepthM(Safety * load.SideKN, Safety * load.MomentKNm, SideM, ClayKPa)
             ),
             _ => Service.Max(load =>
@@ -107,31 +140,97 @@ public sealed record FootingStrength(
         };
     }
 
-    private double NeededM(FootLoad load) =>
-        PierInSoil.FreeDepthM(load.SideKN, load.MomentKNm, SideM * Math.Sqrt(2), Soil.LateralKNPerM3);
+    /// <summary>Largest design pressure straight under it [kPa], for the concrete.</summary>
+    public double DesignKPa => Ground.Max(load => Math.Max(0, load.DownKN) + (s_weightFactors[^1] * DryKN)) / AreaM2;
 
-    // Moment about the toe over what the least weight holds against it.
-    private double TippingShare(FootLoad load)
-    {
-        var downKN = load.DownKN + (Uplift.HoldingFactor * WeightKN);
-        var (along, across) = load.AtKNm(DepthM);
-        return downKN > 0 ? Math.Max(along, across) / (downKN * SideM / 2) : double.PositiveInfinity;
-    }
+    private double NeededM(FootLoad load) => Soil.SideDepthM(load, SideM);
+
+    // Moment about the edge over what the least weight holds against it.
+    private double TippingShare(FootLoad load) =>
+        OverturningShare(load, load.DownKN + (Uplift.HoldingFactor * WeightKN), 2);
 
     // EN 1997-1, 6.5.4: no further off the middle than a third of the side.
-    private double OffMiddleShare(FootLoad load)
+    private double OffMiddleShare(FootLoad load) => OverturningShare(load, load.DownKN + WeightKN, 3);
+
+    private double OverturningShare(FootLoad load, double downKN, double part)
     {
-        var downKN = load.DownKN + WeightKN;
         var (along, across) = load.AtKNm(DepthM);
-        return downKN > 0 ? Math.Max(along, across) / (downKN * SideM / 3) : double.PositiveInfinity;
+        return downKN > 0
+            ? Math.Max(along / (downKN * AcrossM / part), across / (downKN * AlongM / part))
+            : double.PositiveInfinity;
     }
 
-    private double StraightKPa(FootLoad load) => Math.Max(0, load.DownKN + WeightKN) / (SideM * SideM);
+    // Loads that go with the resistance: with partial factors where the strength was tested.
+    private IReadOnlyList<FootLoad> Slid => Soil.IsTested ? Ground : Service;
 
-    private double OffMiddleKPa(FootLoad load)
+    private double SlidingShareOf(FootLoad load) => load.SideKN == 0 ? 0 : load.SideKN / SlideKN(load);
+
+    // The base, and the presumed pressure on one side, which is allowed as it is.
+    private double SlideKN(FootLoad load)
     {
-        var downKN = load.DownKN + WeightKN;
+        var downKN = Math.Max(0, load.DownKN + (Uplift.HoldingFactor * WeightKN));
+        var sides = Soil.Class.LateralKNPerM3 * DepthM * DepthM * SideM / 2;
+        return sides
+            + (Soil.IsTested ? Soil.TestedSlideKN(downKN, AreaM2) : Sliding.PresumedKN(downKN, AreaM2, Soil.Class));
+    }
+
+    private IEnumerable<BearingUse> Uses()
+    {
+        var upright = IsHeldBySides || WeightShare > 1;
+        if (Soil.ReportKPa is not null || !Soil.IsTested || Soil.IsFelt)
+        {
+            foreach (var load in Service)
+            {
+                yield return new(load, PressureKPa(load, DryKN, upright), Soil.AllowedKPa, false);
+            }
+        }
+
+        if (Soil.IsTested && Soil.ReportKPa is null)
+        {
+            foreach (var load in Ground)
+            {
+                foreach (var factor in s_weightFactors)
+                {
+                    yield return Tested(load, factor * DryKN, upright);
+                }
+            }
+        }
+    }
+
+    private BearingUse Tested(FootLoad load, double weightKN, bool upright)
+    {
+        var downKN = load.DownKN + weightKN;
+        if (!(downKN > 0))
+        {
+            return new(load, 0, 0, true);
+        }
+
+        var (along, across) = upright ? (0, 0) : load.AtKNm(DepthM);
+        var (width, length) = (AcrossM - (2 * along / downKN), AlongM - (2 * across / downKN));
+        if (width < 0.05 || length < 0.05)
+        {
+            return new(load, double.PositiveInfinity, 0, true);
+        }
+
+        var part = new PadLoad(
+            width,
+            length,
+            downKN,
+            upright ? 0 : Math.Abs(load.AcrossKN),
+            upright ? 0 : Math.Abs(load.AlongKN)
+        );
+        return new(load, downKN / part.AreaM2, Soil.ResistanceKPa(part, DepthM), true);
+    }
+
+    private double PressureKPa(FootLoad load, double weightKN, bool upright)
+    {
+        var downKN = load.DownKN + weightKN;
+        if (upright)
+        {
+            return Math.Max(0, downKN) / AreaM2;
+        }
+
         var (along, across) = load.AtKNm(DepthM);
-        return EccentricBearing.MeyerhofKPa(downKN, along / downKN, across / downKN, SideM, SideM);
+        return EccentricBearing.MeyerhofKPa(downKN, along / downKN, across / downKN, AcrossM, AlongM);
     }
 }

@@ -167,10 +167,9 @@ internal static class RackTakeoff
     /// <summary>Cement, sand, stone, digging and labour of the footings.</summary>
     public static IEnumerable<QuantityLine> Concrete(Footings footings)
     {
-        var block = footings.Block;
         var ordered = footings.ConcreteM3 * (1 + Footings.WasteShare);
         var origin = Invariant(
-            $"{footings.Count} blocks of {block.LengthMm:0} x {block.WidthMm:0} x {block.DepthMm:0} mm with plinths: {footings.ConcreteM3:0.00} m3 + 5 %"
+            $"{footings.Count} footings, {Footings.Says(footings.Form, footings.Block)}, with plinths: {footings.ConcreteM3:0.00} m3 + 5 %"
         );
         yield return new(
             "cement-50kg",

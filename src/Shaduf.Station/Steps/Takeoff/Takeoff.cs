@@ -103,6 +103,9 @@ public sealed record Works(
     /// <summary>Soil of the site; null when nobody looked.</summary>
     public required SoilKind? Soil { get; init; }
 
+    /// <summary>The racks before their concrete holds them; null where no wind table goes.</summary>
+    public Erection? Erection { get; init; }
+
     /// <summary>What was chosen for main and taps, and why.</summary>
     public IEnumerable<ChoiceNote> PipeNotes =>
         [.. Taps.Notes, new("stop when the tank is full", Main.TankFull.Name, Main.TankFull.Why)];

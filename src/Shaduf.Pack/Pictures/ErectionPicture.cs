@@ -1,0 +1,146 @@
+using Shaduf.Shape;
+using Shaduf.Station;
+using Shaduf.Workshop;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>A rack's bare frame on ropes over its open pits, seen along the row.</summary>
+public static class ErectionPicture
+{
+    // Logs that are buried as anchors.
+    private const double LogMm = 300;
+    private const double LogDepthMm = 800;
+
+    /// <summary>Composes the picture from the solid model.</summary>
+    /// <param name="erection">The works.</param>
+    /// <param name="size">Size of the picture, at least 100 x 90 mm.</param>
+    /// <returns>The picture, to scale.</returns>
+    public static Scene Of(Erection erection, PaperSize size)
+    {
+        var rack = erection.Rack;
+        var view = new RackEnd(rack, rack.TubePlacesMm[0]);
+        var heads = Heads(view);
+        var middles = Middles(erection.Footings, view);
+        var halfMm = erection.Footings.Block.WidthMm / 2;
+        var (left, right) = (
+            Anchor(heads[0], -1, middles[0] - halfMm, view),
+            Anchor(heads[^1], 1, middles[^1] + halfMm, view)
+        );
+        var depthMm = Math.Max(LogDepthMm + LogMm, erection.Footings.Block.DepthMm);
+        var scale = Math.Max(
+            BookScale.FittingOneToFactor(right.XMm - left.XMm + 1200, size.WidthMm - 6),
+            BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 34)
+        );
+        var originMm = ((size.WidthMm - ((right.XMm - left.XMm) / scale)) / 2) - (left.XMm / scale);
+        var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 14 + (view.TopMm / scale))));
+        Ground(site, erection, view, (left, right));
+        foreach (var part in view.Parts)
+        {
+            RackEnd.Tube(site, part);
+        }
+
+        Rope(site, heads[0], left);
+        Rope(site, heads[^1], right);
+        Labels(site, erection, left, (heads[^1], right));
+        var drawn = site.Builder.Build().Bounds()!.Value;
+        site.Builder.Text(
+            new(site.At(left).XMm, drawn.BottomMm + 5),
+            Invariant($"1:{scale:0.##}, millimetres; modules are not on yet"),
+            TextStyle.Small
+        );
+        return site.Builder.Build("the frame on ropes over its open pits");
+    }
+
+    // Heads of the columns, from the low edge to the high one.
+    private static IReadOnlyList<SitePoint> Heads(RackEnd view) =>
+        [
+            .. view
+                .Parts.Where(part => part.Mark[0] == 'C')
+                .Select(part => part.Shape.Start.ZMm > part.Shape.End.ZMm ? part.Shape.Start : part.Shape.End)
+                .Select(RackEnd.At)
+                .OrderBy(head => head.XMm),
+        ];
+
+    // Middles of the pits: one beam under all columns that are seen, or a pit for each.
+    private static IReadOnlyList<double> Middles(Footings footings, RackEnd view) =>
+        footings.Form == FootingForm.Beam ? [(view.ColumnsMm[0] + view.ColumnsMm[^1]) / 2] : view.ColumnsMm;
+
+    // Where the ground is met at the slope of the ropes, near enough on falling ground; clear of the pits.
+    private static SitePoint Anchor(SitePoint head, int side, double pitMm, RackEnd view)
+    {
+        var run = (head.YMm - view.GroundMm(head.XMm)) / Math.Tan(Erection.RopeDeg * Math.PI / 180);
+        var x = side * Math.Max(side * (head.XMm + (side * run)), (side * pitMm) + Erection.ClearOfPitMm);
+        return new(x, view.GroundMm(x));
+    }
+
+    private static void Ground(
+        SiteView site,
+        Erection erection,
+        RackEnd view,
+        (SitePoint Left, SitePoint Right) anchors
+    )
+    {
+        var block = erection.Footings.Block;
+        var middles = Middles(erection.Footings, view);
+        var edge = new List<SitePoint> { new(anchors.Left.XMm - 500, view.GroundMm(anchors.Left.XMm - 500)) };
+        foreach (var middle in middles)
+        {
+            var (from, to, level) = (middle - (block.WidthMm / 2), middle + (block.WidthMm / 2), view.GroundMm(middle));
+            edge.AddRange([
+                new(from, level),
+                new(from, level - block.DepthMm),
+                new(to, level - block.DepthMm),
+                new(to, level),
+            ]);
+        }
+
+        edge.Add(new(anchors.Right.XMm + 500, view.GroundMm(anchors.Right.XMm + 500)));
+        site.Polyline(Layer.Ground, edge);
+        foreach (var anchor in new[] { anchors.Left, anchors.Right })
+        {
+            site.Rectangle(
+                Layer.Outline,
+                new(anchor.XMm - (LogMm / 2), anchor.YMm - LogDepthMm),
+                new(anchor.XMm + (LogMm / 2), anchor.YMm - LogDepthMm - LogMm)
+            );
+            site.Line(Layer.Thin, anchor, new(anchor.XMm, anchor.YMm - LogDepthMm));
+        }
+
+        var pit = view.GroundMm(middles[^1]);
+        site.Leader(
+            new(middles[^1] + (block.WidthMm / 2), pit - (block.DepthMm / 2)),
+            6,
+            4,
+            Invariant($"open pit, {block.DepthMm:0} deep")
+        );
+    }
+
+    private static void Rope(SiteView site, SitePoint head, SitePoint anchor) => site.Line(Layer.Centre, head, anchor);
+
+    private static void Labels(
+        SiteView site,
+        Erection erection,
+        SitePoint left,
+        (SitePoint Head, SitePoint Anchor) right
+    )
+    {
+        site.Leader(
+            Between(right.Head, right.Anchor, 0.4),
+            14,
+            -6,
+            Invariant(
+                $"{erection.RopesASide} ropes to each side, {erection.RopeKN:0.0} kN in each,\nbreaking load {5 * erection.RopeKN:0} kN, {Erection.RopeDeg:0} deg from level or flatter"
+            )
+        );
+        site.Leader(
+            new(left.XMm, left.YMm - LogDepthMm - (LogMm / 2)),
+            8,
+            9,
+            Invariant($"buried log, pulled up with\n{GuyRope.UpKN(erection.RopeKN, Erection.RopeDeg):0.0} kN")
+        );
+    }
+
+    private static SitePoint Between(SitePoint from, SitePoint to, double share) =>
+        new(from.XMm + ((to.XMm - from.XMm) * share), from.YMm + ((to.YMm - from.YMm) * share));
+}

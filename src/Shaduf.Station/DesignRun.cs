@@ -125,6 +125,7 @@ public static class DesignRun
             EconomicMain = EconomicMain.Of(ground, sizing),
             CoverM = survey["cover"],
             Soil = brief.Site.Soil,
+            PoleBlock = PoleBlock.Of(guard, brief.Site, survey),
             Erection = racks.Taken.Strength is { } strength
                 ? new(rack, footings, strength.Wind, survey.Climate.AirDegC)
                 : null,
@@ -178,6 +179,7 @@ public static class DesignRun
             .. FootingFindings.Of(works.Footings, works.RackChoice.Taken.Strength, design.Brief.Site),
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
             .. GuardFindings.Of(works.Guard),
+            .. works.PoleBlock is { } pole ? [pole.Finding()] : Array.Empty<Finding>(),
             .. works.Main.Findings(table.FullFlowM3PerH),
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
             .. works.TapStands is { } stands ? [stands.Drainage()] : Array.Empty<Finding>(),
@@ -210,6 +212,11 @@ public static class DesignRun
         if (design.Works.Erection is { } erection)
         {
             yield return ErectionWorking.Show(erection);
+        }
+
+        if (design.Works.PoleBlock is { } pole)
+        {
+            yield return pole.Show();
         }
 
         foreach (var sheet in GuardWorking.Show(design.Works.Guard))

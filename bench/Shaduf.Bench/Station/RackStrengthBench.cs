@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Shaduf.Ground;
 using Shaduf.Station;
 
 namespace Shaduf.Bench.Station;
@@ -9,6 +10,7 @@ public class RackStrengthBench
 {
     private Design design = null!;
     private SizingGround ground = null!;
+    private RackStrength strength = null!;
 
     [GlobalSetup]
     public void Prepare()
@@ -21,6 +23,7 @@ public class RackStrengthBench
 
         var file = StationFile.Read(Path.Combine(folder.FullName, "examples", "hilltop-village", "station.yaml"));
         design = DesignRun.Run(file);
+        strength = design.Works.RackChoice.Taken.Strength!;
         ground = new(
             file.Brief,
             design.Survey,
@@ -35,6 +38,10 @@ public class RackStrengthBench
     [Benchmark]
     public RackStrength? AnalysedAndChecked() =>
         RackStrength.Of(design.Works.Rack, ground.Brief, ground.Survey, ground.Shelf);
+
+    [Benchmark]
+    public FootingBlock? FootingsChosen() =>
+        FootingChoice.Least(strength, FootingGround.Of(ground.Brief.Site), null, null)?.Block;
 
     [Benchmark]
     public RackChoice Chosen() =>

@@ -46,6 +46,7 @@ internal static class GuardChapter
                 yield return new Figure(
                     LightColumnPicture.Of(column, PicturePaper.Half).Trimmed(),
                     "Foot of a light column. Cast the bolts with a template of the plate; level the plate on the lower nuts, fill under it with stiff mortar and leave a gap for water to run out; tighten the upper nuts and lock them."
+                        + BlockText(design.Works.PoleBlock)
                 );
             }
         }
@@ -55,6 +56,13 @@ internal static class GuardChapter
         yield return new Heading(3, "How to find out the soil's resistivity, and whether the earth is good");
         yield return new Bullets([.. HowToMeasure(guard.Earth).Select(RichText.From)]);
     }
+
+    private static string BlockText(PoleBlock? pole) =>
+        pole is null
+            ? ""
+            : Invariant(
+                $" Its block: {pole.Block.LengthMm:0} x {pole.Block.WidthMm:0} mm, {pole.Block.DepthMm:0} mm deep, cast against grown ground."
+            );
 
     private static string Summary(Guard guard)
     {

@@ -12,6 +12,9 @@ public static class ErectionPicture
     private const double LogMm = 300;
     private const double LogDepthMm = 800;
 
+    // Room for the labels on the right.
+    private const double LabelsMm = 72;
+
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="erection">The works.</param>
     /// <param name="size">Size of the picture, at least 100 x 90 mm.</param>
@@ -29,10 +32,10 @@ public static class ErectionPicture
         );
         var depthMm = Math.Max(LogDepthMm + LogMm, erection.Footings.Block.DepthMm);
         var scale = Math.Max(
-            BookScale.FittingOneToFactor(right.XMm - left.XMm + 1200, size.WidthMm - 6),
+            BookScale.FittingOneToFactor(right.XMm - left.XMm + 1200, size.WidthMm - LabelsMm),
             BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 34)
         );
-        var originMm = ((size.WidthMm - ((right.XMm - left.XMm) / scale)) / 2) - (left.XMm / scale);
+        var originMm = 12 - (left.XMm / scale);
         var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 14 + (view.TopMm / scale))));
         Ground(site, erection, view, (left, right));
         foreach (var part in view.Parts)

@@ -15,8 +15,8 @@ internal static class GuardTakeoff
     private const double ToDriveM = 5;
     private const double ToGateM = 3;
 
-    public static IEnumerable<QuantityLine> Of(Guard guard, Choice choice) =>
-        [.. Earth(guard, choice), .. Masts(guard), .. Light(guard), .. Fence(guard)];
+    public static IEnumerable<QuantityLine> Of(Guard guard, Choice choice, PoleBlock? pole) =>
+        [.. Earth(guard, choice), .. Masts(guard, pole), .. Light(guard), .. Fence(guard)];
 
     private static IEnumerable<QuantityLine> Earth(Guard guard, Choice choice)
     {
@@ -65,7 +65,7 @@ internal static class GuardTakeoff
         yield return Labour.Days("earth-wire", bareM + bondsM, "earthing");
     }
 
-    private static IEnumerable<QuantityLine> Masts(Guard guard)
+    private static IEnumerable<QuantityLine> Masts(Guard guard, PoleBlock? pole)
     {
         var lightning = guard.Lightning;
         var count = lightning.Rods.Count;
@@ -92,7 +92,14 @@ internal static class GuardTakeoff
 
         if (guard.Poles.Count > 0)
         {
-            var poles = Invariant($"{guard.Poles.Count} masts and light poles; size not checked in this version");
+            var block = pole is null
+                ? ""
+                : Invariant(
+                    $"; a light pole's is {pole.Block.LengthMm:0} x {pole.Block.WidthMm:0} mm, {pole.Block.DepthMm:0} mm deep"
+                );
+            var poles = Invariant(
+                $"{guard.Poles.Count} masts and light poles; masts not checked in this version{block}"
+            );
             yield return Line(
                 "pole-footing",
                 "concrete block for a mast or light pole, planning size",

@@ -38,7 +38,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
                 .. ArrayTakeoff.Electric(choice, works.Electrics),
                 .. RackTakeoff.Steel(works.Rack, plans),
                 .. RackTakeoff.Concrete(works.Footings),
-                .. GuardTakeoff.Of(works.Guard, choice),
+                .. GuardTakeoff.Of(works.Guard, choice, works.PoleBlock),
                 .. PipeTakeoff.Taps(works),
                 Labour.Days("commission", 1, "once"),
             ],
@@ -102,6 +102,9 @@ public sealed record Works(
 
     /// <summary>Soil of the site; null when nobody looked.</summary>
     public required SoilKind? Soil { get; init; }
+
+    /// <summary>Block of the tallest light column; null when none stands.</summary>
+    public PoleBlock? PoleBlock { get; init; }
 
     /// <summary>The racks before their concrete holds them; null where no wind table goes.</summary>
     public Erection? Erection { get; init; }

@@ -3,7 +3,11 @@ namespace Shaduf.Station.Tests;
 /// <summary>The block under the light column of the small station.</summary>
 public sealed class PoleBlockTests
 {
-    private static readonly Design s_design = SmallDesign.Of(brief => brief["site"]!["groundwater"] = "12 m");
+    private static readonly Design s_design = SmallDesign.Of(brief =>
+    {
+        brief["site"]!["groundwater"] = "12 m";
+        brief["guard"]!["lightning"] = "none";
+    });
     private static readonly PoleBlock s_block = s_design.Works.PoleBlock!;
 
     /// <summary>By hand: round tube 1.2 · 0.0761 m a metre of height, plate 1.8 on the head, gust at the lamp.</summary>

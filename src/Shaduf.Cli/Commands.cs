@@ -74,7 +74,7 @@ internal static class Commands
         };
         var command = new Command(
             "design",
-            "Designs the station and writes the pack: design.json, station-book.pdf, quantities.xlsx, year.csv."
+            "Designs the station and writes the pack: design.json, station-book.pdf, quantities.xlsx, year.csv, programme.ics."
         )
         {
             file,

@@ -3,12 +3,12 @@ using Shaduf.Station;
 
 namespace Shaduf.Pack;
 
-/// <summary>Writes the pack: <c>design.json</c>, <c>station-book.pdf</c>, <c>quantities.xlsx</c>, <c>year.csv</c>.</summary>
+/// <summary>Writes the pack: <c>design.json</c>, <c>station-book.pdf</c>, <c>quantities.xlsx</c>, <c>year.csv</c>, <c>programme.ics</c>.</summary>
 public static class PackWriter
 {
     /// <summary>Names of the files of a pack.</summary>
     public static IReadOnlyList<string> FileNames { get; } =
-    ["design.json", "station-book.pdf", "quantities.xlsx", "year.csv"];
+    ["design.json", "station-book.pdf", "quantities.xlsx", "year.csv", "programme.ics"];
 
     /// <summary>
     /// Writes the pack into a folder. All files are made first, in a folder beside it, and moved in when all of them
@@ -116,12 +116,14 @@ public static class PackWriter
     public static async Task<IReadOnlyList<(string Name, byte[] Bytes)>> FilesAsync(Design design, Stamp stamp)
     {
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        var programme = StationProgramme.Of(design, stamp.Dated);
         return
         [
             (FileNames[0], utf8.GetBytes(DesignJson.Of(design, stamp))),
             (FileNames[1], Book(design, stamp)),
             (FileNames[2], await QuantitiesBook.OfAsync(design, stamp)),
             (FileNames[3], utf8.GetBytes(YearCsv.Of(design, stamp))),
+            (FileNames[4], utf8.GetBytes(CalendarFile.Text(design, programme, stamp))),
         ];
     }
 

@@ -4,7 +4,14 @@ namespace Shaduf.Acceptance;
 
 public sealed class DesignTests
 {
-    private static readonly string[] Files = ["design.json", "quantities.xlsx", "station-book.pdf", "year.csv"];
+    private static readonly string[] Files =
+    [
+        "design.json",
+        "programme.ics",
+        "quantities.xlsx",
+        "station-book.pdf",
+        "year.csv",
+    ];
 
     [Theory]
     [InlineData("hilltop-village")]

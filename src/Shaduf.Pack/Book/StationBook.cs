@@ -49,6 +49,8 @@ public static class StationBook
                 new ChapterBreak(),
                 .. BillTables.Quantities(design),
                 new ChapterBreak(),
+                .. ProgrammeChapter.Blocks(StationProgramme.Of(design, stamp.Dated)),
+                new ChapterBreak(),
                 .. BookTables.Findings(design),
                 new ChapterBreak(),
                 .. BookTables.Workings(design),

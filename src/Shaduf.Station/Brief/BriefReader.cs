@@ -31,7 +31,7 @@ internal static class BriefReader
             "Price book, seen from this file; left out: the planning price book that comes with the program.",
             200
         );
-        var crew = RackReader.Crew(top.OptionalMap("crew", "What the crew comes with, and finds."));
+        var crew = CrewReader.Read(top.OptionalMap("crew", "What the crew comes with, and finds."));
         var brief = new Brief(
             Head(top.Map("station", "Who and where.")),
             SiteReader.Read(top.Map("site", "Place, climate, ground.")),

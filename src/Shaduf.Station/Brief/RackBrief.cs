@@ -16,15 +16,6 @@ public enum SteelBrief
     S355,
 }
 
-/// <summary>What the crew comes with, and finds.</summary>
-/// <param name="TruckBedM">Length of the truck's bed [m]; null when unknown.</param>
-/// <param name="HasPowerOnSite">Whether there is power for welding on site; null when unknown.</param>
-public sealed record CrewBrief(double? TruckBedM, bool? HasPowerOnSite)
-{
-    /// <summary>A crew of which nothing is known.</summary>
-    public static CrewBrief Unknown { get; } = new(null, null);
-}
-
 /// <summary>The steel under the modules.</summary>
 public sealed record RackBrief(
     int? Rows,

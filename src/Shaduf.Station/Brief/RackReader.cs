@@ -73,19 +73,6 @@ internal static class RackReader
         return rack;
     }
 
-    /// <summary>Reads the crew.</summary>
-    /// <param name="fields">Its mapping; null when it is left out.</param>
-    /// <returns>The crew.</returns>
-    public static CrewBrief Crew(FieldMap? fields)
-    {
-        var crew = new CrewBrief(
-            fields?.Known("truckBed", Measure.LengthM, 2, 14, "Length of the truck's bed: no piece is longer."),
-            fields?.OptionalOneOf("powerOnSite", BriefReader.YesNo, "Whether there is power for welding on site.")
-        );
-        fields?.Done();
-        return crew;
-    }
-
     private static string? ConcreteClass(FieldMap? fields) =>
         fields?.OptionalOneOf(
             "concrete",

@@ -38,7 +38,6 @@ public sealed record LifeCycle(
     private const string SetItem = "generator-kw";
     private const string HouseItem = "generator-house";
     private const string ServiceItem = "generator-service";
-    private const string LabourItem = "labour-day";
 
     /// <summary>Items of the price book that the comparison needs beside those of the bill.</summary>
     internal static IReadOnlyList<string> SetItems { get; } = [FuelItem, SetItem, HouseItem, ServiceItem];
@@ -54,7 +53,7 @@ public sealed record LifeCycle(
         string[] unpriced =
         [
             .. SetItems
-                .Append(LabourItem)
+                .Append(Labour.Item)
                 .Append(design.Choice.Pump.Name)
                 .Append(design.Choice.Drive.Name)
                 .Where(item => !book.Rates.ContainsKey(item)),
@@ -134,7 +133,7 @@ public sealed record LifeCycle(
                 + (
                     2
                     * (decimal)Labour.Days(design.Works.Source.SettingLabour, 1, "").Quantity
-                    * Rate(design, LabourItem)
+                    * Rate(design, Labour.Item)
                 )
         );
 

@@ -120,7 +120,7 @@ public sealed record Survey
         Settle("overhead", brief.Money.OverheadShare);
         Settle("markup", brief.Money.MarkupShare);
         Settle("tax", brief.Money.TaxShare);
-        foreach (var (id, given) in LifeFigures(brief.Money.Life))
+        foreach (var (id, given) in LifeFigures(brief.Money.Life).Concat(CrewFigures(brief.Rack.Crew)))
         {
             Settle(id, given);
         }
@@ -149,6 +149,14 @@ public sealed record Survey
                 ("dry-days", borehole.DryDays, borehole.ConstantTest is not null),
             ]
             : [];
+
+    private static IEnumerable<(string Id, double? Given)> CrewFigures(CrewBrief crew) =>
+        [
+            ("crew-people", crew.PeopleCount),
+            ("work-hours", crew.HoursADay),
+            ("steel-wait", crew.SteelWaitDays),
+            ("goods-wait", crew.GoodsWaitDays),
+        ];
 
     private static IEnumerable<(string Id, double? Given)> LifeFigures(LifeBrief life) =>
         [

@@ -29,6 +29,7 @@ public sealed class PackWriterTests(ExamplePacks packs) : IClassFixture<ExampleP
     [Theory]
     [InlineData("design.json")]
     [InlineData("year.csv")]
+    [InlineData("programme.ics")]
     public async Task A_failure_in_the_middle_leaves_the_old_pack_whole(string blocked)
     {
         var folder = Parent();

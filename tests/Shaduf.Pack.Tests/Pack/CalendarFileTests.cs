@@ -1,0 +1,43 @@
+using System.Text;
+using Shaduf.Station;
+
+namespace Shaduf.Pack.Tests;
+
+/// <summary>The calendar file, read back by a general reader of calendars.</summary>
+public sealed class CalendarFileTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
+{
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void Every_activity_is_read_back_with_its_days(string name)
+    {
+        var pack = packs[name];
+        var programme = StationProgramme.Of(pack.Design, pack.Stamp.Dated);
+        var calendar = Ical.Net.Calendar.Load(Encoding.UTF8.GetString(pack.Files["programme.ics"]))!;
+        Assert.Equal(programme.Activities.Count, calendar.Events.Count);
+        foreach (var (planned, read) in programme.Activities.Zip(calendar.Events))
+        {
+            Assert.Equal($"{pack.Design.Brief.Head.Name}: {planned.Timing.Activity.Name}", read.Summary);
+            Assert.True(read.IsAllDay);
+            Assert.Equal(DateOnly.FromDateTime(planned.Place.Start), read.Start!.Date);
+            var last = DateOnly.FromDateTime(planned.Place.Finish);
+            Assert.InRange(read.End!.Date.DayNumber - last.DayNumber, 0, 1);
+        }
+
+        Assert.Equal(calendar.Events.Count, calendar.Events.Select(each => each.Uid).Distinct().Count());
+    }
+
+    [Fact]
+    public void No_line_is_longer_than_the_format_allows_and_text_is_escaped()
+    {
+        var pack = packs["hilltop-village"];
+        var head = pack.Design.Brief.Head with { Name = "Kisima; cha, juu\\ya mlima – " + new string('ö', 90) };
+        var design = pack.Design with
+        {
+            File = pack.Design.File with { Brief = pack.Design.Brief with { Head = head } },
+        };
+        var text = CalendarFile.Text(design, StationProgramme.Of(design, pack.Stamp.Dated), pack.Stamp);
+        Assert.All(text.Split("\r\n"), line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 0, 75));
+        var read = Ical.Net.Calendar.Load(text)!.Events.First().Summary!;
+        Assert.StartsWith(head.Name, read, StringComparison.Ordinal);
+    }
+}

@@ -1,4 +1,20 @@
 using BenchmarkDotNet.Running;
+using Shaduf.Bench.Station;
+using Shaduf.Bench.Steel;
 
 // Lists the benches and runs those chosen: dotnet run -c Release --project bench/Shaduf.Bench -- --filter '*Colebrook*'
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// By processor time, for a machine that does other work besides:
+// ... -- growth docs/rack-growth.svg  a rack's time over its members, with the plot of docs/performance.md
+// ... -- racks                        the racks of the examples
+if (args is ["growth", var plot])
+{
+    RackGrowth.Write(plot);
+}
+else if (args is ["racks"])
+{
+    RackTable.Write();
+}
+else
+{
+    BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+}

@@ -4,13 +4,16 @@ using Shaduf.Station;
 
 namespace Shaduf.Bench.Station;
 
-/// <summary>Hilltop village's rack: loaded, analysed and checked in every combination; and the choice of its sections.</summary>
+/// <summary>An example's rack: loaded, analysed and checked in every combination; the choice of its form and sections; its blocks.</summary>
 [MemoryDiagnoser]
 public class RackStrengthBench
 {
     private Design design = null!;
     private SizingGround ground = null!;
     private RackStrength strength = null!;
+
+    [Params("homestead", "market-garden", "hilltop-village", "river-terrace")]
+    public string Example { get; set; } = "";
 
     [GlobalSetup]
     public void Prepare()
@@ -21,7 +24,7 @@ public class RackStrengthBench
             folder = folder.Parent!;
         }
 
-        var file = StationFile.Read(Path.Combine(folder.FullName, "examples", "hilltop-village", "station.yaml"));
+        var file = StationFile.Read(Path.Combine(folder.FullName, "examples", Example, "station.yaml"));
         design = DesignRun.Run(file);
         strength = design.Works.RackChoice.Taken.Strength!;
         ground = new(
@@ -46,4 +49,7 @@ public class RackStrengthBench
     [Benchmark]
     public RackChoice Chosen() =>
         RackChoice.Of(ground, design.Choice.Module, design.Choice.Grid, design.Choice.Facing.TiltDeg);
+
+    [Benchmark]
+    public object Footed() => FootingChoice.Of(ground, design.Works.RackChoice, design.Choice.Module);
 }

@@ -133,12 +133,18 @@ internal static class SunPaths
     private static Column? Hidden(NearThing thing, Spot eye, double turnDeg, double azimuthDeg)
     {
         const int stepsInDeg = 4;
-        bool Hides(int step) =>
-            thing.Screens.Any(screen =>
-                screen.Hides(eye, SunDirection.Of(new(90 - ((double)step / stepsInDeg), azimuthDeg)))
-            );
-        var hidden = Enumerable.Range(0, 89 * stepsInDeg).Where(Hides).ToList();
-        return hidden.Count == 0 ? null : new(turnDeg, hidden[0] / (double)stepsInDeg, (hidden[^1] + 0.5) / stepsInDeg);
+        bool Hides(int step)
+        {
+            var sun = SunDirection.Of(new(90 - ((double)step / stepsInDeg), azimuthDeg));
+            return thing.Screens.Any(screen => screen.Hides(eye, sun));
+        }
+
+        // From both ends: what lies between the lowest and the highest need not be asked.
+        var steps = Enumerable.Range(0, 89 * stepsInDeg);
+        var low = steps.FirstOrDefault(Hides, -1);
+        return low < 0
+            ? null
+            : new(turnDeg, low / (double)stepsInDeg, (steps.Reverse().First(Hides) + 0.5) / stepsInDeg);
     }
 
     /// <summary>What a thing hides in one direction.</summary>

@@ -114,9 +114,17 @@ public sealed class YearRoom
     private void Pass(int month, ReadOnlySpan<double> draw, double dayM3, ref Tank tank, YearTrace? trace)
     {
         var (asked, got, kept, left) = (0.0, 0.0, 0.0, dayM3);
-        for (var at = FirstHours[month]; at < FirstHours[month + 1]; at++)
+        var (first, next) = (FirstHours[month], FirstHours[month + 1]);
+        for (var at = first; at < next; at++)
         {
             left = at % 24 == 0 ? dayM3 : left;
+
+            // An hour in which nothing flows leaves the tank as it is.
+            if (trace is null && flowM3[at] == 0 && draw[at] == 0)
+            {
+                continue;
+            }
+
             var (hourKept, hourGot) = tank.Pass(Math.Min(flowM3[at], left), draw[at]);
             left -= hourKept;
             asked += draw[at];

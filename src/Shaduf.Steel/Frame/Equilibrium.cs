@@ -6,13 +6,13 @@ namespace Shaduf.Steel;
 internal static class Equilibrium
 {
     /// <summary>Reactions: what the members' ends need at the held nodes, less the loads that stand there.</summary>
-    internal static IReadOnlyList<Reaction> Reactions(FrameAnalysis frame, LoadCase loads, double[][] ends)
+    internal static IReadOnlyList<Reaction> Reactions(FrameAnalysis frame, LoadCase loads, double[] ends)
     {
         var needed = new double[frame.Model.Nodes.Count * 6];
         Span<double> station = stackalloc double[12];
-        for (var m = 0; m < ends.Length; m++)
+        for (var m = 0; m < frame.Members.Length; m++)
         {
-            frame.Members[m].Axes.ToStation(ends[m], station);
+            frame.Members[m].Axes.ToStation(ends.AsSpan(12 * m, 12), station);
             var member = frame.Members[m].Member;
             for (var i = 0; i < 12; i++)
             {

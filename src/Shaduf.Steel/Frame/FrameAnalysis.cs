@@ -19,7 +19,7 @@ public sealed class FrameAnalysis
     {
         (Model, Members, this.at) = (model, members, at);
         top = Tops();
-        stiffness = Assembled(i => members[i].Stiffness);
+        stiffness = Assembled((i, k) => members[i].PutStiffness(k));
         factors = stiffness.Factored();
         RequireStable();
     }
@@ -75,7 +75,7 @@ public sealed class FrameAnalysis
 
     private double[] TensionsN(FrameResult first) => [.. Members.Select((_, i) => first.MeanTensionN(i))];
 
-    private Skyline Geometric(double[] tensionN) => Assembled(i => Members[i].Geometric(tensionN[i]));
+    private Skyline Geometric(double[] tensionN) => Assembled((i, k) => Members[i].PutGeometric(tensionN[i], k));
 
     private FrameResult Solved(LoadCase loads, Skyline matrix, double[]? tensionN)
     {
@@ -198,14 +198,15 @@ public sealed class FrameAnalysis
         return tops;
     }
 
-    private Skyline Assembled(Func<int, double[]> of)
+    private Skyline Assembled(Action<int, double[]> put)
     {
-        var sum = new Skyline(top);
+        var (sum, k) = (new Skyline(top), new double[144]);
         Span<int> rows = stackalloc int[12];
         for (var m = 0; m < Members.Length; m++)
         {
             Rows(Members[m].Member, rows);
-            sum.Add(rows, of(m));
+            put(m, k);
+            sum.Add(rows, k);
         }
 
         return sum;

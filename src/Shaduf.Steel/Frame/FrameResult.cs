@@ -61,8 +61,8 @@ public sealed class FrameResult
     private readonly LoadCase loads;
     private readonly MemberLoads[] loaded;
     private readonly double[] movements;
-    private readonly double[][] ends;
-    private readonly double[][] local;
+    private readonly double[] ends; // twelve a member
+    private readonly double[] local; // twelve a member
     private readonly double[]? tensionN; // held in the geometric stiffness; null in first order
     private NodeMovement[]? moved;
 
@@ -76,8 +76,13 @@ public sealed class FrameResult
     {
         (this.frame, this.loads, this.movements, this.loaded) = (frame, loads, movements, loaded);
         this.tensionN = tensionN;
-        local = [.. frame.Members.Select((_, i) => LocalMovements(i))];
-        ends = [.. frame.Members.Select((_, i) => EndForcesOf(i))];
+        (local, ends) = (new double[12 * loaded.Length], new double[12 * loaded.Length]);
+        for (var i = 0; i < loaded.Length; i++)
+        {
+            PutLocal(i, local.AsSpan(12 * i, 12));
+            PutEnds(i, ends.AsSpan(12 * i, 12));
+        }
+
         Reactions = Equilibrium.Reactions(frame, loads, ends);
     }
 
@@ -100,7 +105,7 @@ public sealed class FrameResult
     /// <returns>Forces and moments at start and end.</returns>
     public (MemberEnd Start, MemberEnd End) EndsOf(int member)
     {
-        var p = ends[member];
+        var p = EndsAt(member);
         return (new(new(p[0], p[1], p[2]), new(p[3], p[4], p[5])), new(new(p[6], p[7], p[8]), new(p[9], p[10], p[11])));
     }
 
@@ -110,7 +115,8 @@ public sealed class FrameResult
     /// <returns>The forces; at a point load, those just before it.</returns>
     public MemberForces At(int member, double atMm)
     {
-        var (p, w) = (ends[member], loaded[member].PerMm);
+        var p = EndsAt(member);
+        var w = loaded[member].PerMm;
         var (n, y, z) = (p[0] + (w.X * atMm), p[1] + (w.Y * atMm), p[2] + (w.Z * atMm));
         var half = atMm * atMm / 2;
         var (aboutY, aboutZ) = (-p[4] - (atMm * p[2]) - (w.Z * half), -p[5] + (atMm * p[1]) + (w.Y * half));
@@ -161,8 +167,7 @@ public sealed class FrameResult
     public Point MovementMm(int member, double share)
     {
         var prepared = frame.Members[member];
-        var u = local[member];
-        var (x, y, z) = prepared.Bow(share, u);
+        var (x, y, z) = prepared.Bow(share, LocalAt(member));
         var (bowX, bowY, bowZ) = prepared.ClampedBow(share, loaded[member]);
         return (prepared.Axes.X * (x + bowX)) + (prepared.Axes.Y * (y + bowY)) + (prepared.Axes.Z * (z + bowZ));
     }
@@ -170,12 +175,13 @@ public sealed class FrameResult
     /// <summary>Mean axial force of a member, tension above 0 [N].</summary>
     /// <param name="member">Index of the member.</param>
     /// <returns>Force [N].</returns>
-    public double MeanTensionN(int member) => (ends[member][6] - ends[member][0]) / 2;
+    public double MeanTensionN(int member) => (ends[(12 * member) + 6] - ends[12 * member]) / 2;
 
     // Movement across the axis against that of the start, local axes.
     private (double YMm, double ZMm) BowMm(int member, double atMm)
     {
-        var (prepared, u) = (frame.Members[member], local[member]);
+        var prepared = frame.Members[member];
+        var u = LocalAt(member);
         var (_, y, z) = prepared.Bow(atMm / prepared.LengthMm, u);
         return (y - u[1], z - u[2]);
     }
@@ -200,38 +206,32 @@ public sealed class FrameResult
     }
 
     // Movements of both ends in local axes; released directions as the member itself moves.
-    private double[] LocalMovements(int index)
+    private void PutLocal(int index, Span<double> u)
     {
         var member = frame.Members[index];
         Span<double> station = stackalloc double[12];
         movements.AsSpan(member.Member.Start * 6, 6).CopyTo(station);
         movements.AsSpan(member.Member.End * 6, 6).CopyTo(station[6..]);
-        var u = new double[12];
         member.Axes.ToLocal(station, u);
         member.Follow(u, loaded[index].Released);
-        return u;
     }
 
-    private double[] EndForcesOf(int index)
+    private void PutEnds(int index, Span<double> forces)
     {
         var member = frame.Members[index];
-        var forces = new double[12];
-        MemberMatrix.Times(member.Local, local[index], forces);
-        for (var i = 0; i < 12; i++)
-        {
-            forces[i] += loaded[index].Condensed[i];
-        }
-
+        MemberMatrix.Times(member.Local, LocalAt(index), forces);
+        DenseVector.AddTimes(forces, loaded[index].Condensed, 1);
         if (tensionN is not null)
         {
-            var product = new double[12];
-            MemberMatrix.Times(member.GeometricLocal(tensionN[index]), local[index], product);
-            for (var i = 0; i < 12; i++)
-            {
-                forces[i] += product[i];
-            }
+            Span<double> k = stackalloc double[144];
+            Span<double> product = stackalloc double[12];
+            member.PutGeometricLocal(tensionN[index], k);
+            MemberMatrix.Times(k, LocalAt(index), product);
+            DenseVector.AddTimes(forces, product, 1);
         }
-
-        return forces;
     }
+
+    private ReadOnlySpan<double> LocalAt(int member) => local.AsSpan(12 * member, 12);
+
+    private ReadOnlySpan<double> EndsAt(int member) => ends.AsSpan(12 * member, 12);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Shaduf.Shape;
 
 namespace Shaduf.Steel;
@@ -55,12 +56,13 @@ internal readonly record struct MemberAxes(Point X, Point Y, Point Z)
         }
     }
 
-    /// <summary>Turns a 12 x 12 matrix from local axes into the station: Tᵀ·k·T.</summary>
-    internal double[] ToStation(double[] local)
+    /// <summary>Turns a 12 x 12 matrix from local axes into the station, in place or beside it: Tᵀ·k·T.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal void MatrixToStation(ReadOnlySpan<double> local, Span<double> station)
     {
         Span<double> column = stackalloc double[12];
         Span<double> turned = stackalloc double[12];
-        var half = new double[144];
+        Span<double> half = stackalloc double[144];
         for (var j = 0; j < 12; j++)
         {
             for (var i = 0; i < 12; i++)
@@ -75,13 +77,10 @@ internal readonly record struct MemberAxes(Point X, Point Y, Point Z)
             }
         }
 
-        var station = new double[144];
         for (var i = 0; i < 12; i++)
         {
-            ToStation(half.AsSpan(i * 12, 12), station.AsSpan(i * 12, 12));
+            ToStation(half.Slice(i * 12, 12), station.Slice(i * 12, 12));
         }
-
-        return station;
     }
 
     private static Point Cross(Point a, Point b) =>

@@ -4,9 +4,9 @@ namespace Shaduf.Steel;
 internal sealed class MemberLoads
 {
     private static readonly MemberLoads None = new();
-    private readonly double[] released = new double[12];
+    private readonly double[] released;
 
-    private MemberLoads() { }
+    private MemberLoads() => released = new double[12];
 
     private MemberLoads(PreparedMember member, Force perMm, IReadOnlyList<PointLoad> points)
     {
@@ -21,7 +21,8 @@ internal sealed class MemberLoads
             MemberMatrix.AddPoint(Condensed, force, atMm, member.LengthMm);
         }
 
-        for (var i = 0; i < member.Released.Count; i++)
+        released = new double[member.Released.Count];
+        for (var i = 0; i < released.Length; i++)
         {
             released[i] = Condensed[member.Released[i].At];
             member.Released[i].Condense(Condensed);

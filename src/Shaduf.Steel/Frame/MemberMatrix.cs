@@ -26,13 +26,12 @@ internal static class MemberMatrix
 
     /// <summary>Geometric stiffness of a beam under an axial force, tension above 0 [N].</summary>
     /// <source>Consistent form with cubic shapes: Przemieniecki 1968, chapter 15.</source>
-    internal static double[] Geometric(double tensionN, double lengthMm)
+    internal static void Geometric(double tensionN, double lengthMm, Span<double> k)
     {
-        var k = new double[Size * Size];
+        k.Clear();
         var coefficients = (36.0, 3 * lengthMm, 4 * lengthMm * lengthMm, -lengthMm * lengthMm);
         Bend(k, tensionN / (30 * lengthMm), coefficients, (1, 5, 1));
         Bend(k, tensionN / (30 * lengthMm), coefficients, (2, 4, -1));
-        return k;
     }
 
     /// <summary>Adds the end forces that hold a clamped beam under an even load [N/mm].</summary>
@@ -115,15 +114,15 @@ internal static class MemberMatrix
 
     // One plane of bending: movement v, turning r; the sign is that of the coupling between both.
     private static void Bend(
-        double[] k,
+        Span<double> k,
         double factor,
         (double Move, double Mixed, double Near, double Far) by,
         (int V, int R, int Sign) plane
     )
     {
         var (v, r, sign) = plane;
-        int[] at = [v, r, v + 6, r + 6];
-        double[] rows =
+        ReadOnlySpan<int> at = [v, r, v + 6, r + 6];
+        ReadOnlySpan<double> rows =
         [
             by.Move,
             sign * by.Mixed,

@@ -5,7 +5,6 @@ namespace Shaduf.Steel;
 /// <param name="LengthMm">Its length [mm].</param>
 /// <param name="Axes">Its axes.</param>
 /// <param name="Local">Its stiffness in local axes, releases taken out.</param>
-/// <param name="Stiffness">The same in the axes of the station.</param>
 /// <param name="Released">How released directions follow.</param>
 /// <param name="StretchN">E·A [N].</param>
 /// <param name="BendingYNMm2">E·I about local y [N·mm2].</param>
@@ -15,7 +14,6 @@ internal sealed record PreparedMember(
     double LengthMm,
     MemberAxes Axes,
     double[] Local,
-    double[] Stiffness,
     IReadOnlyList<ReleasedRow> Released,
     double StretchN,
     double BendingYNMm2,
@@ -34,7 +32,6 @@ internal sealed record PreparedMember(
             lengthMm,
             axes,
             local,
-            axes.ToStation(local),
             released,
             model.ElasticModulusNPerMm2 * member.Section.AreaMm2,
             model.ElasticModulusNPerMm2 * member.Section.InertiaYMm4,
@@ -42,36 +39,43 @@ internal sealed record PreparedMember(
         );
     }
 
-    /// <summary>Geometric stiffness in the axes of the station under a tension [N].</summary>
-    internal double[] Geometric(double tensionN) => Axes.ToStation(GeometricLocal(tensionN));
+    /// <summary>Puts the stiffness in the axes of the station into room for it.</summary>
+    internal void PutStiffness(Span<double> k) => Axes.MatrixToStation(Local, k);
+
+    /// <summary>Puts the geometric stiffness in the axes of the station under a tension [N] into room for it.</summary>
+    internal void PutGeometric(double tensionN, Span<double> k)
+    {
+        PutGeometricLocal(tensionN, k);
+        Axes.MatrixToStation(k, k);
+    }
 
     /// <summary>
-    /// Geometric stiffness in local axes. Released directions follow the others as the elastic member makes them, so
-    /// that they drop out of it: Cᵀ·k_G·C.
+    /// Puts the geometric stiffness in local axes into room for it. Released directions follow the others as the
+    /// elastic member makes them, so that they drop out of it: Cᵀ·k_G·C.
     /// </summary>
-    internal double[] GeometricLocal(double tensionN)
+    internal void PutGeometricLocal(double tensionN, Span<double> k)
     {
-        var k = MemberMatrix.Geometric(tensionN, LengthMm);
+        MemberMatrix.Geometric(tensionN, LengthMm, k);
         if (Released.Count == 0)
         {
-            return k;
+            return;
         }
 
         Span<double> shape = stackalloc double[12];
         Span<double> forces = stackalloc double[12];
-        var shapes = new double[144];
+        Span<double> shapes = stackalloc double[144];
         for (var j = 0; j < 12; j++)
         {
             shape.Clear();
             shape[j] = 1;
             Follow(shape, []);
-            shape.CopyTo(shapes.AsSpan(j * 12, 12));
+            shape.CopyTo(shapes.Slice(j * 12, 12));
         }
 
-        var condensed = new double[144];
+        Span<double> condensed = stackalloc double[144];
         for (var j = 0; j < 12; j++)
         {
-            MemberMatrix.Times(k, shapes.AsSpan(j * 12, 12), forces);
+            MemberMatrix.Times(k, shapes.Slice(j * 12, 12), forces);
             for (var i = 0; i < 12; i++)
             {
                 var sum = 0.0;
@@ -84,7 +88,7 @@ internal sealed record PreparedMember(
             }
         }
 
-        return condensed;
+        condensed.CopyTo(k);
     }
 
     /// <summary>Sets the movements of released directions from the others, the last taken out first.</summary>

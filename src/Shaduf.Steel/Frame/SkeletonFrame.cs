@@ -29,9 +29,7 @@ public sealed record SkeletonFrame(
 
     private readonly int[][] spansOf =
     [
-        .. Skeleton.Members.Select(
-            (_, i) => Enumerable.Range(0, Spans.Count).Where(s => Spans[s].Member == i).ToArray()
-        ),
+        .. ByMember(Skeleton.Members.Count, Spans),
     ];
 
     // Axes nearer than this are taken to meet: a stiff link as short as that would cost figures.
@@ -112,6 +110,12 @@ public sealed record SkeletonFrame(
         return isStart ? Model.Members[span].Start : Model.Members[span].End;
     }
 
+    private static IEnumerable<int[]> ByMember(int memberCount, IReadOnlyList<FrameSpan> spans)
+    {
+        var alike = Enumerable.Range(0, spans.Count).ToLookup(span => spans[span].Member);
+        return Enumerable.Range(0, memberCount).Select(member => alike[member].ToArray());
+    }
+
     private static void Mark(SortedSet<double>[] stations, int member, double atMm)
     {
         if (stations[member].GetViewBetween(atMm - SameMm, atMm + SameMm).Count == 0)
@@ -189,28 +193,23 @@ public sealed record SkeletonFrame(
             return nodes.Count - 1;
         }
 
-        // Joints whose axes meet share a node.
+        // Joints whose axes meet share a node: that of the first.
         private void Merge()
         {
+            var goesInto = Enumerable.Range(0, nodes.Count).ToArray();
+            int Last(int node) => goesInto[node] == node ? node : goesInto[node] = Last(goesInto[node]);
             foreach (var joint in skeleton.Joints.Where(joint => (joint.AtFirst - joint.AtSecond).LengthMm <= MeetMm))
             {
-                var (keep, drop) = (NodeOf(joint.First, joint.AtFirst), NodeOf(joint.Second, joint.AtSecond));
-                foreach (var row in places)
-                {
-                    for (var i = 0; i < row.Length; i++)
-                    {
-                        row[i] = row[i].Node == drop ? (row[i].AtMm, keep) : row[i];
-                    }
-                }
+                goesInto[Last(NodeOf(joint.Second, joint.AtSecond))] = Last(NodeOf(joint.First, joint.AtFirst));
             }
 
-            var used = places.SelectMany(row => row.Select(place => place.Node)).Distinct().Order().ToList();
-            var number = used.Select((node, i) => (node, i)).ToDictionary(pair => pair.node, pair => pair.i);
+            var used = Enumerable.Range(0, nodes.Count).Where(node => goesInto[node] == node).ToList();
+            var number = used.Index().ToDictionary(each => each.Item, each => each.Index);
             foreach (var row in places)
             {
                 for (var i = 0; i < row.Length; i++)
                 {
-                    row[i] = (row[i].AtMm, number[row[i].Node]);
+                    row[i] = (row[i].AtMm, number[Last(row[i].Node)]);
                 }
             }
 

@@ -34,7 +34,12 @@ public sealed record EconomicMain(IReadOnlyList<MainCost> Mains)
             ];
         }
 
-        return new([.. mains.Select(main => CostOf(ground, main, choice.Pump, sizing.Table.FullFlowM3PerH))]);
+        return new([
+            .. mains
+                .AsParallel()
+                .AsOrdered()
+                .Select(main => CostOf(ground, main, choice.Pump, sizing.Table.FullFlowM3PerH)),
+        ]);
     }
 
     private static MainCost CostOf(SizingGround ground, MainLay main, PumpCard pump, double flowM3PerH)

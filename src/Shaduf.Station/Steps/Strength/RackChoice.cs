@@ -70,9 +70,13 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
         var counts = search.Tubes(usual.TubePlacesMm.Count, MostMoreTubes).ToList();
         foreach (var lines in search.Lines)
         {
-            // One line that does not hold with most tubes holds with none fewer.
-            var inOrder = lines == 1 && search.Lines.Count > 1 ? counts.AsEnumerable().Reverse() : counts;
-            foreach (var tubes in inOrder)
+            // What does not hold with most tubes holds with none fewer: one line, which seldom holds, is asked that
+            // first, two lines as soon as the customary number does not hold.
+            var inOrder =
+                lines == 1 && search.Lines.Count > 1
+                    ? counts.AsEnumerable().Reverse()
+                    : [.. counts.Take(1), counts[^1], .. counts];
+            foreach (var tubes in inOrder.Distinct())
             {
                 var best = tried
                     .Where(each => each.Holds)
@@ -82,7 +86,7 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
                 if (search.Sized(usual.Form with { Lines = lines, TubeCount = tubes }, best) is { } sized)
                 {
                     tried.Add(sized);
-                    if (lines == 1 && search.Lines.Count > 1 && !sized.Holds)
+                    if (tubes == counts[^1] && !sized.Holds)
                     {
                         break;
                     }

@@ -10,6 +10,9 @@ namespace Shaduf.Parts;
 /// <param name="SplicesMm">Distances of its splices from the start; empty when one bar is long enough [mm].</param>
 public sealed record Part(string Mark, string Role, Section Section, Cut Shape, IReadOnlyList<double> SplicesMm)
 {
+    /// <summary>Whether good places for a splice lie further apart than a piece is long, so that whole bars were laid.</summary>
+    public bool IsSplicedAnywhere { get; init; }
+
     /// <summary>Length to order and cut: long point to long point [mm].</summary>
     public double LengthMm => Shape.LongPointMm;
 
@@ -64,7 +67,10 @@ public sealed record Part(string Mark, string Role, Section Section, Cut Shape, 
             section,
             shape,
             isTurned ? [.. splices.Select(at => shape.LongPointMm - at).Order()] : splices
-        );
+        )
+        {
+            IsSplicedAnywhere = !SplicePlaces.AreGood(splices, shape.LongPointMm, supportsMm),
+        };
     }
 
     /// <summary>

@@ -178,7 +178,9 @@ public static class DesignRun
             .. RackFindings.Of(works.RackChoice, choice.Module, design.Brief.Rack.Way),
             .. FootingFindings.Of(works.Footings, works.RackChoice.Taken.Strength, design.Brief.Site),
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
+            .. works.Footings.Hold?.Findings(design.Brief.Site.Wind is not null) ?? [],
             .. GuardFindings.Of(works.Guard),
+            .. works.Guard.ColumnStrength is { } column ? LightColumnFindings.Of(column, design.Brief.Site.Soil) : [],
             .. works.PoleBlock is { } pole ? [pole.Finding()] : Array.Empty<Finding>(),
             .. works.Main.Findings(table.FullFlowM3PerH),
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
@@ -207,6 +209,11 @@ public static class DesignRun
         )
         {
             yield return sheet;
+        }
+
+        if (design.Works.Footings.Hold is { } hold)
+        {
+            yield return hold.Show();
         }
 
         if (design.Works.Erection is { } erection)

@@ -46,6 +46,12 @@ internal static class RackChapter
                 FindingStatus.Unchecked,
                 "The strength of this rack is not checked: its tilt is beyond the method. Do not build from these pages before an engineer has designed it for the wind of the place."
             ),
+            { Holds: false, Strength.Wind.IsKnown: false } => new(
+                FindingStatus.Unchecked,
+                Invariant(
+                    $"The wind speed of the place is not known, and at the planning speed of {taken.Strength.Wind.BasicMPerS:0.#} m/s this rack does not hold. Find the speed out before buying steel; 'Rack: forces and checks' and the findings say up to which speed it holds, and what would hold more."
+                )
+            ),
             { Holds: false } => new(
                 FindingStatus.Stop,
                 "This rack does not hold the wind that it is checked for. Do not build it: see 'Rack: forces and checks' and the findings for what would hold."

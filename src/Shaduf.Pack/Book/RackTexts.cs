@@ -40,6 +40,16 @@ internal static class RackTexts
             );
         }
 
+        yield return Invariant(
+            $"Foot of a column: two offcuts {Rack.FootMark} of {rack.Sections.Tube.Name}, {rack.Sections.Column.SideMm:0} mm long, lie across it on either side, flush with its end, each welded along its upper and its lower edge. They hold the column down: no column goes into concrete without them."
+        );
+        if (rack.Skeleton.Joints.Any(joint => joint.HasCap))
+        {
+            yield return Invariant(
+                $"Head of a column: the column is wider than the tube across. Close it with a plate {rack.Sections.Column.SideMm:0} x {rack.CapLengthMm:0} x {Rack.CapMm:0} mm welded all round, and weld the tube to the plate along both its sides."
+            );
+        }
+
         yield return Site(rack, design.Brief.Rack.Crew);
     }
 
@@ -55,6 +65,19 @@ internal static class RackTexts
             false => "There is no power on site: bring a welding set with its own engine, 200 A at least, and fuel.",
             null => "Whether there is power on site is not known: ask before the crew leaves.",
         };
-        return $"Welded on site: {string.Join(", ", onSite)}; all else in the workshop. {bed} Splices stand near the quarter of a span, where little bends, and never side by side. {power}";
+        return $"Welded on site: {string.Join(", ", onSite)}; all else in the workshop. {bed} {Splices(rack)}{power}";
+    }
+
+    private static string Splices(Rack rack)
+    {
+        if (RackSplices.PlacesOf(rack).Count == 0)
+        {
+            return "";
+        }
+
+        return RackSplices.Anywhere(rack).Count > 0
+                ? $"Splices of {string.Join(", ", RackSplices.Anywhere(rack))} stand where whole bars end, for good places lie further apart than a piece. "
+            : RackSplices.Crowded(rack).Count > 0 ? "Splices stand near the quarter of a span, where little bends. "
+            : "Splices stand near the quarter of a span, where little bends, and never side by side. ";
     }
 }

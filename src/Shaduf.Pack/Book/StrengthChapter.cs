@@ -23,6 +23,12 @@ internal static class StrengthChapter
         yield return Actions(strength);
         yield return Members(strength);
         yield return Welds(strength);
+        yield return Faces(strength);
+        if (strength.Splices.Count > 0)
+        {
+            yield return Splices(strength);
+        }
+
         yield return Moves(strength);
         yield return new Paragraph(
             "Each line of working for the governing checks stands under Workings. Welds by eye as a competent person does, ISO 5817 level C; measure the walls of tubes before cutting. National codes, their wind maps and annexes decide over these figures, and an engineer signs where the law asks for it."
@@ -38,7 +44,7 @@ internal static class StrengthChapter
             $"Wind: {strength.Wind.From}; taken as {strength.Wind.BasicMPerS:0.0} m/s, mean of ten minutes 10 m above open country once in 50 years; ground of category {strength.Wind.Terrain.Name}; gust {strength.Wind.PeakKNPerM2:0.000} kN/m2 at {strength.Wind.HeightM:0.00} m. Air of 1.25 kg/m3. Each rack stands alone: no shelter is taken from another. Steel {strength.Rules.Grade.Name}, yield {strength.Rules.Grade.YieldNPerMm2:0} N/mm2. "
         )
         + Invariant(
-            $"Frame in space of {strength.Cases.Frame.Model.Nodes.Count} nodes and {strength.Cases.Frame.Model.Members.Count} members, rigid joints, columns held 0.3 m below the ground; {strength.Combinations.Strength.Count} combinations by EN 1990, expression 6.10. Loads and reactions agree to {Math.Max(1e-9, strength.Cases.ImbalanceShare):0.0e+0} of the load."
+            $"Frame in space of {strength.Cases.Frame.Model.Nodes.Count} nodes and {strength.Cases.Frame.Model.Members.Count} members, rigid joints, columns held {strength.HeldAtMm / 1000:0.0} m below the ground and, once more, at the ground, the worse of both taken; {strength.Combinations.Strength.Count} combinations by EN 1990, expression 6.10. Loads and reactions agree to {Math.Max(1e-9, strength.Cases.ImbalanceShare):0.0e+0} of the load."
         );
 
     private static Table Actions(RackStrength strength)
@@ -94,20 +100,15 @@ internal static class StrengthChapter
             ],
             [
                 .. strength
-                    .Members.GroupBy(use =>
-                        (
-                            strength.Rack.Skeleton.Members[use.Member].Mark,
-                            strength.Rack.Skeleton.Members[use.Member].Role
-                        )
-                    )
-                    .Select(alike => (alike.Key, Use: alike.MaxBy(use => use.Result.UtilisationShare)!))
+                    .Governing(member => $"{member.Mark} {member.Role}")
+                    .Select(pair => (pair.Held, pair.Use, Member: strength.Rack.Skeleton.Members[pair.Use.Member]))
                     .Select(pair =>
                         TableRow.Of(
-                            $"{pair.Key.Mark} {pair.Key.Role}",
-                            strength.Rack.Skeleton.Members[pair.Use.Member].Profile.Bar.Name,
+                            $"{pair.Member.Mark} {pair.Member.Role}",
+                            pair.Member.Profile.Bar.Name,
                             Invariant($"{pair.Use.Result.UtilisationShare:0.00}"),
                             pair.Use.Result.Clause,
-                            strength.Combinations.Strength[pair.Use.Combination].Name
+                            strength.Combinations.Strength[pair.Use.Combination].Name + pair.Held.HeldSays
                         )
                     ),
             ]
@@ -125,18 +126,82 @@ internal static class StrengthChapter
                 new("in", 3),
             ],
             [
-                .. strength.Joints.Select(use =>
-                    TableRow.Of(
-                        use.Name,
-                        Invariant($"{use.RequiredLegMm:0.0}"),
-                        Invariant($"{strength.Rack.Skeleton.Joints[use.Joint].Weld!.LegMm:0.0}"),
-                        strength.Combinations.Strength[use.Combination].Name
-                    )
-                ),
+                .. strength
+                    .BothDepths.SelectMany(each => each.Joints.Select(use => (Held: each, Use: use)))
+                    .GroupBy(pair => pair.Use.Name)
+                    .Select(alike => alike.MaxBy(pair => pair.Use.RequiredLegMm))
+                    .Select(pair =>
+                        TableRow.Of(
+                            pair.Use.Name,
+                            Invariant($"{pair.Use.RequiredLegMm:0.0}"),
+                            Invariant($"{strength.Rack.Skeleton.Joints[pair.Use.Joint].Weld!.LegMm:0.0}"),
+                            strength.Combinations.Strength[pair.Use.Combination].Name + pair.Held.HeldSays
+                        )
+                    ),
             ]
         )
         {
             Caption = "Fillet welds by their forces; throat is 0.71 of the leg",
+        };
+
+    private static Table Faces(RackStrength strength) =>
+        new(
+            [new("tube on the face of a tube", 3), new("face used", 1, HorizontalAnchor.Right), new("in", 3)],
+            [
+                .. strength
+                    .BothDepths.SelectMany(each => each.Faces.Select(use => (Held: each, Use: use)))
+                    .GroupBy(pair => (pair.Use.Name, pair.Use.WhyNot))
+                    .Select(alike => alike.MaxBy(pair => pair.Use.UseShare ?? 0))
+                    .Select(pair =>
+                        TableRow.Of(
+                            pair.Use.Name,
+                            pair.Use.UseShare is { } share ? Invariant($"{share:0.00}") : "beyond",
+                            pair.Use.UseShare is null
+                                ? pair.Use.WhyNot
+                                : strength.Combinations.Strength[pair.Use.Combination].Name + pair.Held.HeldSays
+                        )
+                    ),
+            ]
+        )
+        {
+            Caption = "Walls of tubes on which other tubes end, EN 1993-1-8, 7.5; up to 1.00 holds",
+        };
+
+    // Splices at one place of members that are alike stand in one row.
+    private static Table Splices(RackStrength strength) =>
+        new(
+            [
+                new("splice of", 2),
+                new("from its start, m", 1, HorizontalAnchor.Right),
+                new("throat needed, mm", 1, HorizontalAnchor.Right),
+                new("wall, mm", 1, HorizontalAnchor.Right),
+                new("moment over the highest", 1, HorizontalAnchor.Right),
+            ],
+            [
+                .. strength
+                    .BothDepths.SelectMany(each => each.Splices)
+                    .GroupBy(use =>
+                        (
+                            strength.Rack.Skeleton.Members[use.Place.Member].Mark,
+                            strength.Rack.Skeleton.Members[use.Place.Member].Role,
+                            AtMm: Math.Round(use.Place.AtMm)
+                        )
+                    )
+                    .Select(alike => (alike.Key, Use: alike.MaxBy(use => use.UseShare)!))
+                    .Select(pair =>
+                        TableRow.Of(
+                            $"{pair.Key.Mark} {pair.Key.Role}",
+                            Invariant($"{pair.Key.AtMm / 1000:0.00}"),
+                            Invariant($"{pair.Use.ThroatMm:0.0}"),
+                            Invariant($"{pair.Use.WallMm:0.0}"),
+                            Invariant($"{pair.Use.MomentShare:0.00}")
+                        )
+                    ),
+            ]
+        )
+        {
+            Caption =
+                "Butt welds of splices by the member's forces at their place; a weld through the wall has its thickness as throat",
         };
 
     private static Table Moves(RackStrength strength) =>

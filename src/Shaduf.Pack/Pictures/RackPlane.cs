@@ -120,7 +120,7 @@ public static class RackPlane
     }
 
     // Columns, struts and braces stand below the plane.
-    private static bool IsBelow(string mark) => mark[0] is 'B' or 'C' or 'D';
+    private static bool IsBelow(string mark) => mark[0] is 'B' or 'C' or 'D' or 'K';
 
     private static PaperPoint BalloonPlace(SiteView view, PlaneView plane, Part part)
     {

@@ -49,6 +49,9 @@ public sealed record RackBrief(
     /// <summary>Slope of the ground; level when it is left out.</summary>
     public RackGround Ground { get; init; }
 
+    /// <summary>Solid area below the plane over the whole area below it, square to the wind; null when not said.</summary>
+    public double? BlockageShare { get; init; }
+
     /// <summary>Grade of the steel.</summary>
     public SteelBrief Steel { get; init; }
 

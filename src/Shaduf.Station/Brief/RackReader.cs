@@ -48,6 +48,7 @@ internal static class RackReader
                 ) ?? ModuleWay.Portrait,
             Rail = BriefReader.Name(fields, "rail", "Section card of the rails of clamped modules."),
             Ground = Ground(fields?.OptionalMap("groundFall", "Slope of the ground under a rack; left out: level.")),
+            BlockageShare = Blockage(fields),
             Steel =
                 fields?.OptionalOneOf(
                     "steel",
@@ -111,6 +112,15 @@ internal static class RackReader
         fields?.Done();
         return ground;
     }
+
+    private static double? Blockage(FieldMap? fields) =>
+        fields?.Known(
+            "blockage",
+            Measure.Share,
+            0,
+            1,
+            "What stands under the modules in the wind: solid area over the whole area below them, 100 % for a wall."
+        );
 
     private static double? Clearance(FieldMap? fields, string name, double mostMm, string about) =>
         fields?.Chosen(name, Measure.LengthMm, 0, mostMm, about);

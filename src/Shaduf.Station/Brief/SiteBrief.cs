@@ -85,6 +85,9 @@ public sealed record SiteBrief(
     /// <summary>Category of the ground over which the wind comes; null when not said.</summary>
     public string? Terrain { get; init; }
 
+    /// <summary>Steepest slope up which the wind comes to the racks: rise over run; null when not said.</summary>
+    public double? HillSlopeShare { get; init; }
+
     /// <summary>Snow on the ground, once in 50 years [kN/m2]; null when not said.</summary>
     public double? SnowKNPerM2 { get; init; }
 

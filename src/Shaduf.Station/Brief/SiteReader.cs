@@ -52,6 +52,7 @@ internal static class SiteReader
                 is { } terrain
                 ? Steel.Terrain.All[terrain].Name
                 : null,
+            HillSlopeShare = Hill(fields),
             SnowKNPerM2 =
                 fields.Known("snow", Measure.PressurePa, 0, 20_000, "Snow on the ground, once in 50 years.") / 1000,
             IsOnCoast = fields.OptionalOneOf("coast", BriefReader.YesNo, "Whether the sea is near.") ?? false,
@@ -147,6 +148,15 @@ internal static class SiteReader
             }
         }
     }
+
+    private static double? Hill(FieldMap fields) =>
+        fields.Known(
+            "hillSlope",
+            Measure.Share,
+            0,
+            2,
+            "Steepest slope of hill or escarpment up which the wind comes to the racks: rise over run."
+        );
 
     private static WindBrief Wind(FieldMap fields)
     {

@@ -33,4 +33,11 @@ public sealed record LightCard(
     double PoleM,
     LampBlock Battery,
     LampModule Charger
-) : Card(Name, About, IsPlanningData);
+) : Card(Name, About, IsPlanningData)
+{
+    /// <summary>Area of all that hangs on a column of its own, as the wind catches it [m2]; null when the maker does not say.</summary>
+    public double? SailM2 { get; init; }
+
+    /// <summary>Mass of all that hangs on a column of its own [kg]; null when the maker does not say.</summary>
+    public double? HungKg { get; init; }
+}

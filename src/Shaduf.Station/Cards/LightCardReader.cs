@@ -54,7 +54,17 @@ internal static class LightCardReader
                 fields.Quantity("moduleVoltage", Measure.VoltageV, 6, 200, "Its voltage at maximum power."),
                 fields.OneOf("tracking", YesNo, "Whether the charge controller follows the module's maximum power.")
             )
-        );
+        )
+        {
+            SailM2 = fields.Known(
+                "sail",
+                Measure.AreaM2,
+                0.02,
+                5,
+                "Area of lamp, box and charging module of one lamp, as the wind catches it."
+            ),
+            HungKg = fields.Known("hung", Measure.MassKg, 1, 500, "Mass of lamp, box, battery and module of one lamp."),
+        };
         if (fields.AreSound())
         {
             Check(fields, card);

@@ -61,6 +61,9 @@ public sealed record Footings(
     /// <summary>Their check; null where the method ends.</summary>
     public FootingStrength? Strength { get; init; }
 
+    /// <summary>How the columns hold in them; null where the method ends.</summary>
+    public ColumnHold? Hold { get; init; }
+
     /// <summary>A square block with a plinth a hand wider than the column.</summary>
     /// <param name="sideMm">Side [mm].</param>
     /// <param name="depthMm">Depth [mm].</param>

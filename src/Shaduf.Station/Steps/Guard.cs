@@ -44,14 +44,11 @@ public sealed record Guard(
     /// <summary>Width of the gate [m]; common practice, no source.</summary>
     public const double GateM = 3;
 
-    /// <summary>Diameter of a light pole [m]; common practice, no source.</summary>
-    public const double LightPoleDiameterM = 0.076;
+    /// <summary>The tallest light column, checked; null when no lamp needs a column of its own.</summary>
+    public LightColumnStrength? ColumnStrength { get; init; }
 
     /// <summary>The tallest light column; null when no lamp needs a column of its own.</summary>
-    public LightColumn? Column =>
-        Poles.Where(pole => !pole.HasRod).Select(pole => pole.HeightM).DefaultIfEmpty(0).Max() is > 0 and var heightM
-            ? LightColumn.Of(heightM * 1000)
-            : null;
+    public LightColumn? Column => ColumnStrength?.Column;
 
     private const double UsualMarginM = 3;
     private const double TropicDeg = 23.45;
@@ -81,7 +78,8 @@ public sealed record Guard(
         var marginM = brief.Guard.FenceMarginM ?? UsualMarginM;
         var (lengthM, depthM) = (field.LengthM + (2 * marginM), FenceAcrossM(field, marginM));
         var hasFence = brief.Guard.HasFence;
-        var poles = PolesOf(lightning, light);
+        var column = ColumnOf(brief, survey, lightning, light);
+        var poles = PolesOf(lightning, light, column);
         return new(
             field,
             light,
@@ -93,8 +91,43 @@ public sealed record Guard(
             hasFence ? lengthM : 0,
             hasFence ? depthM : 0,
             hasFence ? Ground.Fence.Along(2 * (lengthM + depthM), PostSpacingM, GateM) : null,
-            [.. GuardNotes.Of(brief, light, lightning, earth), .. FenceNotes(brief)]
-        );
+            [.. GuardNotes.Of(brief, light, lightning, earth), .. FenceNotes(brief), .. ColumnNotes(column)]
+        )
+        {
+            ColumnStrength = column,
+        };
+    }
+
+    // The lightest column that holds the wind; lamps all hang at one height.
+    private static LightColumnStrength? ColumnOf(
+        Brief brief,
+        Survey survey,
+        GuardLightning lightning,
+        GuardLight? light
+    ) =>
+        light?.Lamps.FirstOrDefault(lamp => !lightning.Rods.Contains(lamp.Place)) is { } lamp
+            ? LightColumnStrength.Choose(
+                lamp.HeightM * 1000,
+                LightSail.Of(light),
+                RackWind.Of(brief.Site, survey, lamp.HeightM * 1000),
+                brief.Rack
+            )
+            : null;
+
+    private static IEnumerable<ChoiceNote> ColumnNotes(LightColumnStrength? column)
+    {
+        if (column is not null)
+        {
+            yield return new(
+                "light column",
+                column.Column.Size.Name,
+                column.Holds
+                    ? Invariant(
+                        $"the lightest of {LightColumnSize.All.Count} customary columns that holds lamp, battery and charging module at {column.Wind.BasicMPerS:0.#} m/s"
+                    )
+                    : "the heaviest customary column, which does not hold"
+            );
+        }
     }
 
     // Behind the last rack the poles stand inside the fence, with room to pass.
@@ -123,7 +156,11 @@ public sealed record Guard(
     }
 
     // A lamp hangs on the mast where it would stand beside it anyway.
-    private static IReadOnlyList<GuardPole> PolesOf(GuardLightning lightning, GuardLight? light)
+    private static IReadOnlyList<GuardPole> PolesOf(
+        GuardLightning lightning,
+        GuardLight? light,
+        LightColumnStrength? column
+    )
     {
         IReadOnlyList<GuardPoint> lamps = light?.Lamps ?? [];
         return
@@ -137,7 +174,13 @@ public sealed record Guard(
             )),
             .. lamps
                 .Where(lamp => !lightning.Rods.Contains(lamp.Place))
-                .Select(lamp => new GuardPole(lamp.Place, lamp.HeightM, LightPoleDiameterM, false, true)),
+                .Select(lamp => new GuardPole(
+                    lamp.Place,
+                    lamp.HeightM,
+                    column!.Column.Size.DiameterMm / 1000,
+                    false,
+                    true
+                )),
         ];
     }
 

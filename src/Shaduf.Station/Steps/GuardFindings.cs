@@ -18,7 +18,8 @@ internal static class GuardFindings
             .. guard.Lightning.Protection is { } protection ? Rods(guard, protection) : [],
             .. Earth(guard.Earth, guard.Lightning),
             .. guard.Light is { } light ? GuardLightFindings.Of(light, guard.Field, guard.Poles) : [],
-            .. guard.Poles.Count > 0 ? new[] { Poles(guard), Shade(guard) } : [],
+            .. guard.Poles.Any(pole => pole.HasRod) ? new[] { Masts(guard) } : [],
+            .. guard.Poles.Count > 0 ? new[] { Shade(guard) } : [],
         ];
 
     private static Finding Need(GuardLightning lightning)
@@ -194,12 +195,12 @@ internal static class GuardFindings
         }
     }
 
-    private static Finding Poles(Guard guard) =>
+    private static Finding Masts(Guard guard) =>
         new(
             "guard/poles",
             FindingStatus.Unchecked,
-            "masts and light poles in the wind, their bases and blocks: not checked in this version; an engineer checks them before they are bought",
-            guard.Poles.Max(pole => pole.HeightM),
+            "lightning masts in the wind, with the lamps that hang on them, their bases and blocks: not checked in this version; an engineer checks them before they are bought",
+            guard.Poles.Where(pole => pole.HasRod).Max(pole => pole.HeightM),
             null,
             "m",
             ""

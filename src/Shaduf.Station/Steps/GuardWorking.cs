@@ -20,6 +20,14 @@ internal static class GuardWorking
         {
             yield return Light(light);
         }
+
+        if (guard.ColumnStrength is { } column)
+        {
+            foreach (var sheet in LightColumnFindings.Show(column))
+            {
+                yield return sheet;
+            }
+        }
     }
 
     private static WorkingSheet Strikes(Guard guard)

@@ -120,7 +120,8 @@ public sealed record Survey
         Settle("overhead", brief.Money.OverheadShare);
         Settle("markup", brief.Money.MarkupShare);
         Settle("tax", brief.Money.TaxShare);
-        foreach (var (id, given) in LifeFigures(brief.Money.Life).Concat(CrewFigures(brief.Rack.Crew)))
+        var others = LifeFigures(brief.Money.Life).Concat(CrewFigures(brief.Rack.Crew)).Concat(WindFigures(brief));
+        foreach (var (id, given) in others)
         {
             Settle(id, given);
         }
@@ -157,6 +158,9 @@ public sealed record Survey
             ("steel-wait", crew.SteelWaitDays),
             ("goods-wait", crew.GoodsWaitDays),
         ];
+
+    private static IEnumerable<(string Id, double? Given)> WindFigures(Brief brief) =>
+        [("blockage", brief.Rack.BlockageShare), ("hill-slope", brief.Site.HillSlopeShare)];
 
     private static IEnumerable<(string Id, double? Given)> LifeFigures(LifeBrief life) =>
         [

@@ -67,6 +67,12 @@ public sealed class FrameCases
         return new(atMm, sum[0], sum[1], sum[2], sum[3], sum[4], sum[5]);
     }
 
+    /// <summary>Forces at any place of a span under each case, to be summed under many combinations.</summary>
+    /// <param name="span">Index of the span.</param>
+    /// <param name="atMm">Distance from its start [mm].</param>
+    /// <returns>The forces.</returns>
+    public FramePlace PlaceAt(int span, double atMm) => new([.. results.Select(result => result.At(span, atMm))]);
+
     /// <summary>What a joint with a link passes on to its second member under a combination.</summary>
     /// <param name="joint">Index of the joint.</param>
     /// <param name="faceMm">Distance of the welded face from the first axis [mm].</param>

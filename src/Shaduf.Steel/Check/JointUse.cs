@@ -6,7 +6,7 @@ namespace Shaduf.Steel;
 /// <param name="Joint">Index of the worst joint in the skeleton.</param>
 /// <param name="Combination">Index of the combination.</param>
 /// <param name="Forces">Forces on its weld; x square to the welded face, y along its width.</param>
-/// <param name="RequiredLegMm">Leg that would do [mm], never below the least one.</param>
+/// <param name="RequiredLegMm">Leg that would do [mm], never below the least one; <see cref="HopelessLegMm"/> where none does.</param>
 public sealed record JointUse(
     string Name,
     CheckResult Result,
@@ -16,6 +16,9 @@ public sealed record JointUse(
     double RequiredLegMm
 )
 {
+    /// <summary>Leg beyond which none is looked for [mm].</summary>
+    public const double HopelessLegMm = 20;
+
     /// <summary>How far the welds of a frame are used, joints of one name together.</summary>
     /// <param name="cases">The solved frame.</param>
     /// <param name="combinations">The combinations; those for some members only are left out.</param>
@@ -46,7 +49,8 @@ public sealed record JointUse(
                 from combination in Enumerable.Range(0, combinations.Count)
                 where combinations[combination].Members is null
                 select Of(cases, joint, lines, (combination, factors[combination]), rules);
-            uses.Add(all.MaxBy(use => use.Result.UtilisationShare)!);
+            var worst = all.MaxBy(use => use.Result.UtilisationShare)!;
+            uses.Add(worst with { RequiredLegMm = EnoughMm(cases.Frame.Skeleton, worst, rules) });
         }
 
         return uses;
@@ -57,7 +61,10 @@ public sealed record JointUse(
     /// <param name="joint">Index of a welded joint.</param>
     /// <param name="rules">Sections.</param>
     /// <returns>The lines; null where two runs are too short to carry.</returns>
-    public static WeldGroup? Group(Skeleton skeleton, int joint, MemberRules rules)
+    public static WeldGroup? Group(Skeleton skeleton, int joint, MemberRules rules) =>
+        Group(skeleton, joint, rules, skeleton.Joints[joint].Weld!.LegMm);
+
+    private static WeldGroup? Group(Skeleton skeleton, int joint, MemberRules rules, double legMm)
     {
         var (weld, second) = (skeleton.Joints[joint].Weld!, skeleton.Members[skeleton.Joints[joint].Second]);
         if (weld.Pattern == WeldPattern.AllRound)
@@ -67,10 +74,35 @@ public sealed record JointUse(
             return TubeWeld.Group(rules.Section(second), Math.Min(60, cutDeg));
         }
 
-        var throatMm = FilletWeld.ThroatMm(weld.LegMm);
+        var throatMm = FilletWeld.ThroatMm(legMm);
         return weld.WidthMm - (2 * throatMm) >= Math.Max(30, 6 * throatMm)
             ? LineWeld.Pair(weld.WidthMm - (2 * throatMm), weld.HeightMm)
             : null;
+    }
+
+    // A larger leg shortens the part of a run that carries: the leg that is enough for what it leaves of its own run.
+    private static double EnoughMm(Skeleton skeleton, JointUse use, MemberRules rules)
+    {
+        const double NearMm = 0.005;
+        var leastMm = FilletWeld.LegMm(FilletWeld.LeastThroatMm);
+        var legMm = leastMm;
+        while (Group(skeleton, use.Joint, rules, legMm) is { } group)
+        {
+            var neededMm = Math.Sqrt(2) * group.ForceNPerMm(use.Forces) / FilletWeld.StrengthNPerMm2(rules.Grade);
+            if (neededMm <= legMm + NearMm)
+            {
+                return neededMm <= leastMm ? leastMm : neededMm + (2 * NearMm);
+            }
+
+            if (neededMm > HopelessLegMm)
+            {
+                break;
+            }
+
+            legMm = neededMm;
+        }
+
+        return HopelessLegMm;
     }
 
     private static JointUse Of(
@@ -97,16 +129,8 @@ public sealed record JointUse(
             );
         }
 
-        var (legMm, throatMm) = (joint.Weld!.LegMm, FilletWeld.ThroatMm(joint.Weld.LegMm));
-        var result = group.Utilisation(forces, rules.Grade, throatMm);
-        return new(
-            joint.Name,
-            result,
-            index,
-            combination.Index,
-            forces,
-            Math.Max(FilletWeld.LegMm(FilletWeld.LeastThroatMm), legMm * result.UtilisationShare)
-        );
+        var result = group.Utilisation(forces, rules.Grade, FilletWeld.ThroatMm(joint.Weld!.LegMm));
+        return new(joint.Name, result, index, combination.Index, forces, 0);
     }
 
     private static MemberForces OnWeld(JointForces at, JointWeld weld, double secondOrderFactor)

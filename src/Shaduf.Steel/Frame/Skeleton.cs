@@ -56,6 +56,9 @@ public sealed record Joint(string Name, JointKind Kind, int First, Point AtFirst
 {
     /// <summary>Its weld; null where it is bolted.</summary>
     public JointWeld? Weld { get; init; }
+
+    /// <summary>Whether the second member, wider than the first, is closed by a plate on which the first lies.</summary>
+    public bool HasCap { get; init; }
 }
 
 /// <summary>How the runs of a joint's weld lie.</summary>

@@ -24,8 +24,11 @@ public sealed record SkeletonFrame(
     IReadOnlyList<int> Links
 )
 {
-    // Places of a member nearer than this are one.
+    // A place may lie this far off its axis or its end.
     private const double SameMm = 1;
+
+    /// <summary>Places of a member nearer than this are one [mm]: a shorter span is so stiff that figures are lost beside it.</summary>
+    public const double NearestMm = 5;
 
     private readonly int[][] spansOf =
     [
@@ -76,7 +79,7 @@ public sealed record SkeletonFrame(
         foreach (var (member, atMm) in held)
         {
             Mark(stations, member, atMm);
-            stations[member].RemoveWhere(each => each < atMm - SameMm);
+            stations[member].RemoveWhere(each => each < atMm - NearestMm);
         }
 
         return new Builder(skeleton, section, stations).Build(held);
@@ -118,7 +121,7 @@ public sealed record SkeletonFrame(
 
     private static void Mark(SortedSet<double>[] stations, int member, double atMm)
     {
-        if (stations[member].GetViewBetween(atMm - SameMm, atMm + SameMm).Count == 0)
+        if (stations[member].GetViewBetween(atMm - NearestMm, atMm + NearestMm).Count == 0)
         {
             stations[member].Add(atMm);
         }

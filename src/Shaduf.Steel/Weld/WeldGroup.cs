@@ -14,6 +14,19 @@ namespace Shaduf.Steel;
 /// <param name="FarZMm">Farthest place along z from the middle [mm].</param>
 public sealed record WeldGroup(double LengthMm, double InertiaYMm3, double InertiaZMm3, double FarYMm, double FarZMm)
 {
+    /// <summary>Butt weld all round a section, as lines along its walls: what joins two bars end to end.</summary>
+    /// <param name="section">The section.</param>
+    /// <returns>The weld.</returns>
+    /// <source>Elastic properties of the section over its wall; EN 1993-1-8:2005, 4.7</source>
+    public static WeldGroup Butt(MemberSection section) =>
+        new(
+            section.Frame.AreaMm2 / section.WallMm,
+            section.Frame.InertiaYMm4 / section.WallMm,
+            section.Frame.InertiaZMm4 / section.WallMm,
+            section.Frame.InertiaZMm4 / section.ElasticModulusZMm3,
+            section.Frame.InertiaYMm4 / section.ElasticModulusYMm3
+        );
+
     /// <summary>Force on a millimetre of weld at the worst corner: all parts added there by size, then as a vector.</summary>
     /// <param name="forces">Forces of the joint.</param>
     /// <returns>Force [N/mm].</returns>
@@ -57,10 +70,14 @@ public sealed record WeldGroup(double LengthMm, double InertiaYMm3, double Inert
         SteelGrade grade,
         double throatMm,
         SteelFactors? factors = null
-    )
+    ) => [.. ForceLines(forces), .. FilletWeld.Lines(grade, ForceNPerMm(forces), throatMm, factors)];
+
+    /// <summary>The working of the force on a millimetre of weld.</summary>
+    /// <param name="forces">Forces of the joint.</param>
+    /// <returns>The lines.</returns>
+    public IReadOnlyList<Line> ForceLines(MemberForces forces)
     {
         var (normal, y, z) = Parts(forces);
-        var force = ForceNPerMm(forces);
         return
         [
             Step(
@@ -73,8 +90,12 @@ public sealed record WeldGroup(double LengthMm, double InertiaYMm3, double Inert
             ),
             Step("f_y", "V_y/L + T z/(I_y + I_z)", Shear(forces.ShearYN, forces, FarZMm), y),
             Step("f_z", "V_z/L + T y/(I_y + I_z)", Shear(forces.ShearZN, forces, FarYMm), z),
-            Step("F_w,Ed", "√(f_x² + f_y² + f_z²)", Invariant($"√({normal:0.0}² + {y:0.0}² + {z:0.0}²)"), force),
-            .. FilletWeld.Lines(grade, force, throatMm, factors),
+            Step(
+                "F_w,Ed",
+                "√(f_x² + f_y² + f_z²)",
+                Invariant($"√({normal:0.0}² + {y:0.0}² + {z:0.0}²)"),
+                ForceNPerMm(forces)
+            ),
         ];
     }
 

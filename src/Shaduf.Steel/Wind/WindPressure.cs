@@ -49,6 +49,21 @@ public static class WindPressure
         return 1 / (slopeFactor * LogHeight(terrain, heightM));
     }
 
+    /// <summary>Slope below which a hill does not speed the wind up: rise over run.</summary>
+    /// <source>EN 1991-1-4:2005, annex A.3 (from memory)</source>
+    public const double GentleSlopeShare = 0.05;
+
+    /// <summary>Most that the wind is sped up anywhere on a hill: what the annex gives at its crest near the ground, s = 1.</summary>
+    /// <param name="slopeShare">Slope up which the wind comes: rise over run, 0 to 10.</param>
+    /// <returns>c_0: 1 below a slope of 0.05, 1 + 2 Φ up to 0.3, 1.6 above.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range, or NaN.</exception>
+    /// <source>EN 1991-1-4:2005, annex A.3, equations A.1 to A.3 with the largest s (from memory)</source>
+    public static double LargestHillFactor(double slopeShare)
+    {
+        Within.Require(slopeShare, 0, 10, "");
+        return slopeShare < GentleSlopeShare ? 1 : Math.Min(1.6, 1 + (2 * slopeShare));
+    }
+
     /// <summary>Peak pressure over the pressure of the basic speed.</summary>
     /// <param name="terrain">The ground.</param>
     /// <param name="heightM">Height above ground [m], 0 to 200.</param>

@@ -65,7 +65,7 @@ public sealed class RackFormTests
                 var rack = Of(given);
                 Assert.All(rack.Steel.Parts, part => Assert.True(part.Shape.ShortPointMm > 0));
                 Assert.All(
-                    rack.Steel.Parts.Where(part => part.Role != "column"),
+                    rack.Steel.Parts.Where(part => part.Role != "column" && part.Mark != Rack.FootMark),
                     part =>
                     {
                         Assert.True(rack.Setting.AboveGroundMm(part.Shape.Start) > 0, part.Mark);
@@ -73,6 +73,12 @@ public sealed class RackFormTests
                     }
                 );
                 Assert.Equal(rack.Steel.Parts.Count, rack.Steel.Groups.Sum(group => group.Count));
+                Assert.Equal(
+                    2 * rack.Skeleton.Feet.Count,
+                    rack.Steel.Parts.Count(part =>
+                        part.Mark == Rack.FootMark && rack.Setting.AboveGroundMm(part.Shape.Start) < 0
+                    )
+                );
                 Assert.All(
                     rack.Steel.Parts.Where(part => part.Role == "column"),
                     part => Assert.Equal(-rack.Setting.EmbedMm, rack.Setting.AboveGroundMm(part.Shape.Start), 5e-7)

@@ -93,7 +93,7 @@ public sealed class RackTests
     public void Parts_with_one_mark_are_alike()
     {
         Assert.Equal(
-            ["B1", "B2", "C1", "F1", "F2", "F3", "F4", "S1", "T1"],
+            ["B1", "B2", "C1", "F1", "F2", "F3", "F4", "K1", "S1", "T1"],
             s_rack.Steel.Groups.Select(group => group.Mark)
         );
         Assert.Equal(s_rack.Steel.Parts.Count, s_rack.Steel.Groups.Sum(group => group.Count));

@@ -58,6 +58,56 @@ public sealed class FrameCasesTests
         Assert.True(uses[0].Result.UtilisationShare > uses[1].Result.UtilisationShare);
     }
 
+    /// <summary>Half-way along the arm 1 kN has a lever of 400 mm: half of the arm's highest moment.</summary>
+    [Fact]
+    public void A_splice_is_sized_by_the_forces_at_its_place()
+    {
+        var rules = new MemberRules(_ => Tube, SteelGrade.Of("S235"), _ => new(4200, 4200, 4200));
+        var splice = SpliceUse.All(Cases, [new("tip", [1, 0, 0], [0, 0, 0])], 0, rules, [new(1, 400)]).Single();
+        Assert.Equal(0.5, splice.MomentShare, 1e-6);
+        Assert.Equal(0.4e6, Math.Abs(splice.Forces.BendingYNMm) + Math.Abs(splice.Forces.BendingZNMm), 1.0);
+
+        // By hand: t M/W beside t V/A on each millimetre, and 360/(1.732 0.8 1.25) = 207.8 N/mm2.
+        var bending = 3 * 0.4e6 / Tube.ElasticModulusYMm3;
+        var shear = 3 * 1000 / Tube.Frame.AreaMm2;
+        Near.Share(double.Hypot(bending, shear) / 207.85, splice.ThroatMm, 1e-3);
+        Near.Share(splice.ThroatMm / 3, splice.UseShare, 1e-9);
+        Assert.Equal(splice.UseShare, splice.Lines(Tube, rules.Grade)[^1].Value, 1e-9);
+    }
+
+    /// <summary>The arm ends on the post's head: no force along it, and 0.8 kNm in the plane of both.</summary>
+    [Fact]
+    public void The_face_under_a_tube_is_used_by_what_the_tube_brings()
+    {
+        var rules = new MemberRules(_ => Tube, SteelGrade.Of("S235"), _ => new(4200, 4200, 4200));
+        var use = TubeFaceUse.All(Cases, [new("tip", [1, 0, 0], [0, 0, 0])], 0, rules).Single();
+        Assert.Equal(0, use.AxialN, 1e-3);
+        Assert.Equal(0.8e6, use.InPlaneNMm, 1.0);
+        Assert.Equal(0, use.OutOfPlaneNMm, 1.0);
+        var pressed = ((0.8e6 / Tube.ElasticModulusYMm3) + (1000 / Tube.Frame.AreaMm2)) / 235;
+        var strength = TubeJoint.Of(Tube, Tube, rules.Grade, 90, pressed);
+        Near.Share(0.8e6 / strength.InPlaneNMm, use.UseShare!.Value, 1e-4);
+
+        // Pushed sideways it turns the post, and bends the arm across the plane.
+        var side = TubeFaceUse.All(Cases, [new("side", [0, 1, 0], [0, 0, 0])], 0, rules).Single();
+        Assert.Equal(700 * 800, side.OutOfPlaneNMm, 700.0 * 40);
+    }
+
+    [Fact]
+    public void Tubes_that_the_formulas_do_not_reach_say_why()
+    {
+        var wide = MemberSection.OfSquare(100, 4);
+        var rules = new MemberRules(
+            member => member.Mark == "A1" ? wide : Tube,
+            SteelGrade.Of("S235"),
+            _ => new(4200, 4200, 4200)
+        );
+        var use = TubeFaceUse.All(Cases, [new("tip", [1, 0, 0], [0, 0, 0])], 0, rules).Single();
+        Assert.Null(use.UseShare);
+        Assert.Contains("of the chord's width", use.WhyNot);
+        Assert.Empty(use.Lines);
+    }
+
     private static FrameCases Solved()
     {
         var bar = new Profile(MakeUp.Single, new("SHS 60x3", Outline.SquareTube, 60, 3, 5.19, 230, 6000, 5980));

@@ -1,6 +1,6 @@
 using Shaduf.Parts;
-using Shaduf.Shape;
 using Shaduf.Steel;
+using Shaduf.Working;
 
 namespace Shaduf.Station;
 
@@ -28,9 +28,6 @@ public sealed record PoleFoot(
     /// <summary>Gussets.</summary>
     public const int GussetCount = 4;
 
-    /// <summary>A customary foot for poles up to 6 m: common practice, no source; the structural check decides.</summary>
-    public static PoleFoot Usual { get; } = new(250, 12, 16, 180, 500, 80, 6);
-
     /// <summary>Mass of plate and gussets, bolts not counted [kg].</summary>
     public double MassKg =>
         SteelDensity.KgPerM3
@@ -41,48 +38,90 @@ public sealed record PoleFoot(
     public double BoltLengthMm => BoltInConcreteMm + 30 + ThicknessMm + (4 * BoltMm);
 }
 
+/// <summary>A size of light column.</summary>
+/// <param name="Name">Its tube.</param>
+/// <param name="DiameterMm">Diameter of the tube [mm].</param>
+/// <param name="WallMm">Its wall [mm].</param>
+/// <param name="Foot">Its foot.</param>
+/// <param name="WeldLegMm">Leg of the weld to the plate [mm].</param>
+/// <param name="BlockMm">Side of its square block [mm].</param>
+public sealed record LightColumnSize(
+    string Name,
+    double DiameterMm,
+    double WallMm,
+    PoleFoot Foot,
+    double WeldLegMm,
+    double BlockMm
+)
+{
+    /// <summary>All sizes, the lightest first.</summary>
+    public static IReadOnlyList<LightColumnSize> All { get; } =
+    [
+        .. Csv.Embedded(typeof(LightColumnSize).Assembly, "LightColumnSize.csv")
+            .Select(row => new LightColumnSize(
+                row["name"],
+                row.Number("diameterMm"),
+                row.Number("wallMm"),
+                new(
+                    row.Number("plateMm"),
+                    row.Number("plateThicknessMm"),
+                    row.Number("boltMm"),
+                    row.Number("boltSpacingMm"),
+                    row.Number("boltInConcreteMm"),
+                    row.Number("gussetMm"),
+                    row.Number("gussetThicknessMm")
+                ),
+                row.Number("weldLegMm"),
+                row.Number("blockMm")
+            )),
+    ];
+}
+
 /// <summary>A light column: one round tube on a plate with four bolts.</summary>
 /// <param name="Steel">Its tube and welds.</param>
 /// <param name="Skeleton">The line along which it carries, from the top of its block to the lamp.</param>
-/// <param name="Foot">Its foot.</param>
-public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, PoleFoot Foot)
+/// <param name="Size">Its size.</param>
+public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnSize Size)
 {
-    private const double WallMm = 3.2;
-    private const double DiameterMm = 76.1;
     private const double BarMm = 6000;
-    private const double PoleWeldMm = 5;
     private const double GussetWeldMm = 4;
+
+    /// <summary>Its foot.</summary>
+    public PoleFoot Foot => Size.Foot;
+
+    /// <summary>Its tube.</summary>
+    public Part Pole => Steel.Parts[0];
 
     /// <summary>A column of a height.</summary>
     /// <param name="heightMm">From the ground to the lamp [mm], above 0.</param>
+    /// <param name="size">Its size.</param>
     /// <returns>The column.</returns>
     /// <exception cref="ArgumentException">The height is not above 0.</exception>
-    public static LightColumn Of(double heightMm)
+    public static LightColumn Of(double heightMm, LightColumnSize size)
     {
         if (!(heightMm > 0))
         {
             throw new ArgumentException("pole (P1): a part without length");
         }
 
-        var tube = CircularHollow.Of(DiameterMm, WallMm);
+        var tube = CircularHollow.Of(size.DiameterMm, size.WallMm);
         var section = new Section(
-            "CHS76.1x3.2",
+            size.Name,
             Outline.RoundTube,
-            DiameterMm,
-            WallMm,
+            size.DiameterMm,
+            size.WallMm,
             tube.MassKgPerM,
             tube.PerimeterMm,
             BarMm,
             BarMm - Takeoff.EndTrimMm
         );
         var pole = Part.Straight("P1", "light pole", section, new(0, 0, 0), new(0, 0, heightMm));
-        var foot = PoleFoot.Usual;
         Seam[] seams =
         [
-            new("pole to base plate", PoleWeldMm, Math.PI * DiameterMm, 1),
-            new("gussets to pole and plate", GussetWeldMm, foot.GussetMm, 4 * PoleFoot.GussetCount),
+            new("pole to base plate", size.WeldLegMm, Math.PI * size.DiameterMm, 1),
+            new("gussets to pole and plate", GussetWeldMm, size.Foot.GussetMm, 4 * PoleFoot.GussetCount),
             .. pole.SplicesMm.Count > 0
-                ? [new Seam("splice of P1", WallMm, Math.PI * DiameterMm, pole.SplicesMm.Count)]
+                ? [new Seam("splice of P1", size.WallMm, Math.PI * size.DiameterMm, pole.SplicesMm.Count)]
                 : (Seam[])[],
         ];
         var member = new Member(
@@ -93,6 +132,6 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, PoleFoot Foo
             pole.Shape.End,
             new(1, 0, 0)
         );
-        return new(new("light column", [pole], seams), new([member], [], [new(0, pole.Shape.Start)]), foot);
+        return new(new("light column", [pole], seams), new([member], [], [new(0, pole.Shape.Start)]), size);
     }
 }

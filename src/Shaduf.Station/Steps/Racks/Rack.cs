@@ -32,9 +32,18 @@ public sealed record Rack(
     /// <summary>Height of the low edge when the brief leaves it open [mm]; common practice, no source.</summary>
     public const double UsualLowEdgeMm = 1000;
 
+    /// <summary>Mark of the pieces across a column's foot.</summary>
+    public const string FootMark = "K1";
+
     // Concrete left under the foot of a column, and height of the plinth: common practice, no source.
     internal const double CoverMm = 100;
     internal const double PlinthHeightMm = 250;
+
+    /// <summary>Thickness of the plate on a column that is wider than the tube across it [mm]; common practice, no source.</summary>
+    public const double CapMm = 8;
+
+    /// <summary>Length of that plate, up the slope [mm].</summary>
+    public double CapLengthMm => Math.Ceiling(Sections.Column.SideMm / Math.Cos(Setting.TiltDeg * Math.PI / 180));
 
     /// <summary>Mass of the steel of all racks [kg].</summary>
     public double MassKg => Steel.MassKg * Grid.RackCount;

@@ -52,6 +52,15 @@ internal sealed class RackFrame(RackDeck deck, RackSections sections, int lines,
             };
         }
 
+        var feet = steel.Parts.Count(part => part.Mark == Rack.FootMark);
+        yield return new("foot pieces to columns", RackSteel.WeldLegMm, sections.Column.SideMm, 2 * feet);
+
+        var caps = steel.Skeleton.Joints.Count(joint => joint.HasCap);
+        if (caps > 0)
+        {
+            yield return new("cap plates to columns", RackSteel.WeldLegMm, 4 * sections.Column.SideMm, caps);
+        }
+
         var joints = steel.Skeleton.Joints.Where(joint => joint.Weld is not null);
         foreach (var alike in joints.GroupBy(joint => joint.Name))
         {

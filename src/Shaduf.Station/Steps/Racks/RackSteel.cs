@@ -64,7 +64,14 @@ internal sealed class RackSteel(RackSetting setting)
     /// <exception cref="ArgumentException">The part has no length or cannot be sawn so; the message names it.</exception>
     public Part Cut(char letter, string role, Section section, Func<Cut> cut)
     {
-        var shape = Sawn(letter, role, cut);
+        var shape = Sawn(
+            letter,
+            role,
+            () =>
+                cut() is { ShortPointMm: > 0 } sawn
+                    ? sawn
+                    : throw new ArgumentException("nothing is left of it between its two cuts")
+        );
         var alike = parts
             .DistinctBy(part => part.Mark)
             .FirstOrDefault(part =>
@@ -88,6 +95,17 @@ internal sealed class RackSteel(RackSetting setting)
     public void Weld(string name, (int Member, Point At) goesOn, (int Member, Point At) sits, JointWeld weld) =>
         joints.Add(new(name, JointKind.Welded, goesOn.Member, goesOn.At, sits.Member, sits.At) { Weld = weld });
 
+    /// <summary>Lays a member on the plate that closes another's end.</summary>
+    /// <param name="name">Name of the joint.</param>
+    /// <param name="goesOn">The member that goes on, and where.</param>
+    /// <param name="capped">The member with the plate, and where.</param>
+    /// <param name="weld">The weld of the first to the plate.</param>
+    public void Cap(string name, (int Member, Point At) goesOn, (int Member, Point At) capped, JointWeld weld)
+    {
+        Weld(name, goesOn, capped, weld);
+        joints[^1] = joints[^1] with { HasCap = true };
+    }
+
     /// <summary>Bolts a member's end to another.</summary>
     /// <param name="name">Name of the joint.</param>
     /// <param name="goesOn">The member that goes on, and where.</param>
@@ -103,14 +121,17 @@ internal sealed class RackSteel(RackSetting setting)
         feet.Add(new(column, foot with { ZMm = setting.Ground.ZMm(foot.XMm, foot.YMm) }));
     }
 
-    private static Cut Sawn(char letter, string role, Func<Cut> cut)
+    /// <summary>A cut whose failure names the part.</summary>
+    /// <param name="letter">Letter of its mark.</param>
+    /// <param name="role">What it is.</param>
+    /// <param name="cut">How it is cut.</param>
+    /// <returns>The cut.</returns>
+    /// <exception cref="ArgumentException">It cannot be sawn so; the message names the part.</exception>
+    public static Cut Sawn(char letter, string role, Func<Cut> cut)
     {
         try
         {
-            var shape = cut();
-            return shape.ShortPointMm > 0
-                ? shape
-                : throw new ArgumentException("nothing is left of it between its two cuts");
+            return cut();
         }
         catch (ArgumentException error)
         {

@@ -62,9 +62,44 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
         );
         var index = steel.Add(part, new(1, 0, 0));
         steel.Set(index);
-        var round = AllRound(section.SideMm, section.SideMm);
-        steel.Weld("column to cross tube", (tube, OnTube(setting, part.Shape.End)), (index, part.Shape.End), round);
+        Feet(steel, foot);
+        Head(steel, tube, index);
         return index;
+    }
+
+    // A column wider than the tube is closed by a plate, on which the tube is welded along both its sides.
+    private void Head(RackSteel steel, int tube, int column)
+    {
+        var (setting, side, tubeSide) = (steel.Setting, sections.Column.SideMm, sections.Tube.SideMm);
+        var top = steel[column].To;
+        var (goesOn, ends) = ((tube, OnTube(setting, top)), (column, top));
+        if (side <= tubeSide)
+        {
+            steel.Weld("column to cross tube", goesOn, ends, AllRound(side, side));
+            return;
+        }
+
+        var runMm = side / Math.Cos(setting.TiltDeg * Math.PI / 180);
+        steel.Cap(
+            "cross tube to the column's cap plate",
+            goesOn,
+            ends,
+            new(WeldPattern.TwoRuns, RackSteel.WeldLegMm, runMm, tubeSide, setting.UpSlope)
+        );
+    }
+
+    // An offcut of tube across the foot on either side of the column: it holds the column down in its concrete.
+    private void Feet(RackSteel steel, Point foot)
+    {
+        var half = new Point(sections.Column.SideMm / 2, 0, 0);
+        var up = sections.Tube.SideMm / 2;
+        foreach (var side in new[] { -1, 1 })
+        {
+            var middle = foot + new Point(0, side * ((sections.Column.SideMm / 2) + up), up);
+            steel.Add(
+                Part.Straight(Rack.FootMark, "foot piece in the concrete", sections.Tube, middle - half, middle + half)
+            );
+        }
     }
 
     // From the column to the quarter points of the tube.
@@ -89,12 +124,15 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
 
             var face = new CutPlane(joint + new Point(0, side * sections.Column.SideMm / 2, 0), new(0, 1, 0));
             var underside = Underside(setting, x, depthMm / 2);
-            var part = steel.Cut(
-                'B',
-                role,
-                sections.Tube,
-                () => Cut.Of(joint, at, sections.Tube.SideMm, face, underside)
-            );
+            var shape = RackSteel.Sawn('B', role, () => Cut.Of(joint, at, sections.Tube.SideMm, face, underside));
+
+            // Under a short steep plane the tube's quarter lies so near to the column that nothing is left to weld in.
+            if (shape.ShortPointMm < sections.Tube.SideMm)
+            {
+                continue;
+            }
+
+            var part = steel.Cut('B', role, sections.Tube, () => shape);
             var index = steel.Add(part, new(1, 0, 0));
             var weld = AllRound(sections.Tube.SideMm, sections.Tube.SideMm * 1.25);
             steel.Weld(
@@ -125,18 +163,20 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
             return;
         }
 
+        // No brace is wider than the columns that it stands on.
+        var section = sections.Tube.SideMm <= sections.Column.SideMm ? sections.Tube : sections.Column;
         var start = foot with { YMm = foot.YMm + inset, ZMm = bottomMm };
         var end = head with { YMm = head.YMm - inset, ZMm = topMm };
         var across = new Point(0, 1, 0);
         var part = steel.Cut(
             'D',
             "brace between columns",
-            sections.Tube,
-            () => Cut.Of(start, end, sections.Tube.SideMm, new(start, across), new(end, across))
+            section,
+            () => Cut.Of(start, end, section.SideMm, new(start, across), new(end, across))
         );
         var index = steel.Add(part, new(1, 0, 0));
         var slant = part.LengthMm / run;
-        var weld = AllRound(sections.Tube.SideMm, sections.Tube.SideMm * Math.Min(slant, 2));
+        var weld = AllRound(section.SideMm, section.SideMm * Math.Min(slant, 2));
         steel.Weld("brace to column", (low, start with { YMm = foot.YMm }), (index, part.Shape.Start), weld);
         steel.Weld("brace to column", (high, end with { YMm = head.YMm }), (index, part.Shape.End), weld);
     }

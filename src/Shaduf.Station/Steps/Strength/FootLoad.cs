@@ -65,7 +65,7 @@ public sealed record FootLoad(
                             rack.Rack.Skeleton.Members[rack.Rack.Skeleton.Feet[column.Foot].Member].Mark,
                             combination.Name,
                             rack.Cases.Foot(column.Foot, factors),
-                            RackStrength.HeldMm(rack.Rack)
+                            rack.HeldAtMm
                         ),
                         column.AlongM,
                         column.AcrossM

@@ -57,6 +57,7 @@ internal static class FootingChoice
         var footings = Footings.Of(settled, rack, taken) with
         {
             Strength = FootingStrength.Of(checkedRack, soil, taken.Block, checkedRack.Wind.PeakKNPerM2, taken.Form),
+            Hold = ColumnHold.Of(checkedRack, taken.Block, usual.Mix),
             Notes = [.. isOpen ? [Note(taken, least is not null, strength, soil)] : (ChoiceNote[])[], .. usual.Notes],
         };
         return (racks with { Taken = racks.Taken with { Rack = rack, Strength = checkedRack } }, footings);

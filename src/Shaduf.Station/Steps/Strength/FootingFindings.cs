@@ -199,6 +199,8 @@ internal static class FootingFindings
             "ground/sliding",
             "ground/bearing",
             "ground/concrete",
+            "ground/column-hold",
+            "ground/column-pull",
             "ground/stops-at-wind",
         }.Select(id => new Finding(
             id,

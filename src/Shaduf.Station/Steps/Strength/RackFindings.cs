@@ -29,18 +29,28 @@ internal static class RackFindings
         [
             Strength(strength, choice),
             Weld(strength),
+            .. RackJointFindings.Of(strength, Advice(false, choice)),
             Sway(strength),
             Moves(strength, choice),
             Holding(strength, holding),
             Stops(strength, holding),
             Cyclones(strength.Wind),
+            Hill(strength.Wind),
         ];
         return strength.Wind.IsKnown ? all : all.Select(NotKnown);
     }
 
     // No wind table goes there: an engineer's matter.
     private static IEnumerable<Finding> Beyond(Rack rack) =>
-        new[] { "rack/strength", "rack/welds", "rack/module-holding", "rack/stops-at-wind" }.Select(id => new Finding(
+        new[]
+        {
+            "rack/strength",
+            "rack/welds",
+            "rack/splices",
+            "rack/tube-faces",
+            "rack/module-holding",
+            "rack/stops-at-wind",
+        }.Select(id => new Finding(
             id,
             FindingStatus.Unchecked,
             Invariant(
@@ -73,11 +83,31 @@ internal static class RackFindings
             "limits of the method, judgement"
         );
 
+    // The code's annex goes by the shape of the hill; its largest figure stands for any place on it.
+    private static Finding Hill(RackWind wind) =>
+        new(
+            "rack/hill",
+            wind.HillShare < WindPressure.GentleSlopeShare ? FindingStatus.Holds : FindingStatus.Look,
+            wind.HillShare switch
+            {
+                null =>
+                    "whether the wind comes up a slope steeper than 1 in 20 is not known: flat ground is taken. On or near a hill, a ridge or an escarpment the wind is up to 1.6 times as fast: give site.hillSlope, and let an engineer decide",
+                < WindPressure.GentleSlopeShare => "the ground is too flat to speed the wind up",
+                { } slope => Invariant(
+                    $"up a slope of {slope * 100:0} % the wind is {wind.HillFactor:0.00} times as fast at the crest, which is taken wherever the racks stand; on a crest, an escarpment or in a gap between hills an engineer decides"
+                ),
+            },
+            wind.HillFactor,
+            null,
+            "",
+            "EN 1991-1-4:2005, 4.3.3 and annex A.3 (from memory), s = 1"
+        );
+
     private static Finding Strength(RackStrength strength, RackChoice choice)
     {
-        var worst = strength.Members.MaxBy(use => use.Result.UtilisationShare)!;
+        var (held, worst) = strength.BothDepths.Worst(each => each.Members, use => use.Result.UtilisationShare)!.Value;
         var member = strength.Rack.Skeleton.Members[worst.Member];
-        var where = strength.Combinations.Strength[worst.Combination].Name;
+        var where = strength.Combinations.Strength[worst.Combination].Name + held.HeldSays;
         return Finding.AtMost(
             "rack/strength",
             worst.Result.UtilisationShare,
@@ -85,14 +115,14 @@ internal static class RackFindings
             "",
             Invariant(
                 $"{member.Role} {member.Mark} is used most: {worst.Result.UtilisationShare:0.00} of what it carries at {strength.Wind.BasicMPerS:0.#} m/s, {where}"
-            ) + Advice(strength.Members.All(use => use.Result.Holds), choice),
+            ) + Advice(worst.Result.Holds, choice),
             $"{Members}; {worst.Result.Clause}"
         );
     }
 
     private static Finding Weld(RackStrength strength)
     {
-        var worst = strength.Joints.MaxBy(use => use.RequiredLegMm)!;
+        var worst = strength.BothDepths.SelectMany(each => each.Joints).MaxBy(use => use.RequiredLegMm)!;
         return Finding.AtMost(
             "rack/welds",
             worst.RequiredLegMm,
@@ -152,19 +182,20 @@ internal static class RackFindings
         var clamp = holding.ClampN is { } perGust
             ? Invariant($"; a clamp at the end of a row must hold {perGust * strength.Wind.PeakKNPerM2 / 1000:0.00} kN")
             : "";
+        var between = Invariant($"; a module bends between bearers {holding.BetweenMm:0} mm apart");
         return holding.IsKnown
             ? Finding.AtMost(
                 "rack/module-holding",
                 use,
                 1,
                 "",
-                $"{pull}{clamp}; the module's card allows it for this way of holding, and the lips bear it, up to 1",
+                $"{pull}{between}{clamp}; {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "the channel's lip is used most of what its steel bears" : "the module is used most of what its card allows for this way of holding")}, up to 1",
                 "module's card; EN 1991-1-4:2005, table 7.6, zones A to C"
             )
             : new(
                 "rack/module-holding",
                 use > 1 ? FindingStatus.Stop : FindingStatus.Unchecked,
-                $"{pull}{clamp}; the module's card does not say what it bears when held so: ask its maker for the pressures allowed for edges in channels, or for clamps at their places",
+                $"{pull}{between}{clamp}; the module's card does not say what it bears when held so: ask its maker for the pressures allowed for {(holding.LipPerGust is null ? "clamps at their places" : "edges in channels")}",
                 use,
                 1,
                 "",

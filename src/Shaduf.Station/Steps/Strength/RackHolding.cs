@@ -20,6 +20,9 @@ public sealed record RackHolding(
 {
     private const double WindFactor = 1.5;
 
+    /// <summary>Distance between the two bearers on which a module lies and over which it bends [mm].</summary>
+    public double BetweenMm { get; private init; }
+
     /// <summary>Whether the card says what the module bears.</summary>
     public bool IsKnown => AllowedDownPa is not null && AllowedUpPa is not null;
 
@@ -52,8 +55,15 @@ public sealed record RackHolding(
             allowed.UpPa,
             lip,
             lip is null ? Steel.ModuleHolding.ClampN(WindFactor * up * 1000, areaM2, 4, 1) : null
-        );
+        )
+        {
+            BetweenMm = rack.Rows.Max(row => row.HighAtMm - row.LowAtMm),
+        };
     }
+
+    /// <summary>Whether the channel's lip is used more than the module itself.</summary>
+    /// <param name="peakKNPerM2">Pressure of the gust [kN/m2].</param>
+    public bool IsByLip(double peakKNPerM2) => LipPerGust * peakKNPerM2 >= UseShare(peakKNPerM2) && peakKNPerM2 > 0;
 
     /// <summary>Use of module and lip in a gust.</summary>
     /// <param name="peakKNPerM2">Pressure of the gust [kN/m2].</param>

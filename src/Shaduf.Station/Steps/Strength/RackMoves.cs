@@ -21,6 +21,9 @@ public static class RackMoves
 {
     private const string Judged = "judgement, no source; no code limits the movement of a rack of modules";
 
+    // Or what the module's maker says.
+    private const double MostTwistMm = 10;
+
     /// <summary>The movements of a rack.</summary>
     /// <param name="strength">The rack.</param>
     /// <returns>The movements.</returns>
@@ -39,6 +42,14 @@ public static class RackMoves
                 Worst(strength, each => Head(strength.Cases, each)),
                 0.010,
                 "",
+                false,
+                Judged
+            ),
+            new(
+                "twist of a module, a corner off the plane of the other three",
+                Worst(strength, each => TwistMm(strength, each)),
+                MostTwistMm,
+                "mm",
                 false,
                 Judged
             ),
@@ -79,8 +90,9 @@ public static class RackMoves
         var rack = strength.Rack;
         var column = rack.Skeleton.Members[rack.Skeleton.Feet[0].Member];
         var columnsKg = rack.Skeleton.Feet.Count * column.LengthMm / 1000 * column.Profile.Bar.MassKgPerM;
-        var massKg = (rack.ModuleMassKg + rack.Steel.MassKg - columnsKg) / rack.Skeleton.Feet.Count;
-        var aboveMm = column.To.ZMm - rack.Skeleton.Feet[0].Ground.ZMm + RackStrength.HeldMm(rack);
+        var aboveKg = rack.Steel.Parts.Where(part => part.Mark != Rack.FootMark).Sum(part => part.MassKg);
+        var massKg = (rack.ModuleMassKg + aboveKg - columnsKg) / rack.Skeleton.Feet.Count;
+        var aboveMm = column.To.ZMm - rack.Skeleton.Feet[0].Ground.ZMm + strength.HeldAtMm;
         return OneLine.FirstHz(
             massKg,
             rack.Size.DepthMm / 1000,
@@ -111,6 +123,28 @@ public static class RackMoves
                 var (a, b) = (Move(cases, low, i / 4.0, factors), Move(cases, high, i / 4.0, factors));
                 return Math.Abs(normal.DotMm2(b - a)) / strength.Rack.Size.DepthMm;
             });
+    }
+
+    private static double TwistMm(RackStrength strength, double[] factors)
+    {
+        var (cases, rack, tilt) = (strength.Cases, strength.Rack, strength.Rack.Setting.TiltDeg * Math.PI / 180);
+        var normal = new Point(0, -Math.Sin(tilt), Math.Cos(tilt));
+        double Off(int bearer, double xMm)
+        {
+            var member = cases.Frame.Skeleton.Members[bearer];
+            var share = Math.Clamp((xMm - member.From.XMm) / member.LengthMm, 0, 1);
+            return normal.DotMm2(Move(cases, bearer, share, factors));
+        }
+
+        return (
+            from row in rack.Rows
+            from column in Enumerable.Range(0, rack.Grid.Columns)
+            let leftMm = rack.Along.FirstMm + (column * rack.Along.PitchMm)
+            let rightMm = leftMm + rack.Lay.AlongMm
+            select Math.Abs(
+                Off(row.Low, leftMm) - Off(row.Low, rightMm) - Off(row.High, leftMm) + Off(row.High, rightMm)
+            )
+        ).Max();
     }
 
     private static double Bow(RackStrength strength, double[] factors)

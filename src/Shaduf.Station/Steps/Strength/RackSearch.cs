@@ -78,7 +78,7 @@ internal sealed class RackSearch
     {
         var at = form with { Tube = Brief.Rack.Tube ?? tubes[0], Column = Brief.Rack.Column ?? tubes[0] };
         var tried = CostsMore(at, most) ? null : Tried(at);
-        while (tried is { Holds: false } && Raised(at, tried.Strength!) is { } next)
+        while (tried is { Holds: false } && Raised(at, Failing(tried.Strength!)) is { } next)
         {
             if (CostsMore(next, most))
             {
@@ -103,6 +103,8 @@ internal sealed class RackSearch
         var rack = tried.Rack.WithLegs(tried.Strength!.LegsMm());
         return tried with { Rack = rack, Strength = RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf) };
     }
+
+    private static RackStrength Failing(RackStrength strength) => strength.HoldsItself ? strength.AtSurface : strength;
 
     // One size up for each group of members that does not hold; by as much as it lacks.
     private RackForm? Raised(RackForm form, RackStrength strength)
@@ -147,13 +149,20 @@ internal sealed class RackSearch
             }
         }
 
-        var firm = RackMoves
-            .Of(strength)
-            .Where(move => move.IsFirm)
-            .Select(move => move.Value / move.Limit)
-            .DefaultIfEmpty(0)
-            .Max();
+        var firm = RackMoves.Firm(strength).Select(move => move.Value / move.Limit).DefaultIfEmpty(0).Max();
         column = Math.Max(column, firm > 1 ? Math.Min(firm, 1.3) : 0);
+        foreach (var use in strength.Faces.Where(use => use.UseShare > 1))
+        {
+            var isColumn = feet.Contains(strength.Rack.Skeleton.Joints[use.Joint].First);
+            (tube, column) = isColumn ? (tube, Math.Max(column, 1.01)) : (Math.Max(tube, 1.01), column);
+        }
+
+        foreach (var use in strength.Splices.Where(use => use.UseShare > 1))
+        {
+            var name = strength.Rack.Skeleton.Members[use.Place.Member].Profile.Bar.Name;
+            (tube, bearer) = name == tubeName ? (Math.Max(tube, 1.01), bearer) : (tube, Math.Max(bearer, 1.01));
+        }
+
         var welds = strength.Joints.Select(use => use.RequiredLegMm / RackStrength.MostLegMm).DefaultIfEmpty(0).Max();
         return (
             welds > 1 ? Math.Max(tube, 1.01) : tube,

@@ -30,6 +30,22 @@ public sealed record RackStrength(
     /// <param name="rack">The rack.</param>
     public static double HeldMm(Rack rack) => Math.Min(FixityMm, rack.Setting.EmbedMm);
 
+    /// <summary>Depth at which this frame's columns are held [mm].</summary>
+    public double HeldAtMm { get; private init; } = HeldMm(Rack);
+
+    /// <summary>The same rack held at the surface of the ground; itself where it is that one.</summary>
+    public RackStrength AtSurface => atSurface ??= shallow?.Invoke() ?? this;
+
+    /// <summary>The rack at both depths at which its columns may be held: the worse counts for steel and welds.</summary>
+    /// <source>judgement, no source: firm ground or concrete above it may hold a column higher than is taken</source>
+    public IEnumerable<RackStrength> BothDepths => ReferenceEquals(AtSurface, this) ? [this] : [this, AtSurface];
+
+    /// <summary>How its columns are held, to be added to a combination's name; empty for the depth usually taken.</summary>
+    public string HeldSays => shallow is null ? ", columns held at the ground" : "";
+
+    private RackStrength? atSurface;
+    private Func<RackStrength>? shallow;
+
     /// <summary>Factor on a column's length above that depth for buckling: a cantilever.</summary>
     /// <source>2.0 in theory, 2.1 for a foot that gives a little; judgement</source>
     public const double CantileverFactor = 2.1;
@@ -47,6 +63,16 @@ public sealed record RackStrength(
     public IReadOnlyList<JointUse> Joints { get; } =
         JointUse.All(Cases, Combinations.Strength, Wind.PeakKNPerM2, Rules);
 
+    /// <summary>How far the butt welds of its splices are used.</summary>
+    public IReadOnlyList<SpliceUse> Splices => splices ??= SplicesAt(Combinations.Strength, Wind.PeakKNPerM2);
+
+    /// <summary>How far the faces of tubes are used on which other tubes end.</summary>
+    public IReadOnlyList<TubeFaceUse> Faces =>
+        faces ??= TubeFaceUse.All(Cases, Combinations.Strength, Wind.PeakKNPerM2, Rules);
+
+    private IReadOnlyList<SpliceUse>? splices;
+    private IReadOnlyList<TubeFaceUse>? faces;
+
     /// <summary>Whether the columns stand on one line, so that each carries the wind's moment by itself.</summary>
     public bool IsOneLine => Rack.Form.Lines == 1;
 
@@ -54,11 +80,16 @@ public sealed record RackStrength(
     /// <source>judgement, no source: beyond it the wall beside the weld governs</source>
     public const double MostLegMm = 6;
 
-    /// <summary>Whether steel, welds and stability hold at the wind that is checked.</summary>
-    public bool Holds =>
+    /// <summary>Whether steel, welds and stability hold at the wind that is checked, however deep the columns are held.</summary>
+    public bool Holds => HoldsItself && (ReferenceEquals(AtSurface, this) || AtSurface.HoldsItself);
+
+    /// <summary>Whether they hold with the columns held at the depth of this frame.</summary>
+    public bool HoldsItself =>
         Members.All(use => use.Result.Holds)
         && Joints.All(use => use.RequiredLegMm <= MostLegMm && double.IsFinite(use.Result.UtilisationShare))
         && !(CriticalFactor < LeastCriticalFactor)
+        && Splices.All(use => use.UseShare <= 1)
+        && Faces.All(use => use.UseShare is null or <= 1)
         && RackMoves.Firm(this).All(move => move.Holds);
 
     /// <summary>Loads, analyses and checks a rack.</summary>
@@ -68,7 +99,10 @@ public sealed record RackStrength(
     /// <param name="shelf">The cards.</param>
     /// <returns>The checked rack; null where the tilt is beyond the table of wind coefficients.</returns>
     /// <exception cref="MechanismException">The frame can move without resistance; the message names the part.</exception>
-    public static RackStrength? Of(Rack rack, Brief brief, Survey survey, CardShelf shelf)
+    public static RackStrength? Of(Rack rack, Brief brief, Survey survey, CardShelf shelf) =>
+        Of(rack, brief, survey, shelf, HeldMm(rack));
+
+    private static RackStrength? Of(Rack rack, Brief brief, Survey survey, CardShelf shelf, double heldMm)
     {
         if (rack.Setting.TiltDeg > MonopitchCanopy.SteepestDeg)
         {
@@ -76,14 +110,9 @@ public sealed record RackStrength(
         }
 
         var wind = RackWind.Of(brief.Site, survey, rack.Size.TopEdgeMm);
-        var canopy = MonopitchCanopy.Of(rack.Setting.TiltDeg, 0);
+        var canopy = MonopitchCanopy.Of(rack.Setting.TiltDeg, survey["blockage"]);
         var profiles = new RackProfiles(rack.Sections, shelf, brief.Rack.IsWallMeasured);
-        var frame = SkeletonFrame.Of(
-            rack.Skeleton,
-            member => profiles[member].Frame,
-            HeldMm(rack),
-            RackActions.Cuts(rack)
-        );
+        var frame = SkeletonFrame.Of(rack.Skeleton, member => profiles[member].Frame, heldMm, RackActions.Cuts(rack));
         var actions = RackActions.Of(rack, frame, canopy, survey["snow"]);
         var cases = FrameCases.Of(frame, [.. actions.Select(action => action.Load)]);
         var combinations = RackCombinations.Of(
@@ -95,23 +124,54 @@ public sealed record RackStrength(
             ? SwayImperfection.AmplifyingFactor(critical.Value)
             : 1;
         var rules = new MemberRules(member => profiles[member], GradeOf(brief.Rack.Steel), Lengths(frame), raised);
-        return new(rack, wind, canopy, actions, cases, combinations, rules, critical);
+        return new(rack, wind, canopy, actions, cases, combinations, rules, critical)
+        {
+            HeldAtMm = heldMm,
+            shallow = heldMm > 0 ? () => Of(rack, brief, survey, shelf, 0)! : null,
+        };
     }
 
     /// <summary>Basic wind speed up to which the members hold [m/s].</summary>
-    public double SteelStopsMPerS() => Wind.StopsAtMPerS(gust => Rules.Hold(Cases, Combinations.Blown, gust));
+    public double SteelStopsMPerS() =>
+        BothDepths.Min(each => Wind.StopsAtMPerS(gust => each.Rules.Hold(each.Cases, each.Combinations.Blown, gust)));
 
-    /// <summary>Basic wind speed up to which the welds hold [m/s].</summary>
-    public double WeldsStopMPerS() =>
-        Wind.StopsAtMPerS(gust => JointUse.All(Cases, Combinations.Blown, gust, Rules).All(use => use.Result.Holds));
+    /// <summary>Basic wind speed up to which welds, splices and the faces of tubes hold [m/s].</summary>
+    public double WeldsStopMPerS() => BothDepths.Min(each => Wind.StopsAtMPerS(each.WeldsHold));
+
+    private bool WeldsHold(double gust) =>
+        JointUse.All(Cases, Combinations.Blown, gust, Rules).All(use => use.Result.Holds)
+        && TubeFaceUse.All(Cases, Combinations.Blown, gust, Rules).All(use => use.UseShare is null or <= 1)
+        && SplicesAt(Combinations.Blown, gust).All(use => use.UseShare <= 1);
+
+    private IReadOnlyList<SpliceUse> SplicesAt(IReadOnlyList<Combination> combinations, double gust) =>
+        SpliceUse.All(Cases, combinations, gust, Rules, RackSplices.PlacesOf(Rack));
+
+    /// <summary>The member of each kind that is used most, at the depth of its columns at which it is.</summary>
+    /// <param name="kind">What makes members alike.</param>
+    /// <returns>Their uses, in the order of the skeleton.</returns>
+    public IEnumerable<(RackStrength Held, MemberUse Use)> Governing(Func<Member, string> kind) =>
+        BothDepths
+            .SelectMany(each => each.Members.Select(use => (Held: each, Use: use)))
+            .GroupBy(pair => kind(Rack.Skeleton.Members[pair.Use.Member]))
+            .Select(alike => alike.MaxBy(pair => pair.Use.Result.UtilisationShare));
 
     /// <summary>Leg that each weld gets: what it needs, in steps of half a millimetre, never less than the least.</summary>
     /// <returns>Legs by the joints' name [mm].</returns>
     public IReadOnlyDictionary<string, double> LegsMm() =>
-        Joints.ToDictionary(
-            use => use.Name,
-            use => Math.Min(MostLegMm, Math.Max(RackSteel.WeldLegMm, Math.Ceiling(use.RequiredLegMm * 2) / 2))
-        );
+        BothDepths
+            .SelectMany(each => each.Joints)
+            .GroupBy(use => use.Name)
+            .ToDictionary(
+                alike => alike.Key,
+                alike =>
+                    Math.Min(
+                        MostLegMm,
+                        Math.Max(
+                            RackSteel.WeldLegMm,
+                            Math.Ceiling(Math.Round(alike.Max(use => use.RequiredLegMm), 9) * 2) / 2
+                        )
+                    )
+            );
 
     // The combination that presses hardest on the feet buckles the frame first.
     private static double? Critical(FrameCases cases, RackCombinations combinations, double gust)
@@ -126,7 +186,9 @@ public sealed record RackStrength(
         return hardest is null ? null : cases.CriticalFactor(hardest.EachFactor(gust));
     }
 
-    private static SteelGrade GradeOf(SteelBrief steel) =>
+    /// <summary>The steel as the checks take it.</summary>
+    /// <param name="steel">As the merchant states it.</param>
+    public static SteelGrade GradeOf(SteelBrief steel) =>
         steel == SteelBrief.Unmarked ? SteelGrade.Unmarked : SteelGrade.Of(steel.ToString());
 
     // A column is a cantilever; any other member buckles between its joints.

@@ -18,6 +18,12 @@ public sealed record RackWind(
     string From
 )
 {
+    /// <summary>Slope up which it comes: rise over run; null when unknown, and flat ground is taken.</summary>
+    public double? HillShare { get; init; }
+
+    /// <summary>What a hill makes of its speed, c_0.</summary>
+    public double HillFactor => WindPressure.LargestHillFactor(HillShare ?? 0);
+
     /// <summary>Strongest basic speed that is looked at [m/s].</summary>
     public const double MostMPerS = 90;
 
@@ -38,26 +44,31 @@ public sealed record RackWind(
             site.Wind is not null,
             terrain,
             heightM,
-            WindPressure.PeakNPerM2(basic, terrain, heightM) / 1000,
+            WindPressure.PeakNPerM2(basic, terrain, heightM, WindPressure.LargestHillFactor(site.HillSlopeShare ?? 0))
+                / 1000,
             site.Wind is { } wind
                 ? FormattableString.Invariant(
                     $"{wind.SpeedMPerS:0.#} m/s averaged over {wind.AveragingS:0.#} s, once in {wind.ReturnYears:0} years ({wind.From})"
                 )
                 : "not known: a planning speed is taken so that sections can be chosen"
-        );
+        )
+        {
+            HillShare = site.HillSlopeShare,
+        };
     }
 
     /// <summary>Basic speed of a gust at this place and height.</summary>
     /// <param name="peakKNPerM2">Pressure of the gust [kN/m2].</param>
     /// <returns>Speed [m/s].</returns>
-    public double SpeedAtMPerS(double peakKNPerM2) => WindPressure.BasicMPerS(peakKNPerM2 * 1000, Terrain, HeightM);
+    public double SpeedAtMPerS(double peakKNPerM2) =>
+        WindPressure.BasicMPerS(peakKNPerM2 * 1000, Terrain, HeightM, HillFactor);
 
     /// <summary>Strongest gust, up to <see cref="MostMPerS"/>, at which something still holds.</summary>
     /// <param name="holds">Whether it holds in a gust [kN/m2].</param>
     /// <returns>Basic speed [m/s]; 0 when it does not even hold in a calm.</returns>
     public double StopsAtMPerS(Func<double, bool> holds)
     {
-        var (low, high) = (0.0, WindPressure.PeakNPerM2(MostMPerS, Terrain, HeightM) / 1000);
+        var (low, high) = (0.0, WindPressure.PeakNPerM2(MostMPerS, Terrain, HeightM, HillFactor) / 1000);
         if (holds(high))
         {
             return MostMPerS;

@@ -20,18 +20,18 @@ internal static class RackWorking
         }
 
         yield return new("Wind on the rack", [.. Wind(strength)]);
-        foreach (var use in Governing(strength))
+        foreach (var (held, use) in strength.Governing(member => member.Role))
         {
             var member = strength.Rack.Skeleton.Members[use.Member];
             yield return new(
                 Invariant(
-                    $"{member.Role} {member.Mark}, {Place(use)}: {strength.Combinations.Strength[use.Combination].Name}"
+                    $"{member.Role} {member.Mark}, {Place(use)}: {strength.Combinations.Strength[use.Combination].Name}{held.HeldSays}"
                 ),
-                Lines(strength, use, member)
+                Lines(held, use, member)
             );
         }
 
-        var weld = strength.Joints.MaxBy(use => use.RequiredLegMm)!;
+        var weld = strength.BothDepths.SelectMany(each => each.Joints).MaxBy(use => use.RequiredLegMm)!;
         if (JointUse.Group(strength.Rack.Skeleton, weld.Joint, strength.Rules) is { } group)
         {
             var legMm = strength.Rack.Skeleton.Joints[weld.Joint].Weld!.LegMm;
@@ -42,15 +42,12 @@ internal static class RackWorking
                 group.Lines(weld.Forces, strength.Rules.Grade, FilletWeld.ThroatMm(legMm))
             );
         }
-    }
 
-    /// <summary>The member of each role that is used most.</summary>
-    /// <param name="strength">The checked rack.</param>
-    /// <returns>Their uses, in the order of the skeleton.</returns>
-    public static IEnumerable<MemberUse> Governing(RackStrength strength) =>
-        strength
-            .Members.GroupBy(use => strength.Rack.Skeleton.Members[use.Member].Role)
-            .Select(alike => alike.MaxBy(use => use.Result.UtilisationShare)!);
+        foreach (var sheet in RackJointFindings.Show(strength))
+        {
+            yield return sheet;
+        }
+    }
 
     private static string Place(MemberUse use) =>
         use.Lengths is null
@@ -72,7 +69,7 @@ internal static class RackWorking
     {
         var (wind, rack, force) = (strength.Wind, strength.Rack, strength.Canopy.Force);
         var areaM2 = rack.Size.LengthMm * rack.Size.DepthMm * 1e-6;
-        var exposure = WindPressure.ExposureFactor(wind.Terrain, wind.HeightM);
+        var exposure = WindPressure.ExposureFactor(wind.Terrain, wind.HeightM, wind.HillFactor);
         yield return new(
             "v_b",
             "ten-minute mean, 50 years",
@@ -84,8 +81,8 @@ internal static class RackWorking
         );
         yield return new(
             "c_e",
-            "(1 + 7 I_v(z)) c_r(z)²",
-            Invariant($"category {wind.Terrain.Name}, z = {wind.HeightM:0.00} m"),
+            "(1 + 7 I_v(z)) (c_r(z) c_0)²",
+            Invariant($"category {wind.Terrain.Name}, z = {wind.HeightM:0.00} m, c_0 = {wind.HillFactor:0.00}"),
             exposure,
             "",
             "steel/wind-pressure",

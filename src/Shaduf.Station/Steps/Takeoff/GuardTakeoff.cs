@@ -140,12 +140,12 @@ internal static class GuardTakeoff
         {
             yield return Line(
                 "light-pole",
-                "light pole, galvanised tube",
+                Invariant($"light pole {guard.Column!.Size.Name}, galvanised tube"),
                 "m",
                 poles.Sum(pole => pole.HeightM),
                 Invariant($"{poles.Count} poles; lamps that hang on a lightning mast need none")
             );
-            var foot = guard.Column!.Foot;
+            var foot = guard.Column.Foot;
             yield return Line(
                 "pole-plate",
                 Invariant(

@@ -119,9 +119,24 @@ internal static class RackTakeoff
         yield return Labour.Days("erect", racks * rack.Size.LengthMm * rack.Size.DepthMm / 1e6, "planes of all racks");
     }
 
-    // Two bolts where the removable side meets a member.
+    // Two bolts where the removable side meets a member; plates on columns wider than the tubes across.
     private static IEnumerable<QuantityLine> Bolts(Rack rack)
     {
+        var caps = rack.Skeleton.Joints.Count(joint => joint.HasCap) * rack.Grid.RackCount;
+        if (caps > 0)
+        {
+            yield return new(
+                "cap-plate",
+                BillSection.Steelwork,
+                Invariant(
+                    $"cap plate {rack.Sections.Column.SideMm:0} x {rack.CapLengthMm:0} x {Rack.CapMm:0} mm on a column's head"
+                ),
+                "nr",
+                caps,
+                Invariant($"one a column, {caps} columns wider than the tubes across")
+            );
+        }
+
         var joints = rack.Skeleton.Joints.Count(joint => joint.Kind == JointKind.Pinned) * rack.Grid.RackCount;
         if (joints > 0)
         {

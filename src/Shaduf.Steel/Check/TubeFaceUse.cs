@@ -1,0 +1,185 @@
+using Shaduf.Shape;
+using Shaduf.Working;
+
+namespace Shaduf.Steel;
+
+/// <summary>How far the faces of tubes are used on which other tubes end; joints of one name together.</summary>
+/// <param name="Name">Name of the joints.</param>
+/// <param name="Joint">Index of the worst joint in the skeleton.</param>
+/// <param name="Combination">Index of the combination.</param>
+/// <param name="Strength">What the joint carries; null where the formulas do not reach.</param>
+/// <param name="WhyNot">Why the formulas do not reach; empty where they do.</param>
+/// <param name="AxialN">Force along the branch [N].</param>
+/// <param name="InPlaneNMm">Moment in the plane of both tubes [N·mm].</param>
+/// <param name="OutOfPlaneNMm">Moment across that plane, torque of the branch added as a vector [N·mm].</param>
+public sealed record TubeFaceUse(
+    string Name,
+    int Joint,
+    int Combination,
+    TubeJointStrength? Strength,
+    string WhyNot,
+    double AxialN,
+    double InPlaneNMm,
+    double OutOfPlaneNMm
+)
+{
+    /// <summary>Use of the face; null where the formulas do not reach.</summary>
+    public double? UseShare => Strength?.Utilisation(AxialN, InPlaneNMm, OutOfPlaneNMm).UtilisationShare;
+
+    /// <summary>The working; nothing where the formulas do not reach.</summary>
+    public IReadOnlyList<Line> Lines => Strength?.Lines(AxialN, InPlaneNMm, OutOfPlaneNMm) ?? [];
+
+    /// <summary>The faces of a frame: every joint at which a square tube ends on another.</summary>
+    /// <param name="cases">The solved frame.</param>
+    /// <param name="combinations">The combinations; those for some members only are left out.</param>
+    /// <param name="gustRatio">Gust over that for which the wind cases are kept.</param>
+    /// <param name="rules">Sections and steel.</param>
+    /// <returns>One use for each name and reason, in the order of the skeleton.</returns>
+    /// <source>EN 1993-1-8:2005, 7.5; torque of the branch counted as a moment across the plane: judgement, safe side</source>
+    public static IReadOnlyList<TubeFaceUse> All(
+        FrameCases cases,
+        IReadOnlyList<Combination> combinations,
+        double gustRatio,
+        MemberRules rules
+    )
+    {
+        var skeleton = cases.Frame.Skeleton;
+        var acting = Enumerable
+            .Range(0, combinations.Count)
+            .Where(i => combinations[i].Members is null)
+            .Select(i => (Index: i, Factors: combinations[i].EachFactor(gustRatio)))
+            .ToList();
+        return
+        [
+            .. from joint in Enumerable.Range(0, skeleton.Joints.Count)
+            where skeleton.Joints[joint].Weld is not null && Ends(skeleton, joint)
+            let face = new Face(cases, joint, rules)
+            let worst = acting.Select(face.Under).MaxBy(use => use.UseShare ?? 0)!
+            group worst by (worst.Name, worst.WhyNot) into alike
+            select alike.MaxBy(use => use.UseShare ?? 0)!,
+        ];
+    }
+
+    // A square tube that ends on a square tube; what only lies across another is none.
+    private static bool Ends(Skeleton skeleton, int joint)
+    {
+        var (chord, branch) = Of(skeleton, joint);
+        var at = skeleton.Joints[joint].AtSecond;
+        return IsSquare(chord)
+            && IsSquare(branch)
+            && Math.Min((at - branch.From).LengthMm, (at - branch.To).LengthMm) < 1;
+    }
+
+    private static bool IsSquare(Member member) =>
+        member.Profile.MakeUp == MakeUp.Single && member.Profile.Bar.Outline == Parts.Outline.SquareTube;
+
+    private static (Member Chord, Member Branch) Of(Skeleton skeleton, int joint) =>
+        (skeleton.Members[skeleton.Joints[joint].First], skeleton.Members[skeleton.Joints[joint].Second]);
+
+    /// <summary>One face with the directions in which its forces are split.</summary>
+    private sealed class Face
+    {
+        private readonly FrameCases cases;
+        private readonly MemberRules rules;
+        private readonly int joint;
+        private readonly MemberSection chord;
+        private readonly MemberSection branch;
+        private readonly Point along;
+        private readonly Point across;
+        private readonly double betweenDeg;
+        private readonly List<(int Span, int Place)> beside;
+
+        internal Face(FrameCases cases, int joint, MemberRules rules)
+        {
+            (this.cases, this.joint, this.rules) = (cases, joint, rules);
+            var skeleton = cases.Frame.Skeleton;
+            var (goesOn, ends) = Of(skeleton, joint);
+            (chord, branch) = (rules.Section(goesOn), rules.Section(ends));
+            if (skeleton.Joints[joint].HasCap)
+            {
+                // The plate passes all on over the tube's full width: a branch as wide as the tube, as long as the plate.
+                branch = MemberSection.OfRectangle(branch.HeightMm, chord.WidthMm, branch.WallMm);
+            }
+
+            along = (ends.To - ends.From) * (1 / ends.LengthMm);
+            var axis = (goesOn.To - goesOn.From) * (1 / goesOn.LengthMm);
+            betweenDeg = Math.Acos(Math.Min(1, Math.Abs(along.DotMm2(axis)))) * 180 / Math.PI;
+            across = Cross(along, axis);
+            across = across.LengthMm > 1e-9 ? across * (1 / across.LengthMm) : ends.Width * (1 / ends.Width.LengthMm);
+            beside = [.. Beside(cases.Frame, skeleton.Joints[joint], goesOn)];
+        }
+
+        internal TubeFaceUse Under((int Index, double[] Factors) combination)
+        {
+            var at = cases.AtJoint(joint, chord.HeightMm / 2, combination.Factors);
+            var force = new Point(at.Force.XN, at.Force.YN, at.Force.ZN);
+            var moment = new Point(at.Moment.XNMm, at.Moment.YNMm, at.Moment.ZNMm) * rules.SecondOrderFactor;
+            var inPlane = moment.DotMm2(across);
+            var whyNot =
+                betweenDeg < 30
+                    ? FormattableString.Invariant($"the tubes meet at {betweenDeg:0} deg; covered are 30 to 90")
+                    : "";
+            var strength =
+                whyNot.Length > 0
+                    ? null
+                    : TubeJoint.Of(
+                        chord,
+                        branch,
+                        rules.Grade,
+                        Math.Min(90, betweenDeg),
+                        PressedShare(combination.Factors)
+                    );
+            whyNot = strength?.WhyNot ?? whyNot;
+            return new(
+                cases.Frame.Skeleton.Joints[joint].Name,
+                joint,
+                combination.Index,
+                whyNot.Length > 0 ? null : strength,
+                whyNot,
+                Math.Abs(force.DotMm2(along)),
+                Math.Abs(inPlane),
+                Math.Sqrt(Math.Max(0, moment.DotMm2(moment) - (inPlane * inPlane)))
+            );
+        }
+
+        // Largest compression in the chord beside the joint, over its yield.
+        private double PressedShare(double[] factors)
+        {
+            var most = 0.0;
+            foreach (var (span, place) in beside)
+            {
+                var forces = cases.At(span, place, factors);
+                var bending =
+                    (Math.Abs(forces.BendingYNMm) / chord.ElasticModulusYMm3)
+                    + (Math.Abs(forces.BendingZNMm) / chord.ElasticModulusZMm3);
+                most = Math.Max(most, (bending * rules.SecondOrderFactor) - (forces.TensionN / chord.Frame.AreaMm2));
+            }
+
+            return Math.Min(1, most / rules.Grade.YieldNPerMm2);
+        }
+
+        private static IEnumerable<(int Span, int Place)> Beside(SkeletonFrame frame, Joint at, Member goesOn)
+        {
+            var atMm = (at.AtFirst - goesOn.From).LengthMm;
+            foreach (var span in frame.SpansOf(at.First))
+            {
+                if (Math.Abs(frame.Spans[span].FromMm - atMm) <= SkeletonFrame.NearestMm)
+                {
+                    yield return (span, 0);
+                }
+
+                if (Math.Abs(frame.Spans[span].ToMm - atMm) <= SkeletonFrame.NearestMm)
+                {
+                    yield return (span, FrameCases.PlaceShares.Count - 1);
+                }
+            }
+        }
+
+        private static Point Cross(Point a, Point b) =>
+            new(
+                (a.YMm * b.ZMm) - (a.ZMm * b.YMm),
+                (a.ZMm * b.XMm) - (a.XMm * b.ZMm),
+                (a.XMm * b.YMm) - (a.YMm * b.XMm)
+            );
+    }
+}

@@ -84,11 +84,8 @@ public static class SplicePlaces
     /// <param name="splicesMm">The splices [mm].</param>
     /// <param name="lengthMm">Length of the member [mm].</param>
     /// <param name="supportsMm">Places where it is held, in order [mm].</param>
-    public static bool AreGood(
-        IReadOnlyList<double> splicesMm,
-        double lengthMm,
-        IReadOnlyList<double> supportsMm
-    ) => splicesMm.All(at => Good(lengthMm, supportsMm).Any(good => Math.Abs(good - at) < 1));
+    public static bool AreGood(IReadOnlyList<double> splicesMm, double lengthMm, IReadOnlyList<double> supportsMm) =>
+        splicesMm.All(at => Good(lengthMm, supportsMm).Any(good => Math.Abs(good - at) < 1));
 
     // Shortest way from the start to the end over good places; null where there is none.
     private static double[]? Fewest(List<double> good, double lengthMm, double longestMm)

@@ -91,6 +91,9 @@ public sealed record SiteBrief(
     /// <summary>Snow on the ground, once in 50 years [kN/m2]; null when not said.</summary>
     public double? SnowKNPerM2 { get; init; }
 
+    /// <summary>What the country's annex to the Eurocodes sets.</summary>
+    public Steel.NationalChoices National { get; init; } = Steel.NationalChoices.Recommended;
+
     /// <summary>Whether the sea is near, which narrows the days' temperature range.</summary>
     public bool IsOnCoast { get; init; }
 

@@ -55,6 +55,12 @@ internal static class SiteReader
             HillSlopeShare = Hill(fields),
             SnowKNPerM2 =
                 fields.Known("snow", Measure.PressurePa, 0, 20_000, "Snow on the ground, once in 50 years.") / 1000,
+            National = NationalReader.Read(
+                fields.OptionalMap(
+                    "national",
+                    "Figures that the country's annex to the Eurocodes sets; left out: the recommended ones."
+                )
+            ),
             IsOnCoast = fields.OptionalOneOf("coast", BriefReader.YesNo, "Whether the sea is near.") ?? false,
             Surrounds = SurroundsReader.Read(fields),
             Field = FieldReader.Read(

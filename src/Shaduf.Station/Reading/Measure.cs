@@ -268,6 +268,10 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
     /// <summary>Elastic modulus, kept in gigapascals.</summary>
     public static Measure ModulusGPa { get; } = new("modulus", "GPa", [new("GPa", x => x)]);
 
+    /// <summary>Density, kept in kilograms per cubic metre.</summary>
+    public static Measure DensityKgPerM3 { get; } =
+        new("density", "kg/m3", [new("kg/m3", x => x), new("kg/m³", x => x)]);
+
     /// <summary>A number without a unit: money in the price book's currency.</summary>
     public static Measure Plain { get; } = new("number", "", [new("", x => x)]);
 

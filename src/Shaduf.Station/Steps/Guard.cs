@@ -110,7 +110,8 @@ public sealed record Guard(
                 lamp.HeightM * 1000,
                 LightSail.Of(light),
                 RackWind.Of(brief.Site, survey, lamp.HeightM * 1000),
-                brief.Rack
+                brief.Rack,
+                brief.Site.National
             )
             : null;
 

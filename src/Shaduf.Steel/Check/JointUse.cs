@@ -88,7 +88,8 @@ public sealed record JointUse(
         var legMm = leastMm;
         while (Group(skeleton, use.Joint, rules, legMm) is { } group)
         {
-            var neededMm = Math.Sqrt(2) * group.ForceNPerMm(use.Forces) / FilletWeld.StrengthNPerMm2(rules.Grade);
+            var neededMm =
+                Math.Sqrt(2) * group.ForceNPerMm(use.Forces) / FilletWeld.StrengthNPerMm2(rules.Grade, rules.Factors);
             if (neededMm <= legMm + NearMm)
             {
                 return neededMm <= leastMm ? leastMm : neededMm + (2 * NearMm);
@@ -129,7 +130,7 @@ public sealed record JointUse(
             );
         }
 
-        var result = group.Utilisation(forces, rules.Grade, FilletWeld.ThroatMm(joint.Weld!.LegMm));
+        var result = group.Utilisation(forces, rules.Grade, FilletWeld.ThroatMm(joint.Weld!.LegMm), rules.Factors);
         return new(joint.Name, result, index, combination.Index, forces, 0);
     }
 

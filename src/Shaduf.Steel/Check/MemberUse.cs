@@ -28,6 +28,9 @@ public sealed record MemberRules(
     double SecondOrderFactor = 1
 )
 {
+    /// <summary>Partial factors of resistances.</summary>
+    public SteelFactors Factors { get; init; } = SteelFactors.Recommended;
+
     /// <summary>Equivalent moments: a sway column and beams under spread loads; none is taken as gentler than this.</summary>
     /// <source>EN 1993-1-1:2005, table B.3</source>
     public static EquivalentMoments Moments { get; } = new(0.95, 0.95);
@@ -112,7 +115,7 @@ public sealed record MemberRules(
         }
 
         var (all, lengths) = (new MemberForces(0, leastN, 0, 0, 0, mostY, mostZ), Lengths(worst.Member));
-        var buckling = MemberBuckling.Utilisation(section, Grade, all, lengths, Moments);
+        var buckling = MemberBuckling.Utilisation(section, Grade, all, lengths, Moments, Factors);
         return buckling.UtilisationShare > worst.Result.UtilisationShare * Alike
             ? new(worst.Member, buckling, combination.Index, all, 0, lengths)
             : worst;
@@ -122,12 +125,12 @@ public sealed record MemberRules(
     private CheckResult? Worse(CheckResult before, MemberSection section, MemberForces forces)
     {
         var share = before.UtilisationShare * Alike;
-        if (share > 1 && CrossSectionCheck.Utilisation(section, Grade, forces * (1 / share)).Holds)
+        if (share > 1 && CrossSectionCheck.Utilisation(section, Grade, forces * (1 / share), Factors).Holds)
         {
             return null;
         }
 
-        var result = CrossSectionCheck.Utilisation(section, Grade, forces);
+        var result = CrossSectionCheck.Utilisation(section, Grade, forces, Factors);
         return result.UtilisationShare > share ? result : null;
     }
 }

@@ -71,7 +71,7 @@ public sealed record SpliceUse(
                 place,
                 worst.Index,
                 worst.Forces,
-                group.ForceNPerMm(worst.Forces) / FilletWeld.StrengthNPerMm2(rules.Grade),
+                group.ForceNPerMm(worst.Forces) / FilletWeld.StrengthNPerMm2(rules.Grade, rules.Factors),
                 section.WallMm,
                 highest > 0 ? Math.Min(1, here / highest) : 0
             );
@@ -81,14 +81,17 @@ public sealed record SpliceUse(
     /// <summary>The working.</summary>
     /// <param name="section">The member's section.</param>
     /// <param name="grade">Its steel.</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
     /// <returns>The lines.</returns>
-    public IReadOnlyList<Line> Lines(MemberSection section, SteelGrade grade) =>
+    public IReadOnlyList<Line> Lines(MemberSection section, SteelGrade grade, SteelFactors? factors = null) =>
         [
             .. WeldGroup.Butt(section).ForceLines(Forces),
             new(
                 "a",
                 "F_w,Ed/(f_u/(√3 β_w γ_M2))",
-                Invariant($"{WeldGroup.Butt(section).ForceNPerMm(Forces):0.0}/{FilletWeld.StrengthNPerMm2(grade):0.0}"),
+                Invariant(
+                    $"{WeldGroup.Butt(section).ForceNPerMm(Forces):0.0}/{FilletWeld.StrengthNPerMm2(grade, factors):0.0}"
+                ),
                 ThroatMm,
                 "mm",
                 "steel/fillet-weld",

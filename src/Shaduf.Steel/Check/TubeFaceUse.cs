@@ -127,7 +127,8 @@ public sealed record TubeFaceUse(
                         branch,
                         rules.Grade,
                         Math.Min(90, betweenDeg),
-                        PressedShare(combination.Factors)
+                        PressedShare(combination.Factors),
+                        rules.Factors
                     );
             whyNot = strength?.WhyNot ?? whyNot;
             return new(

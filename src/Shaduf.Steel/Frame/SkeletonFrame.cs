@@ -30,10 +30,7 @@ public sealed record SkeletonFrame(
     /// <summary>Places of a member nearer than this are one [mm]: a shorter span is so stiff that figures are lost beside it.</summary>
     public const double NearestMm = 5;
 
-    private readonly int[][] spansOf =
-    [
-        .. ByMember(Skeleton.Members.Count, Spans),
-    ];
+    private readonly int[][] spansOf = [.. ByMember(Skeleton.Members.Count, Spans)];
 
     // Axes nearer than this are taken to meet: a stiff link as short as that would cost figures.
     private const double MeetMm = 15;

@@ -144,19 +144,22 @@ public static class CastInAnchor
     /// <param name="grade">Property class.</param>
     /// <param name="pulls">Tension of the most pulled rod, and of the group [N].</param>
     /// <param name="cylinderNPerMm2">Strength of a cylinder f_ck [N/mm2].</param>
-    /// <param name="depthMm">Depth that counts [mm].</param>
-    /// <param name="groupFactor">A_c,N/A0_c,N · ψ_s,N.</param>
+    /// <param name="cone">Depth that counts [mm] and A_c,N/A0_c,N · ψ_s,N.</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
     /// <returns>The lines.</returns>
     public static IReadOnlyList<Line> Lines(
         BoltSize size,
         BoltGrade grade,
         (double RodN, double GroupN) pulls,
         double cylinderNPerMm2,
-        double depthMm,
-        double groupFactor
+        (double DepthMm, double GroupFactor) cone,
+        SteelFactors? factors = null
     )
     {
-        var (steel, cone) = (SteelTensionN(size, grade) / 1000, groupFactor * ConeN(cylinderNPerMm2, depthMm) / 1000);
+        var (steel, held) = (
+            SteelTensionN(size, grade) / 1000,
+            cone.GroupFactor * ConeN(cylinderNPerMm2, cone.DepthMm, factors) / 1000
+        );
         return
         [
             Step(
@@ -171,8 +174,10 @@ public static class CastInAnchor
             Step(
                 "N_Rd,c",
                 "8.9 √f_ck h_ef^1.5 (A_c/A0_c ψ_s)/γ_Mc",
-                Invariant($"8.9 · √{cylinderNPerMm2:0.0} · {depthMm:0}^1.5 · {groupFactor:0.000}/1.5"),
-                (cone, "kN"),
+                Invariant(
+                    $"8.9 · √{cylinderNPerMm2:0.0} · {cone.DepthMm:0}^1.5 · {cone.GroupFactor:0.000}/{(factors ?? SteelFactors.Recommended).ConcreteFactor:0.0#}"
+                ),
+                (held, "kN"),
                 "7.2.1.4"
             ),
             Step(
@@ -185,8 +190,8 @@ public static class CastInAnchor
             Step(
                 "share, cone",
                 "N_group/N_Rd,c",
-                Invariant($"{pulls.GroupN / 1000:0.00}/{cone:0.00}"),
-                (pulls.GroupN / 1000 / cone, ""),
+                Invariant($"{pulls.GroupN / 1000:0.00}/{held:0.00}"),
+                (pulls.GroupN / 1000 / held, ""),
                 "7.2.1.4"
             ),
         ];

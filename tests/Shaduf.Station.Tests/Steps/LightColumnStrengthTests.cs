@@ -104,7 +104,13 @@ public sealed class LightColumnStrengthTests
     }
 
     private static LightColumnStrength Chosen(double heightM, double mPerS) =>
-        LightColumnStrength.Choose(heightM * 1000, s_sail, Wind(heightM, mPerS), SmallDesign.File().Brief.Rack);
+        LightColumnStrength.Choose(
+            heightM * 1000,
+            s_sail,
+            Wind(heightM, mPerS),
+            SmallDesign.File().Brief.Rack,
+            NationalChoices.Recommended
+        );
 
     private static LightColumnStrength Column(double heightM, LightColumnSize size, double mPerS) =>
         new(LightColumn.Of(heightM * 1000, size), s_sail, Wind(heightM, mPerS), SteelGrade.Unmarked, false);

@@ -64,7 +64,7 @@ public sealed class CastInAnchorTests
     public void The_working_shows_steel_and_cone()
     {
         var (size, grade) = (BoltSize.Of("M16"), BoltGrade.Of("4.6"));
-        var lines = CastInAnchor.Lines(size, grade, (10e3, 20e3), 20, 200, 0.8);
+        var lines = CastInAnchor.Lines(size, grade, (10e3, 20e3), 20, (200, 0.8));
         Assert.Equal(10e3 / CastInAnchor.SteelTensionN(size, grade), lines[2].Value, 1e-12);
         Assert.Equal(20e3 / (0.8 * CastInAnchor.ConeN(20, 200)), lines[3].Value, 1e-12);
         Assert.Contains("/2.00", lines[0].Numbers, StringComparison.Ordinal);

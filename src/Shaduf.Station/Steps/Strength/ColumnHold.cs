@@ -68,7 +68,7 @@ public sealed record ColumnHold(
             (Math.Min(block.LengthMm, block.WidthMm) - width) / 2,
             pieces.Sum(part => part.LengthMm * part.Section.SideMm),
             pieces.Sum(part => 2 * FilletWeld.EffectiveMm(part.LengthMm, FilletWeld.ThroatMm(RackSteel.WeldLegMm))),
-            BasePlate.BearingNPerMm2(CylinderShare * Cube(mix)),
+            BasePlate.BearingNPerMm2(CylinderShare * Cube(mix), strength.Rules.Factors),
             loads.MaxBy(load => EmbeddedTube.PressureNPerMm2(width, depth, load.SideKN * 1000, load.MomentKNm * 1e6))!,
             loads.MinBy(load => load.DownKN)!
         );

@@ -37,9 +37,9 @@ internal static class LightColumnFindings
             [
                 new(
                     "V",
-                    "1.5 q_p (1.2 d h + 1.8 A)",
+                    "γ_Q q_p (1.2 d h + 1.8 A)",
                     Invariant(
-                        $"1.5 · {gust:0.000} · (1.2 · {pole.Section.SideMm / 1000:0.000} · {pole.LengthMm / 1000:0.00} + 1.8 · {strength.Sail.AreaM2:0.00})"
+                        $"{strength.National.VariableFactor:0.##} · {gust:0.000} · (1.2 · {pole.Section.SideMm / 1000:0.000} · {pole.LengthMm / 1000:0.00} + 1.8 · {strength.Sail.AreaM2:0.00})"
                     ),
                     foot.ShearZN / 1000,
                     "kN",
@@ -48,7 +48,7 @@ internal static class LightColumnFindings
                 ),
                 new(
                     "M",
-                    "1.5 q_p (1.2 d h²/2 + 1.8 A h) + 1.35 g m · 0.3 m",
+                    "γ_Q q_p (1.2 d h²/2 + 1.8 A h) + γ_G g m · 0.3 m",
                     Invariant(
                         $"q_p {gust:0.000} kN/m2 at {strength.Wind.HeightM:0.00} m; m {strength.Sail.MassKg:0} kg on a bracket"
                     ),

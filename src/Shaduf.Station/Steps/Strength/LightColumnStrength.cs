@@ -28,8 +28,6 @@ public sealed record LightColumnStrength(
     bool IsWallMeasured
 )
 {
-    private const double WindFactor = 1.5;
-    private const double WeightFactor = 1.35;
     private const double GravityNPerKg = 9.81;
 
     // EN 1991-1-4, 7.9 for thin tubes and 7.4.3 for a flat sail on a pole, a quarter of its width off the middle.
@@ -44,6 +42,15 @@ public sealed record LightColumnStrength(
 
     /// <summary>Use of the tube beyond which nothing else is looked at.</summary>
     public const double HopelessShare = 10;
+
+    /// <summary>What the country's annex sets.</summary>
+    public NationalChoices National { get; init; } = NationalChoices.Recommended;
+
+    private double WindFactor => National.VariableFactor;
+
+    private double WeightFactor => National.PermanentFactor;
+
+    private SteelFactors Factors => National.Steel;
 
     /// <summary>Its section as it is taken.</summary>
     public MemberSection Section { get; } =
@@ -63,8 +70,15 @@ public sealed record LightColumnStrength(
     /// <param name="sail">What hangs on it.</param>
     /// <param name="wind">The wind at its top.</param>
     /// <param name="rack">Steel and walls as for the racks.</param>
+    /// <param name="national">What the country's annex sets.</param>
     /// <returns>The column with its check.</returns>
-    public static LightColumnStrength Choose(double heightMm, LightSail sail, RackWind wind, RackBrief rack)
+    public static LightColumnStrength Choose(
+        double heightMm,
+        LightSail sail,
+        RackWind wind,
+        RackBrief rack,
+        NationalChoices national
+    )
     {
         var all = LightColumnSize
             .All.Select(size => new LightColumnStrength(
@@ -73,7 +87,10 @@ public sealed record LightColumnStrength(
                 wind,
                 RackStrength.GradeOf(rack.Steel),
                 rack.IsWallMeasured
-            ))
+            )
+            {
+                National = national,
+            })
             .ToList();
         return all.Find(each => each.Holds) ?? all[^1];
     }
@@ -106,7 +123,7 @@ public sealed record LightColumnStrength(
     public IReadOnlyList<LightColumnCheck> Checks(double gustKNPerM2)
     {
         var foot = ForcesAt(gustKNPerM2, 0);
-        var tube = CrossSectionCheck.Utilisation(Section, Grade, foot);
+        var tube = CrossSectionCheck.Utilisation(Section, Grade, foot, Factors);
         if (tube.UtilisationShare > HopelessShare)
         {
             return [new("tube at the plate", tube with { UtilisationShare = double.PositiveInfinity }, [])];
@@ -118,13 +135,17 @@ public sealed record LightColumnStrength(
         var throatMm = FilletWeld.ThroatMm(Column.Size.WeldLegMm);
         return
         [
-            new("tube at the plate", tube, CrossSectionCheck.Lines(Section, Grade, foot)),
+            new("tube at the plate", tube, CrossSectionCheck.Lines(Section, Grade, foot, Factors)),
             new(
                 "tube against buckling",
-                MemberBuckling.Utilisation(Section, Grade, foot, lengths, MemberRules.Moments),
-                MemberBuckling.Lines(Section, Grade, foot, lengths, MemberRules.Moments)
+                MemberBuckling.Utilisation(Section, Grade, foot, lengths, MemberRules.Moments, Factors),
+                MemberBuckling.Lines(Section, Grade, foot, lengths, MemberRules.Moments, Factors)
             ),
-            new("weld to the plate", weld.Utilisation(foot, Grade, throatMm), weld.Lines(foot, Grade, throatMm)),
+            new(
+                "weld to the plate",
+                weld.Utilisation(foot, Grade, throatMm, Factors),
+                weld.Lines(foot, Grade, throatMm, Factors)
+            ),
             Plate(foot),
             OfBolts(foot),
             InConcrete(foot),
@@ -174,12 +195,12 @@ public sealed record LightColumnStrength(
         return new(
             "base plate",
             new(Math.Pow(neededMm / plate.ThicknessMm, 2), "plastic bending of a plate"),
-            BasePlate.Lines(Grade, plate.BoltSpacingMm, forces, leverMm, breadthMm)
+            BasePlate.Lines(Grade, plate.BoltSpacingMm, forces, leverMm, breadthMm, Factors)
         );
     }
 
     private double Thickness(MemberForces forces, double leverMm, double breadthMm) =>
-        BasePlate.ThicknessMm(Grade, Math.Max(0, TensionN(forces)), leverMm, breadthMm);
+        BasePlate.ThicknessMm(Grade, Math.Max(0, TensionN(forces)), leverMm, breadthMm, Factors);
 
     private double TensionN(MemberForces forces) =>
         BasePlate.BoltTensionN(
@@ -207,8 +228,8 @@ public sealed record LightColumnStrength(
         var grade = BoltGrade.Of(Bolts);
         return new(
             $"bolts {Bolt.Name} of class {Bolts}",
-            Steel.Bolt.Utilisation(Bolt, grade, pullN, sideN),
-            Steel.Bolt.Lines(Bolt, grade, pullN, sideN)
+            Steel.Bolt.Utilisation(Bolt, grade, pullN, sideN, Factors),
+            Steel.Bolt.Lines(Bolt, grade, pullN, sideN, Factors)
         );
     }
 
@@ -223,8 +244,8 @@ public sealed record LightColumnStrength(
         var pairN = Math.Max(0, 2 * TensionN(foot));
         var headMm2 = Math.PI / 4 * ((Bolt.WasherMm * Bolt.WasherMm) - (Bolt.DiameterMm * Bolt.DiameterMm));
         var concrete = Math.Max(
-            pairN / (group * CastInAnchor.ConeN(CylinderNPerMm2, depthMm)),
-            pullN / CastInAnchor.PullOutN(CylinderNPerMm2, headMm2)
+            pairN / (group * CastInAnchor.ConeN(CylinderNPerMm2, depthMm, Factors)),
+            pullN / CastInAnchor.PullOutN(CylinderNPerMm2, headMm2, Factors)
         );
         var (tension, shear) = (
             pullN / CastInAnchor.SteelTensionN(Bolt, grade),
@@ -233,7 +254,7 @@ public sealed record LightColumnStrength(
         return new(
             Invariant($"bolts in a block of {Column.Size.BlockMm:0} x {Column.Size.BlockMm:0} mm"),
             CastInAnchor.Together(Math.Min(10, tension), Math.Min(10, shear), Math.Min(10, concrete), 0),
-            CastInAnchor.Lines(Bolt, grade, (pullN, pairN), CylinderNPerMm2, depthMm, group)
+            CastInAnchor.Lines(Bolt, grade, (pullN, pairN), CylinderNPerMm2, (depthMm, group), Factors)
         );
     }
 
@@ -243,7 +264,7 @@ public sealed record LightColumnStrength(
         var force = group.ForceNPerMm(forces);
         return new(
             Invariant($"splice {forces.AtMm / 1000:0.00} m above the plate"),
-            new(force / (Section.WallMm * FilletWeld.StrengthNPerMm2(Grade)), "EN 1993-1-8:2005, 4.7"),
+            new(force / (Section.WallMm * FilletWeld.StrengthNPerMm2(Grade, Factors)), "EN 1993-1-8:2005, 4.7"),
             group.ForceLines(forces)
         );
     }

@@ -117,6 +117,17 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
             Invariant($"{(form.Lines == 1 ? "one line" : "two lines")} of columns, {form.TubeCount} cross tubes"),
             why + Reason(others, search)
         );
+        if (taken.Strength is { } strength)
+        {
+            yield return new(
+                "code of steel and wind",
+                strength.National.Name,
+                Invariant(
+                    $"factors {strength.National.PermanentFactor:0.##} on weight, {strength.National.VariableFactor:0.##} on wind, snow and people, {strength.National.Steel.JointFactor:0.##} on welds; site.national takes the figures of the country's annex, and a licensed engineer knows them"
+                )
+            );
+        }
+
         if (taken.Holds)
         {
             yield return new(

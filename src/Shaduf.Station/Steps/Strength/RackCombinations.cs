@@ -1,4 +1,5 @@
 using Shaduf.Steel;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -6,7 +7,7 @@ namespace Shaduf.Station;
 /// <param name="Strength">For steel and welds.</param>
 /// <param name="Ground">For the footings: least weight with the wind.</param>
 /// <param name="Service">Without partial factors: for movements.</param>
-/// <source>EN 1990:2002, expression 6.10, tables A1.1, A1.2(A), A1.2(B); ψ_0 of wind 0.6, of snow 0.5, of a person 0</source>
+/// <source>EN 1990:2002, expression 6.10, tables A1.1, A1.2(A), A1.2(B); ψ_0 of a person 0</source>
 public sealed record RackCombinations(
     IReadOnlyList<Combination> Strength,
     IReadOnlyList<Combination> Ground,
@@ -17,28 +18,46 @@ public sealed record RackCombinations(
     public IReadOnlyList<Combination> Blown { get; } =
     [.. Strength.Where(each => each.WindFactors.Any(factor => factor != 0))];
 
-    private const double Heavy = 1.35;
-    private const double Variable = 1.5;
-    private const double LeastWeight = 0.9;
-    private const double WindBeside = 0.6;
-    private const double SnowBeside = 0.5;
+    /// <summary>The factors behind them.</summary>
+    public NationalChoices Choices { get; init; } = NationalChoices.Recommended;
 
     /// <summary>The combinations of a rack's actions.</summary>
     /// <param name="actions">The actions.</param>
     /// <param name="bearers">The members that carry the modules: the only ones that the wind on the edges is for.</param>
+    /// <param name="choices">What the country's annex sets.</param>
     /// <returns>The combinations.</returns>
-    public static RackCombinations Of(IReadOnlyList<RackAction> actions, IReadOnlySet<int> bearers)
+    public static RackCombinations Of(
+        IReadOnlyList<RackAction> actions,
+        IReadOnlySet<int> bearers,
+        NationalChoices choices
+    )
     {
-        var build = new Builder(actions, bearers);
+        var build = new Builder(actions, bearers, choices);
         return new(
             [.. build.Still(), .. build.Down(), .. build.OtherWinds()],
             [.. build.Ground()],
             [.. build.Service()]
-        );
+        )
+        {
+            Choices = choices,
+        };
     }
 
-    private sealed class Builder(IReadOnlyList<RackAction> actions, IReadOnlySet<int> bearers)
+    private sealed class Builder(IReadOnlyList<RackAction> actions, IReadOnlySet<int> bearers, NationalChoices choices)
     {
+        private double Heavy => choices.PermanentFactor;
+
+        private double Variable => choices.VariableFactor;
+
+        private double LeastWeight => choices.LeastWeightFactor;
+
+        // As the sheets name them: 1.35 G, 1.5 W.
+        private string G => Invariant($"{Heavy:0.###} G");
+
+        private string LeastG => Invariant($"{LeastWeight:0.###} G");
+
+        private string Q(string action, double beside = 1) => Invariant($"{Variable * beside:0.###} {action}");
+
         private bool HasSnow => actions.Any(action => action.Kind == RackActionKind.Snow);
 
         internal IEnumerable<Combination> Still()
@@ -46,8 +65,8 @@ public sealed record RackCombinations(
             foreach (var lean in Leans())
             {
                 var still = HasSnow
-                    ? Of($"1.35 G + 1.5 S, {lean.Name}", Heavy, (lean, Heavy), (Snow(), Variable))
-                    : Of($"1.35 G, {lean.Name}", Heavy, (lean, Heavy));
+                    ? Of($"{G} + {Q("S")}, {lean.Name}", Heavy, (lean, Heavy), (Snow(), Variable))
+                    : Of($"{G}, {lean.Name}", Heavy, (lean, Heavy));
                 yield return still with
                 {
                     IsPressing = true,
@@ -56,7 +75,7 @@ public sealed record RackCombinations(
 
             foreach (var person in All(RackActionKind.Person))
             {
-                yield return Of($"1.35 G + 1.5 Q, {person.Name}", Heavy, (person, Variable));
+                yield return Of($"{G} + {Q("Q")}, {person.Name}", Heavy, (person, Variable));
             }
         }
 
@@ -66,13 +85,13 @@ public sealed record RackCombinations(
             {
                 var blown = HasSnow
                     ? Of(
-                        $"1.35 G + 1.5 W + 0.75 S, {wind.Name}",
+                        $"{G} + {Q("W")} + {Q("S", choices.SnowBesideFactor)}, {wind.Name}",
                         Heavy,
                         (wind, Variable),
-                        (Snow(), Variable * SnowBeside)
+                        (Snow(), Variable * choices.SnowBesideFactor)
                     )
                     : Of(
-                        $"1.35 G + 1.5 W, {wind.Name}",
+                        $"{G} + {Q("W")}, {wind.Name}",
                         Heavy,
                         (wind, Variable),
                         (LeanWith(wind), Heavy * Sense(wind))
@@ -84,9 +103,9 @@ public sealed record RackCombinations(
                 if (HasSnow)
                 {
                     yield return Of(
-                        $"1.35 G + 1.5 S + 0.9 W, {wind.Name}",
+                        $"{G} + {Q("S")} + {Q("W", choices.WindBesideFactor)}, {wind.Name}",
                         Heavy,
-                        (wind, Variable * WindBeside),
+                        (wind, Variable * choices.WindBesideFactor),
                         (Snow(), Variable)
                     );
                 }
@@ -97,13 +116,13 @@ public sealed record RackCombinations(
         {
             foreach (var wind in All(RackActionKind.WindUp))
             {
-                yield return Of($"1.0 G + 1.5 W, {wind.Name}", 1, (wind, Variable));
+                yield return Of($"1.0 G + {Q("W")}, {wind.Name}", 1, (wind, Variable));
             }
 
             foreach (var wind in All(RackActionKind.WindAlong))
             {
                 yield return Of(
-                    $"1.35 G + 1.5 W, {wind.Name}",
+                    $"{G} + {Q("W")}, {wind.Name}",
                     Heavy,
                     (wind, Variable),
                     (LeanWith(wind), Heavy * Sense(wind))
@@ -112,11 +131,11 @@ public sealed record RackCombinations(
 
             foreach (var wind in All(RackActionKind.WindOnEdges))
             {
-                yield return Of($"1.35 G + 1.5 W, {wind.Name}", Heavy, (wind, Variable)) with
+                yield return Of($"{G} + {Q("W")}, {wind.Name}", Heavy, (wind, Variable)) with
                 {
                     Members = bearers,
                 };
-                yield return Of($"1.0 G + 1.5 W, {wind.Name}", 1, (wind, Variable)) with
+                yield return Of($"1.0 G + {Q("W")}, {wind.Name}", 1, (wind, Variable)) with
                 {
                     Members = bearers,
                 };
@@ -127,8 +146,8 @@ public sealed record RackCombinations(
         {
             foreach (var wind in WholeWinds())
             {
-                yield return Of($"0.9 G + 1.5 W, {wind.Name}", LeastWeight, (wind, Variable));
-                yield return Of($"1.35 G + 1.5 W, {wind.Name}", Heavy, (wind, Variable));
+                yield return Of($"{LeastG} + {Q("W")}, {wind.Name}", LeastWeight, (wind, Variable));
+                yield return Of($"{G} + {Q("W")}, {wind.Name}", Heavy, (wind, Variable));
             }
         }
 

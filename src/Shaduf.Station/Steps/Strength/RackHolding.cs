@@ -8,7 +8,7 @@ namespace Shaduf.Station;
 /// <param name="AllowedDownPa">What the module's card allows for this way of holding [Pa]; null where it is silent.</param>
 /// <param name="AllowedUpPa">The same from behind [Pa].</param>
 /// <param name="LipPerGust">Use of a channel's lip in a gust of 1 kN/m2; null for clamps.</param>
-/// <param name="ClampN">Force on the worst clamp in a gust of 1 kN/m2, wind factor 1.5 [N]; null for channels.</param>
+/// <param name="ClampN">Force on the worst clamp in a gust of 1 kN/m2, the factor on wind in it [N]; null for channels.</param>
 public sealed record RackHolding(
     double PerGustDown,
     double PerGustUp,
@@ -18,8 +18,6 @@ public sealed record RackHolding(
     double? ClampN
 )
 {
-    private const double WindFactor = 1.5;
-
     /// <summary>Distance between the two bearers on which a module lies and over which it bends [mm].</summary>
     public double BetweenMm { get; private init; }
 
@@ -38,12 +36,19 @@ public sealed record RackHolding(
         CanopyPair[] zones = [canopy.Middle, canopy.Sides, canopy.Edges];
         var (down, up) = (zones.Max(zone => zone.DownCoefficient), -zones.Min(zone => zone.UpCoefficient));
         var allowed = module.Holding.Of(rack.Form.Type, way);
+        var factored = strength.National.VariableFactor * up * 1000;
         double? lip = null;
         if (rack.Sections.Channel is { } channel)
         {
-            var edge = Steel.ModuleHolding.EdgeNPerMm(WindFactor * up * 1000, rack.Lay.UpMm);
+            var edge = Steel.ModuleHolding.EdgeNPerMm(factored, rack.Lay.UpMm);
             lip = Steel
-                .ModuleHolding.Lip(strength.Rules.Grade, edge, channel.LegMm - channel.ThicknessMm, channel.ThicknessMm)
+                .ModuleHolding.Lip(
+                    strength.Rules.Grade,
+                    edge,
+                    channel.LegMm - channel.ThicknessMm,
+                    channel.ThicknessMm,
+                    strength.Rules.Factors
+                )
                 .UtilisationShare;
         }
 
@@ -54,7 +59,7 @@ public sealed record RackHolding(
             allowed.DownPa,
             allowed.UpPa,
             lip,
-            lip is null ? Steel.ModuleHolding.ClampN(WindFactor * up * 1000, areaM2, 4, 1) : null
+            lip is null ? Steel.ModuleHolding.ClampN(factored, areaM2, 4, 1) : null
         )
         {
             BetweenMm = rack.Rows.Max(row => row.HighAtMm - row.LowAtMm),

@@ -44,7 +44,7 @@ internal static class RackJointFindings
             yield return new(
                 Invariant($"Splice of {member.Role} {member.Mark}, {splice.Place.AtMm / 1000:0.00} m from its start: ")
                     + strength.Combinations.Strength[splice.Combination].Name,
-                splice.Lines(strength.Rules.Section(member), strength.Rules.Grade)
+                splice.Lines(strength.Rules.Section(member), strength.Rules.Grade, strength.Rules.Factors)
             );
         }
 

@@ -73,6 +73,9 @@ public sealed record RackStrength(
     private IReadOnlyList<SpliceUse>? splices;
     private IReadOnlyList<TubeFaceUse>? faces;
 
+    /// <summary>What the country's annex sets.</summary>
+    public NationalChoices National => Combinations.Choices;
+
     /// <summary>Whether the columns stand on one line, so that each carries the wind's moment by itself.</summary>
     public bool IsOneLine => Rack.Form.Lines == 1;
 
@@ -117,13 +120,17 @@ public sealed record RackStrength(
         var cases = FrameCases.Of(frame, [.. actions.Select(action => action.Load)]);
         var combinations = RackCombinations.Of(
             actions,
-            rack.Rows.SelectMany(row => new[] { row.Low, row.High }).ToHashSet()
+            rack.Rows.SelectMany(row => new[] { row.Low, row.High }).ToHashSet(),
+            brief.Site.National
         );
         var critical = Critical(cases, combinations, wind.PeakKNPerM2);
         var raised = critical is >= LeastCriticalFactor and < StiffCriticalFactor
             ? SwayImperfection.AmplifyingFactor(critical.Value)
             : 1;
-        var rules = new MemberRules(member => profiles[member], GradeOf(brief.Rack.Steel), Lengths(frame), raised);
+        var rules = new MemberRules(member => profiles[member], GradeOf(brief.Rack.Steel), Lengths(frame), raised)
+        {
+            Factors = brief.Site.National.Steel,
+        };
         return new(rack, wind, canopy, actions, cases, combinations, rules, critical)
         {
             HeldAtMm = heldMm,

@@ -24,6 +24,9 @@ public sealed record RackWind(
     /// <summary>What a hill makes of its speed, c_0.</summary>
     public double HillFactor => WindPressure.LargestHillFactor(HillShare ?? 0);
 
+    /// <summary>Density of the air [kg/m3].</summary>
+    public double AirKgPerM3 { get; init; } = WindPressure.CodeAirKgPerM3;
+
     /// <summary>Strongest basic speed that is looked at [m/s].</summary>
     public const double MostMPerS = 90;
 
@@ -44,8 +47,13 @@ public sealed record RackWind(
             site.Wind is not null,
             terrain,
             heightM,
-            WindPressure.PeakNPerM2(basic, terrain, heightM, WindPressure.LargestHillFactor(site.HillSlopeShare ?? 0))
-                / 1000,
+            WindPressure.PeakNPerM2(
+                basic,
+                terrain,
+                heightM,
+                WindPressure.LargestHillFactor(site.HillSlopeShare ?? 0),
+                site.National.AirKgPerM3
+            ) / 1000,
             site.Wind is { } wind
                 ? FormattableString.Invariant(
                     $"{wind.SpeedMPerS:0.#} m/s averaged over {wind.AveragingS:0.#} s, once in {wind.ReturnYears:0} years ({wind.From})"
@@ -54,6 +62,7 @@ public sealed record RackWind(
         )
         {
             HillShare = site.HillSlopeShare,
+            AirKgPerM3 = site.National.AirKgPerM3,
         };
     }
 
@@ -61,14 +70,14 @@ public sealed record RackWind(
     /// <param name="peakKNPerM2">Pressure of the gust [kN/m2].</param>
     /// <returns>Speed [m/s].</returns>
     public double SpeedAtMPerS(double peakKNPerM2) =>
-        WindPressure.BasicMPerS(peakKNPerM2 * 1000, Terrain, HeightM, HillFactor);
+        WindPressure.BasicMPerS(peakKNPerM2 * 1000, Terrain, HeightM, HillFactor, AirKgPerM3);
 
     /// <summary>Strongest gust, up to <see cref="MostMPerS"/>, at which something still holds.</summary>
     /// <param name="holds">Whether it holds in a gust [kN/m2].</param>
     /// <returns>Basic speed [m/s]; 0 when it does not even hold in a calm.</returns>
     public double StopsAtMPerS(Func<double, bool> holds)
     {
-        var (low, high) = (0.0, WindPressure.PeakNPerM2(MostMPerS, Terrain, HeightM, HillFactor) / 1000);
+        var (low, high) = (0.0, WindPressure.PeakNPerM2(MostMPerS, Terrain, HeightM, HillFactor, AirKgPerM3) / 1000);
         if (holds(high))
         {
             return MostMPerS;

@@ -39,7 +39,7 @@ internal static class RackWorking
                 Invariant(
                     $"Weld '{weld.Name}', leg {legMm:0.0} mm: {strength.Combinations.Strength[weld.Combination].Name}"
                 ),
-                group.Lines(weld.Forces, strength.Rules.Grade, FilletWeld.ThroatMm(legMm))
+                group.Lines(weld.Forces, strength.Rules.Grade, FilletWeld.ThroatMm(legMm), strength.Rules.Factors)
             );
         }
 
@@ -61,9 +61,15 @@ internal static class RackWorking
                 strength.Rules.Grade,
                 use.Forces,
                 lengths,
-                MemberRules.Moments
+                MemberRules.Moments,
+                strength.Rules.Factors
             )
-            : CrossSectionCheck.Lines(strength.Rules.Section(member), strength.Rules.Grade, use.Forces);
+            : CrossSectionCheck.Lines(
+                strength.Rules.Section(member),
+                strength.Rules.Grade,
+                use.Forces,
+                strength.Rules.Factors
+            );
 
     private static IEnumerable<Line> Wind(RackStrength strength)
     {
@@ -91,7 +97,7 @@ internal static class RackWorking
         yield return new(
             "q_p",
             "c_e ρ v_b²/2",
-            Invariant($"{exposure:0.000} · 1.25 · {wind.BasicMPerS:0.0}²/2000"),
+            Invariant($"{exposure:0.000} · {wind.AirKgPerM3:0.00} · {wind.BasicMPerS:0.0}²/2000"),
             wind.PeakKNPerM2,
             "kN/m2",
             "steel/wind-pressure",

@@ -186,6 +186,7 @@ public static class DesignRun
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
             .. works.TapStands is { } stands ? [stands.Drainage()] : Array.Empty<Finding>(),
             .. MoneyFindings.Of(design),
+            .. ProgrammeFindings.Of(design),
         ];
     }
 

@@ -39,9 +39,11 @@ public sealed class UnknownTests
                 "array-soiling",
                 "array-tracking",
                 "array-wiring",
+                "blockage",
                 "casing",
                 "contingency",
                 "cover",
+                "crew-people",
                 "depth",
                 "design-years",
                 "discount",
@@ -50,8 +52,10 @@ public sealed class UnknownTests
                 "fittings",
                 "flash-density",
                 "fuel-rise",
+                "goods-wait",
                 "groundwater",
                 "growth",
+                "hill-slope",
                 "horizon",
                 "life-years",
                 "losses",
@@ -74,6 +78,7 @@ public sealed class UnknownTests
                 "soil-resistivity",
                 "solar-care",
                 "steel-grade",
+                "steel-wait",
                 "string-cable",
                 "tank-restart",
                 "target",
@@ -83,6 +88,7 @@ public sealed class UnknownTests
                 "wall",
                 "water-temperature",
                 "wind",
+                "work-hours",
                 "yield",
                 "yield-share",
             ],
@@ -201,7 +207,10 @@ public sealed class UnknownTests
         whole["site"]!["recordHigh"] = "55 degC";
         whole["source"]!["testedYield"] = "0.06 m3/h";
         whole["source"]!["steps"] = new JsonArray();
-        var ids = new[] { DesignOf(whole.ToJsonString()), DesignOf(Smallest), DesignOf(Specimen.Brief) }
+        var lit = SmallStation.Brief();
+        lit["guard"]!["lightning"] = "none";
+        var ids = new[] { whole.ToJsonString(), Smallest, Specimen.Brief, lit.ToJsonString() }
+            .Select(DesignOf)
             .SelectMany(design => design.Findings)
             .Concat(ManyStrings.Findings(ManyStrings.Rewired(11, 4), ManyStrings.Choice(11, 4)))
             .Select(finding => finding.Id)

@@ -125,7 +125,7 @@ public static class DesignRun
             EconomicMain = EconomicMain.Of(ground, sizing),
             CoverM = survey["cover"],
             Soil = brief.Site.Soil,
-            PoleBlock = PoleBlock.Of(guard, brief.Site, survey),
+            PoleBlock = PoleBlock.Of(guard.ColumnStrength, brief.Site),
             Erection = racks.Taken.Strength is { } strength
                 ? new(rack, footings, strength.Wind, survey.Climate.AirDegC)
                 : null,
@@ -180,7 +180,7 @@ public static class DesignRun
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
             .. works.Footings.Hold?.Findings(design.Brief.Site.Wind is not null) ?? [],
             .. GuardFindings.Of(works.Guard),
-            .. works.Guard.ColumnStrength is { } column ? LightColumnFindings.Of(column, design.Brief.Site.Soil) : [],
+            .. works.Guard.ColumnStrength is { } column ? LightColumnFindings.Of(column) : [],
             .. works.PoleBlock is { } pole ? [pole.Finding()] : Array.Empty<Finding>(),
             .. works.Main.Findings(table.FullFlowM3PerH),
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),

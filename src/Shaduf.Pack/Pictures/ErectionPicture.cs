@@ -111,12 +111,7 @@ public static class ErectionPicture
         }
 
         var pit = view.GroundMm(middles[^1]);
-        site.Leader(
-            new(middles[^1] + (block.WidthMm / 2), pit - (block.DepthMm / 2)),
-            6,
-            4,
-            Invariant($"open pit, {block.DepthMm:0} deep")
-        );
+        site.Leader(new(middles[^1], pit - block.DepthMm), 8, 6, Invariant($"open pit, {block.DepthMm:0} deep"));
     }
 
     private static void Rope(SiteView site, SitePoint head, SitePoint anchor) => site.Line(Layer.Centre, head, anchor);

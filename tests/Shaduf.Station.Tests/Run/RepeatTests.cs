@@ -6,9 +6,15 @@ namespace Shaduf.Station.Tests;
 /// <summary>The same brief gives the same design: twice, and wherever the machine stands.</summary>
 public sealed class RepeatTests
 {
+    private static readonly IReadOnlyList<string> s_briefs = [Specimen.Brief, SmallStation.Brief().ToJsonString()];
+
+    // Made where the tests begin, with the marks of this machine.
+    private static readonly Lazy<IReadOnlyList<IReadOnlyList<string>>> s_expected = new(() =>
+        [.. s_briefs.Select(Told)]
+    );
+
     [Fact]
-    public void The_same_brief_twice_gives_equal_designs() =>
-        Assert.Equal(DesignText.Of(DesignOf(Specimen.Brief)), DesignText.Of(DesignOf(Specimen.Brief)));
+    public void The_same_brief_twice_gives_equal_designs() => Assert.Equal(s_expected.Value[0], Told(Specimen.Brief));
 
     [Fact]
     public void Other_seeds_give_other_days_with_the_same_monthly_means()
@@ -41,10 +47,7 @@ public sealed class RepeatTests
     [InlineData(".", "’", "\u2212")]
     public void Texts_and_figures_do_not_follow_the_machine(string point, string group, string minus)
     {
-        var expected = new[] { Specimen.Brief, SmallStation.Brief().ToJsonString() }
-            .Select(DesignOf)
-            .Select(DesignText.Of)
-            .ToList();
+        var expected = s_expected.Value;
         var before = CultureInfo.CurrentCulture;
         var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
         culture.NumberFormat.NumberDecimalSeparator = point;
@@ -56,10 +59,7 @@ public sealed class RepeatTests
         {
             CultureInfo.CurrentCulture = culture;
             Assert.Equal(point, 1.5.ToString("0.0", CultureInfo.CurrentCulture)[1..^1]);
-            var actual = new[] { Specimen.Brief, SmallStation.Brief().ToJsonString() }
-                .Select(DesignOf)
-                .Select(DesignText.Of)
-                .ToList();
+            var actual = s_briefs.Select(Told).ToList();
             Assert.Equal(expected[0], actual[0]);
             Assert.Equal(expected[1], actual[1]);
         }
@@ -91,9 +91,9 @@ public sealed class RepeatTests
         }
     }
 
-    private static Design DesignOf(string text)
+    private static IReadOnlyList<string> Told(string text)
     {
         using var scratch = new Scratch();
-        return DesignRun.Run(scratch.Read(text));
+        return DesignText.Of(DesignRun.Run(scratch.Read(text)));
     }
 }

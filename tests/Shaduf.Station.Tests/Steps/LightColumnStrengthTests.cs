@@ -61,7 +61,7 @@ public sealed class LightColumnStrengthTests
         var none = Chosen(12, 60);
         Assert.False(none.Holds);
         Assert.Equal(LightColumnSize.All[^1], none.Column.Size);
-        var found = LightColumnFindings.Of(none, SoilKind.Clay).ToList();
+        var found = LightColumnFindings.Of(none).ToList();
         Assert.All(found, finding => Assert.Equal(FindingStatus.Stop, finding.Status));
         Assert.Contains("hang the lamp lower", found[0].Says);
         Assert.InRange(none.StopsMPerS(), 10, 60);
@@ -72,14 +72,11 @@ public sealed class LightColumnStrengthTests
     public void A_card_without_sail_and_mass_makes_it_look_and_an_unknown_wind_a_plan()
     {
         var chosen = Chosen(4, 26);
-        Assert.Equal(FindingStatus.Holds, LightColumnFindings.Of(chosen, null).First().Status);
+        Assert.Equal(FindingStatus.Holds, LightColumnFindings.Of(chosen).First().Status);
         var reckoned = chosen with { Sail = s_sail with { IsGiven = false } };
-        Assert.Equal(FindingStatus.Look, LightColumnFindings.Of(reckoned, null).First().Status);
+        Assert.Equal(FindingStatus.Look, LightColumnFindings.Of(reckoned).First().Status);
         var unknown = chosen with { Wind = chosen.Wind with { IsKnown = false } };
-        Assert.All(
-            LightColumnFindings.Of(unknown, null),
-            finding => Assert.Equal(FindingStatus.Unchecked, finding.Status)
-        );
+        Assert.All(LightColumnFindings.Of(unknown), finding => Assert.Equal(FindingStatus.Unchecked, finding.Status));
     }
 
     [Fact]

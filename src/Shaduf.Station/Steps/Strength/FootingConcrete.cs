@@ -18,8 +18,11 @@ internal sealed record FootingConcrete(
     double NeededDepthMm
 )
 {
-    /// <summary>How far the concrete is used against a column pressed or pulled through.</summary>
-    public double PunchingShare => Math.Max(PressKN / UnderKN, PullKN / RoundKN);
+    /// <summary>How far the concrete round a column is used against its being pulled out.</summary>
+    public double PullShare => PullKN / RoundKN;
+
+    /// <summary>Concrete that a pressed column needs under its foot [mm].</summary>
+    public double NeededUnderMm => Rack.CoverMm * PressKN / UnderKN;
 
     /// <summary>The concrete of a rack's footings.</summary>
     /// <param name="footings">The footings.</param>

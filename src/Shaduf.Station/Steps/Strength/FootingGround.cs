@@ -31,6 +31,13 @@ public sealed record FootingGround(SoilClass Class, double? WaterM)
     /// <summary>Whether its strength is only felt, with a thumb or a picket: the presumed values are kept to as well.</summary>
     public bool IsFelt { get; init; }
 
+    /// <summary>Factor on the presumed lateral bearing: 2 for what may lean by a finger's width, as light poles may.</summary>
+    /// <source>IBC 2018, 1806.3.4</source>
+    public double LateralFactor { get; init; } = 1;
+
+    /// <summary>Presumed pressure at the sides for each metre of depth [kN/m3].</summary>
+    public double LateralKNPerM3 => LateralFactor * Class.LateralKNPerM3;
+
     /// <summary>How it was tested, in words; empty when it was not.</summary>
     public string Test { get; init; } = "";
 
@@ -110,7 +117,7 @@ public sealed record FootingGround(SoilClass Class, double? WaterM)
         var presumed =
             IsTested && !IsFelt
                 ? 0
-                : PierInSoil.FreeDepthM(load.SideKN, load.MomentKNm, widthM * Math.Sqrt(2), Class.LateralKNPerM3);
+                : PierInSoil.FreeDepthM(load.SideKN, load.MomentKNm, widthM * Math.Sqrt(2), LateralKNPerM3);
         var grain = Grain is { } tested
             ? SideFriction.TopsoilM
                 + Broms(load, (f, m) => ShortPile.SandDepthM(f, m, widthM, tested.FrictionDeg, SidesKNPerM3))

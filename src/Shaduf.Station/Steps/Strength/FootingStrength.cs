@@ -169,7 +169,7 @@ public sealed record FootingStrength(
     private double SlideKN(FootLoad load)
     {
         var downKN = Math.Max(0, load.DownKN + (Uplift.HoldingFactor * WeightKN));
-        var sides = Soil.Class.LateralKNPerM3 * DepthM * DepthM * SideM / 2;
+        var sides = Soil.LateralKNPerM3 * DepthM * DepthM * SideM / 2;
         return sides
             + (Soil.IsTested ? Soil.TestedSlideKN(downKN, AreaM2) : Sliding.PresumedKN(downKN, AreaM2, Soil.Class));
     }

@@ -1,4 +1,3 @@
-using Shaduf.Ground;
 using Shaduf.Working;
 using static System.FormattableString;
 
@@ -9,11 +8,10 @@ internal static class LightColumnFindings
 {
     /// <summary>The findings.</summary>
     /// <param name="strength">The tallest column.</param>
-    /// <param name="soil">The soil of the racks.</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(LightColumnStrength strength, SoilKind? soil)
+    public static IEnumerable<Finding> Of(LightColumnStrength strength)
     {
-        Finding[] found = [Holding(strength, soil), Stops(strength)];
+        Finding[] found = [Holding(strength), Stops(strength)];
         return strength.Wind.IsKnown
             ? found
             : found.Select(each =>
@@ -65,11 +63,10 @@ internal static class LightColumnFindings
         }
     }
 
-    private static Finding Holding(LightColumnStrength strength, SoilKind? soil)
+    private static Finding Holding(LightColumnStrength strength)
     {
         var (pole, size, sail) = (strength.Column.Pole, strength.Column.Size, strength.Sail);
         var worst = strength.Worst(strength.Wind.PeakKNPerM2);
-        var depthM = strength.BlockDepthM(FootingStrength.ClassOf(soil));
         var hung = sail.IsGiven
             ? "by the lamp's card"
             : "reckoned from the ratings of lamp, battery and module: the card does not say";
@@ -79,7 +76,7 @@ internal static class LightColumnFindings
             1,
             "",
             Invariant(
-                $"light column {pole.Mark} {size.Name}, {pole.LengthMm / 1000:0.0} m, with {sail.AreaM2:0.00} m2 and {sail.MassKg:0} kg at its top ({hung}): {worst.What} is used most, {Use(worst.Result.UtilisationShare)} at {strength.Wind.BasicMPerS:0.#} m/s; plate {size.Foot.SideMm:0} x {size.Foot.SideMm:0} x {size.Foot.ThicknessMm:0} mm, bolts M{size.Foot.BoltMm:0} {size.Foot.BoltInConcreteMm:0} mm deep in a block {size.BlockMm:0} x {size.BlockMm:0} mm of 1:2:4, which needs {depthM:0.00} m of depth"
+                $"light column {pole.Mark} {size.Name}, {pole.LengthMm / 1000:0.0} m, with {sail.AreaM2:0.00} m2 and {sail.MassKg:0} kg at its top ({hung}): {worst.What} is used most, {Use(worst.Result.UtilisationShare)} at {strength.Wind.BasicMPerS:0.#} m/s; plate {size.Foot.SideMm:0} x {size.Foot.SideMm:0} x {size.Foot.ThicknessMm:0} mm, bolts M{size.Foot.BoltMm:0} {size.Foot.BoltInConcreteMm:0} mm deep in a block {size.BlockMm:0} x {size.BlockMm:0} mm of 1:2:4 or larger: guard/pole-block says how deep"
             )
                 + (
                     worst.Result.Holds

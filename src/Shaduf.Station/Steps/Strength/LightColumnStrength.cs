@@ -161,20 +161,6 @@ public sealed record LightColumnStrength(
     /// <summary>Basic wind speed up to which it holds [m/s].</summary>
     public double StopsMPerS() => Wind.StopsAtMPerS(gust => Worst(gust).Result.Holds);
 
-    /// <summary>Depth that its block needs to stand by its sides [m]; such a pole may move at the ground, so the soil counts twice.</summary>
-    /// <param name="soil">The soil.</param>
-    /// <source>IBC 2018, 1807.3.2.1 and 1806.3.4, loads without partial factors</source>
-    public double BlockDepthM(SoilClass soil)
-    {
-        var foot = ForcesAt(Wind.PeakKNPerM2, 0);
-        return PierInSoil.FreeDepthM(
-            foot.ShearZN / WindFactor / 1000,
-            foot.BendingYNMm / WindFactor / 1e6,
-            Column.Size.BlockMm / 1000 * Math.Sqrt(2),
-            2 * soil.LateralKNPerM3
-        );
-    }
-
     // One bolt alone takes the wind across the diagonal; the plate bends from the bolt to the weld's toe.
     private LightColumnCheck Plate(MemberForces foot)
     {

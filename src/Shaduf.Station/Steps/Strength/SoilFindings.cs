@@ -77,8 +77,9 @@ internal static class SoilFindings
     {
         var check = FootingConcrete.Of(footings, blocks, strength);
         var needsBars = check.NeededDepthMm > footings.Block.DepthMm;
+        var thin = check.NeededUnderMm > Rack.CoverMm;
         var says = Invariant(
-            $"concrete of {footings.CylinderNPerMm2:0} N/mm2 ({footings.ConcreteName}): a column pressed through the {Rack.CoverMm:0} mm under its foot or pulled out uses {check.PunchingShare:0.00} of what it bears without bars; it reaches {check.ProjectionMm:0} mm beyond the column, for which {check.NeededDepthMm:0} mm of depth are needed without bars, and is {footings.Block.DepthMm:0} mm deep"
+            $"concrete of {footings.CylinderNPerMm2:0} N/mm2 ({footings.ConcreteName}): pulling a column out uses {check.PullShare:0.00} of what the concrete round it bears without bars; pressed down it needs {check.NeededUnderMm:0} mm of concrete under its foot, and has {Rack.CoverMm:0} mm{(thin ? Invariant($": dig {Math.Ceiling((check.NeededUnderMm - Rack.CoverMm) / 10) * 10:0} mm deeper right under it") : "")}; the footing reaches {check.ProjectionMm:0} mm beyond the column, for which {check.NeededDepthMm:0} mm of depth are needed without bars, and is {footings.Block.DepthMm:0} mm deep"
         );
         var bars = footings.Form switch
         {
@@ -89,13 +90,13 @@ internal static class SoilFindings
         };
         var finding = Finding.AtMost(
             "ground/concrete",
-            check.PunchingShare,
+            check.PullShare,
             1,
             "",
             says + bars,
             "EN 1992-1-1:2004, 12.6.3 and 12.9.3, from memory"
         );
-        return bars.Length > 0 && finding.Status == FindingStatus.Holds
+        return (thin || bars.Length > 0) && finding.Status == FindingStatus.Holds
             ? finding with
             {
                 Status = FindingStatus.Look,

@@ -116,11 +116,7 @@ public sealed record Survey
         Settle("horizon", null, brief.Site.Surrounds.Horizon.Count == 0);
         Settle("string-cable", brief.Array.StringCableM);
         Settle("motor-cable", brief.Array.MotorCableM);
-        Settle("contingency", brief.Money.ContingencyShare);
-        Settle("overhead", brief.Money.OverheadShare);
-        Settle("markup", brief.Money.MarkupShare);
-        Settle("tax", brief.Money.TaxShare);
-        var others = LifeFigures(brief.Money.Life).Concat(CrewFigures(brief.Rack.Crew)).Concat(WindFigures(brief));
+        var others = MoneyFigures(brief.Money).Concat(CrewFigures(brief.Rack.Crew)).Concat(WindFigures(brief));
         foreach (var (id, given) in others)
         {
             Settle(id, given);
@@ -161,6 +157,15 @@ public sealed record Survey
 
     private static IEnumerable<(string Id, double? Given)> WindFigures(Brief brief) =>
         [("blockage", brief.Rack.BlockageShare), ("hill-slope", brief.Site.HillSlopeShare)];
+
+    private static IEnumerable<(string Id, double? Given)> MoneyFigures(MoneyBrief money) =>
+        [
+            ("contingency", money.ContingencyShare),
+            ("overhead", money.OverheadShare),
+            ("markup", money.MarkupShare),
+            ("tax", money.TaxShare),
+            .. LifeFigures(money.Life),
+        ];
 
     private static IEnumerable<(string Id, double? Given)> LifeFigures(LifeBrief life) =>
         [

@@ -110,8 +110,9 @@ public static class ErectionPicture
             site.Line(Layer.Thin, anchor, new(anchor.XMm, anchor.YMm - LogDepthMm));
         }
 
+        // Below the two lines about the log, which stands beside it where the rack is short.
         var pit = view.GroundMm(middles[^1]);
-        site.Leader(new(middles[^1], pit - block.DepthMm), 8, 6, Invariant($"open pit, {block.DepthMm:0} deep"));
+        site.Leader(new(middles[^1], pit - block.DepthMm), 8, 19, Invariant($"open pit, {block.DepthMm:0} deep"));
     }
 
     private static void Rope(SiteView site, SitePoint head, SitePoint anchor) => site.Line(Layer.Centre, head, anchor);

@@ -47,7 +47,7 @@ public static class DesignRun
         progress?.Invoke("electrics, rack, ground");
         var works = WorksOf(ground, shaded, file.Prices);
         progress?.Invoke("takeoff and money");
-        var takeoff = Takeoff.Of(brief, choice, works);
+        var takeoff = Takeoff.Of(brief, choice, works, file.Prices);
         var bill = Bill.Price(takeoff.Lines, file.Prices);
         var offer = Offer.From(bill, new(survey["contingency"], survey["overhead"], survey["markup"], survey["tax"]));
         var design = new Design(
@@ -185,6 +185,7 @@ public static class DesignRun
             .. works.Main.Findings(table.FullFlowM3PerH),
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
             .. works.TapStands is { } stands ? [stands.Drainage()] : Array.Empty<Finding>(),
+            .. CutFindings.Of(design),
             .. MoneyFindings.Of(design),
             .. ProgrammeFindings.Of(design),
         ];

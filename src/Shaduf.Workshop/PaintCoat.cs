@@ -18,6 +18,21 @@ public static class PaintCoat
         return 1000 * solidsShare / filmUm;
     }
 
+    /// <summary>Thickness of the wet film, which a comb measures while the paint is wet.</summary>
+    /// <param name="solidsShare">Volume solids of the paint as it comes, 0.10 to 1.</param>
+    /// <param name="filmUm">Thickness of the dry film [um], 10 to 1000.</param>
+    /// <param name="thinnerShare">Thinner added as a share of the paint, 0 to 0.5.</param>
+    /// <returns>Thickness [um].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
+    /// <source>Volume balance</source>
+    public static double WetFilmUm(double solidsShare, double filmUm, double thinnerShare)
+    {
+        Within.Require(solidsShare, 0.10, 1, "");
+        Within.Require(filmUm, 10, 1000, "um");
+        Within.Require(thinnerShare, 0, 0.5, "");
+        return filmUm * (1 + thinnerShare) / solidsShare;
+    }
+
     /// <summary>Paint that one coat takes, before rounding up to tins.</summary>
     /// <param name="areaM2">Area painted [m2], 0 to 100000.</param>
     /// <param name="solidsShare">Volume solids of the paint, 0.10 to 1.</param>

@@ -17,6 +17,12 @@ public sealed class BadInputTests
             { "restLevel: 41.5 m", "restLevel: 41,5 m", "source.restLevel" },
             { "module: module-450", "module: module-45", "array.module" },
             { "losses: 15 %", "looses: 15 %", "uses.looses" },
+            { "\nrack:", "\nworkshop: { kerf: 30 mm }\nrack:", "workshop.kerf" },
+            {
+                "\nrack:",
+                "\nworkshop: { offcuts: [{ section: SHS61x3, length: 2 m }] }\nrack:",
+                "workshop.offcuts[1].section"
+            },
             { "depth: 110 m", "depth: [110 m", "file" },
             { "depth: 110 m", "depth: &d 110 m", "file" },
             { "depth: 110 m", "depth: !!str 110 m", "file" },

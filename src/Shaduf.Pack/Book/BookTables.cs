@@ -105,49 +105,6 @@ internal static class BookTables
         };
     }
 
-    public static IEnumerable<Block> Bars(Design design)
-    {
-        yield return new Heading(2, "Bars to buy and what is cut from each");
-        yield return new Paragraph(
-            Invariant(
-                $"Longest pieces first; {Takeoff.KerfMm:0} mm lost at each cut and {Takeoff.EndTrimMm:0} mm trimmed from each bar. Measure the first bar and the slot of your saw. The plan is not proved to be the shortest; the least number that any plan could need stands beside it. A splice is a structural change and needs its check."
-            )
-        );
-        foreach (var plan in design.Takeoff.BarPlans)
-        {
-            yield return new Table(
-                [
-                    new("bars", 0.5, HorizontalAnchor.Right),
-                    new("cut from each", 5),
-                    new("left over, mm", 0.9, HorizontalAnchor.Right),
-                ],
-                [
-                    .. plan
-                        .Plan.Bars.GroupBy(bar =>
-                            string.Join(
-                                " + ",
-                                bar.Pieces.GroupBy(piece => piece)
-                                    .Select(same => Invariant($"{same.Count()} {same.Key.Mark} {same.Key.LengthMm:0}"))
-                            )
-                        )
-                        .Select(group =>
-                            TableRow.Of(
-                                Invariant($"{group.Count()}"),
-                                group.Key,
-                                Invariant($"{group.First().RemainderMm:0}")
-                            )
-                        ),
-                ]
-            )
-            {
-                SizeMm = Lettering.SmallMm,
-                Caption = Invariant(
-                    $"{plan.Section.Name}: {plan.Plan.BarCount} bars of {plan.Section.BarMm:0} mm ({plan.Plan.LowerBoundCount} at least)"
-                ),
-            };
-        }
-    }
-
     public static IEnumerable<Block> Findings(Design design)
     {
         yield return new Heading(1, "Findings");

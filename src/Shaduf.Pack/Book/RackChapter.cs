@@ -74,7 +74,7 @@ internal static class RackChapter
     {
         yield return new Heading(1, "Parts and bars");
         yield return BookTables.PartsOf(design);
-        foreach (var block in BookTables.Bars(design))
+        foreach (var block in CutChapter.Blocks(design).Concat(FinishTables.Blocks(design)))
         {
             yield return block;
         }

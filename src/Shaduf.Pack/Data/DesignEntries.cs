@@ -178,14 +178,7 @@ internal static class DesignEntries
                     R(part.MassKg * racks)
                 )),
             ],
-            [
-                .. design.Takeoff.BarPlans.Select(plan => new BarsEntry(
-                    plan.Section.Name,
-                    plan.Section.BarMm,
-                    plan.Plan.BarCount,
-                    plan.Plan.LowerBoundCount
-                )),
-            ]
+            [.. design.Takeoff.BarPlans.Select(CutEntries.Of)]
         )
         {
             Type = rack.Form.Type == RackType.SlideIn ? "slide-in" : "clamped-rails",

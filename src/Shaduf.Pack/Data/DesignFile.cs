@@ -173,7 +173,26 @@ public sealed record PartEntry(
 );
 
 /// <summary>The bars of a section.</summary>
-public sealed record BarsEntry(string Section, double BarMm, int Count, int LeastCount);
+public sealed record BarsEntry(string Section, double BarMm, int Count, int LeastCount)
+{
+    /// <summary>Whether no plan of square cuts is cheaper.</summary>
+    public required bool Proved { get; init; }
+
+    /// <summary>What is cut from each bar; bars that are cut alike once.</summary>
+    public required IReadOnlyList<CutBarEntry> Cuts { get; init; }
+}
+
+/// <summary>Bars that are cut alike.</summary>
+public sealed record CutBarEntry(
+    double BarMm,
+    bool Offcut,
+    int Count,
+    double LeftOverMm,
+    IReadOnlyList<CutPieceEntry> Pieces
+);
+
+/// <summary>A piece as it lies in its bar.</summary>
+public sealed record CutPieceEntry(string Mark, double FromMm, double LengthMm, double StartDeg, double EndDeg);
 
 /// <summary>Racks; masses and counts are of all racks, sizes of one.</summary>
 public sealed record RackEntry(

@@ -115,7 +115,7 @@ internal static class DesignSheets
                 await sheet.RowAsync(
                     new(plan.Section.Name),
                     sheet.Number(i),
-                    sheet.Number(plan.Section.BarMm),
+                    sheet.Number(bar.Stock.LengthMm),
                     sheet.Text(
                         string.Join(", ", bar.Pieces.Select(piece => Invariant($"{piece.Mark} {piece.LengthMm:0}")))
                     ),

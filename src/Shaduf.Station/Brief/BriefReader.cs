@@ -32,6 +32,7 @@ internal static class BriefReader
             200
         );
         var crew = CrewReader.Read(top.OptionalMap("crew", "What the crew comes with, and finds."));
+        var workshop = WorkshopReader.Read(top.OptionalMap("workshop", "The saw, and what lies in the yard."));
         var brief = new Brief(
             Head(top.Map("station", "Who and where.")),
             SiteReader.Read(top.Map("site", "Place, climate, ground.")),
@@ -46,7 +47,10 @@ internal static class BriefReader
                 ? TapsReader.Read(taps)
                 : null,
             Array(top.OptionalMap("array", "Modules and their cables.")),
-            RackReader.Read(top.OptionalMap("rack", "The steel under the modules."), crew),
+            RackReader.Read(top.OptionalMap("rack", "The steel under the modules."), crew) with
+            {
+                Workshop = workshop,
+            },
             GuardReader.Read(top.OptionalMap("guard", "Light, lightning, fence.")),
             Money(top.OptionalMap("money", "Terms of the offer."))
         );

@@ -32,6 +32,11 @@ internal static class CardNames
         );
         check.One<SectionCard>(brief.Rack.Tube, "square tube", IsSquare, "rack.tube");
         check.One<SectionCard>(brief.Rack.Column, "square tube", IsSquare, "rack.column");
+        foreach (var (i, name) in Sections(brief.Rack.Workshop))
+        {
+            check.One<SectionCard>(name, "section", _ => true, i);
+        }
+
         check.One<LightCard>(brief.Guard.Light.Card, "light", _ => true, "guard.light");
         foreach (var pipe in brief.Taps?.Pipes ?? [])
         {
@@ -76,6 +81,12 @@ internal static class CardNames
         check.Any(shelf.All<SectionCard>().Count(IsAngle), "equal angle");
         check.Any(shelf.All<SectionCard>().Count(IsSquare), "square hollow section");
     }
+
+    private static IEnumerable<(string Field, string Section)> Sections(WorkshopBrief workshop) =>
+        [
+            .. workshop.Offcuts.Select((offcut, i) => ($"workshop.offcuts[{i + 1}].section", offcut.Section)),
+            .. workshop.OtherBars.Select((bar, i) => ($"workshop.otherBars[{i + 1}].section", bar.Section)),
+        ];
 
     private static bool IsAngle(SectionCard card) => card.Shape == SectionShape.EqualAngle;
 

@@ -66,4 +66,7 @@ public sealed record RackBrief(
 
     /// <summary>The crew that carries and welds it.</summary>
     public CrewBrief Crew { get; init; } = CrewBrief.Unknown;
+
+    /// <summary>The saw and the yard.</summary>
+    public WorkshopBrief Workshop { get; init; } = WorkshopBrief.Unknown;
 }

@@ -51,5 +51,5 @@ public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook bo
 
     // A missing rate of steel or concrete is the same for every array: it is listed in the bill, not here.
     internal double CostOf(Rack rack) =>
-        (double)Bill.Price(RackTakeoff.Of(rack, Footings.Of(brief.Rack, rack)), book).Direct;
+        (double)Bill.Price(RackTakeoff.Of(rack, Footings.Of(brief.Rack, rack), brief.Rack.Workshop), book).Direct;
 }

@@ -116,14 +116,21 @@ public sealed record Survey
         Settle("horizon", null, brief.Site.Surrounds.Horizon.Count == 0);
         Settle("string-cable", brief.Array.StringCableM);
         Settle("motor-cable", brief.Array.MotorCableM);
-        var others = MoneyFigures(brief.Money).Concat(CrewFigures(brief.Rack.Crew)).Concat(WindFigures(brief));
-        foreach (var (id, given) in others)
+        foreach (var (id, given) in OtherFigures(brief))
         {
             Settle(id, given);
         }
 
         return figures;
     }
+
+    private static IEnumerable<(string Id, double? Given)> OtherFigures(Brief brief) =>
+        [
+            .. MoneyFigures(brief.Money),
+            .. CrewFigures(brief.Rack.Crew),
+            .. WindFigures(brief),
+            .. brief.Rack.Workshop.Figures,
+        ];
 
     // A map's figure; else by the days with thunder; else by days that no place of that latitude is likely to exceed.
     private static double Flashes(Brief brief, List<Assumption> taken) =>

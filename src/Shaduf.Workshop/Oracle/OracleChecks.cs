@@ -7,41 +7,46 @@ namespace Shaduf.Workshop;
 public static class OracleChecks
 {
     private const string File = "cutting_stock.json";
-    private static readonly Margin Same = new(0, "bars");
+    private static readonly Margin Same = new(0, "");
 
     /// <summary>One check for each quantity that is compared.</summary>
     public static IReadOnlyList<OracleCheck> All { get; } =
     [
+        new(File, "least price, proved by its bound", Same, () => Orders().SelectMany(Proved)),
         new(
             File,
             "first_fit_decreasing_bars",
             Same,
-            () => Orders().Select(order => (Bars(order, "first_fit_decreasing_bars"), (double)Plan(order).BarCount))
+            () =>
+                Orders()
+                    .Where(order => order.GetProperty("stock").GetArrayLength() == 1)
+                    .Select(order =>
+                        (Figure(order, "first_fit_decreasing_bars"), (double)CutPlan.FirstFit(Order(order)).BarCount)
+                    )
         ),
-        new(File, "proven optimum, not below the bound nor above the plan", Same, () => Orders().Select(Optimum)),
     ];
 
-    // Orders cut from one length of bar.
     private static IEnumerable<JsonElement> Orders() =>
         JsonDocument
             .Parse(Csv.EmbeddedText(typeof(OracleChecks).Assembly, File))
             .RootElement.EnumerateArray()
-            .Where(order =>
-                order.GetProperty("stock").GetArrayLength() == 1
-                && order.GetProperty("optimum").GetProperty("proven").GetBoolean()
-            );
+            .Where(order => order.GetProperty("optimum").GetProperty("proven").GetBoolean());
 
-    private static double Bars(JsonElement order, string name) =>
+    private static double Figure(JsonElement order, string name) =>
         order.GetProperty("optimum").GetProperty(name).GetDouble();
 
-    private static (double Expected, double Obtained) Optimum(JsonElement order)
+    private static IEnumerable<(double Expected, double Obtained)> Proved(JsonElement order)
     {
-        var (plan, bars) = (Plan(order), Bars(order, "bars"));
-        return (bars, Math.Clamp(bars, plan.LowerBoundCount, plan.BarCount));
+        var plan = CutPlan.Cheapest(Order(order));
+        return
+        [
+            (Figure(order, "total_price"), (double)plan.Cost),
+            (Figure(order, "total_price"), (double)plan.BoundCost),
+        ];
     }
 
-    private static BarPlan Plan(JsonElement order) =>
-        BarPlan.FirstFitDecreasing(
+    private static CutOrder Order(JsonElement order) =>
+        new(
             [
                 .. order
                     .GetProperty("pieces")
@@ -55,8 +60,16 @@ public static class OracleChecks
                             )
                     ),
             ],
-            order.GetProperty("stock")[0].GetProperty("length_mm").GetDouble(),
+            [
+                .. order
+                    .GetProperty("stock")
+                    .EnumerateArray()
+                    .Select(bar => new BarStock(
+                        bar.GetProperty("length_mm").GetDouble(),
+                        bar.GetProperty("price").GetDecimal()
+                    )),
+            ],
             order.GetProperty("kerf_mm").GetDouble(),
-            endTrimMm: 0
+            EndTrimMm: 0
         );
 }

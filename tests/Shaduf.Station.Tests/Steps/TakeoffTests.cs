@@ -26,10 +26,7 @@ public sealed class TakeoffTests
                     plan.Plan.Bars,
                     bar =>
                         Assert.True(
-                            bar.Pieces.Sum(piece => piece.LengthMm)
-                                + ((bar.Pieces.Count - 1) * Takeoff.KerfMm)
-                                + Takeoff.EndTrimMm
-                                <= plan.Section.BarMm + 1e-6
+                            bar.Pieces[^1].ToMm + s_design.Brief.Rack.Workshop.EndTrimMm <= bar.Stock.LengthMm + 1e-6
                         )
                 )
         );

@@ -113,7 +113,7 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
             tube.MassKgPerM,
             tube.PerimeterMm,
             BarMm,
-            BarMm - Takeoff.EndTrimMm
+            BarMm - WorkshopBrief.Unknown.EndTrimMm
         );
         var pole = Part.Straight("P1", "light pole", section, new(0, 0, 0), new(0, 0, heightMm));
         Seam[] seams =

@@ -72,7 +72,10 @@ public sealed record RackSections(
         var section = SectionOf(card);
         return section with
         {
-            LongestPieceMm = Math.Min(section.LongestPieceMm, rack.Crew.TruckBedM * 1000 ?? double.MaxValue),
+            LongestPieceMm = Math.Min(
+                section.BarMm - rack.Workshop.EndTrimMm,
+                rack.Crew.TruckBedM * 1000 ?? double.MaxValue
+            ),
         };
     }
 
@@ -111,7 +114,7 @@ public sealed record RackSections(
             properties.MassKgPerM,
             properties.PerimeterMm,
             card.BarM * 1000,
-            (card.BarM * 1000) - Takeoff.EndTrimMm
+            (card.BarM * 1000) - WorkshopBrief.Unknown.EndTrimMm
         );
     }
 

@@ -1,8 +1,6 @@
 using Shaduf.Ground;
 using Shaduf.Money;
-using Shaduf.Parts;
 using Shaduf.Steel;
-using Shaduf.Workshop;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
@@ -14,80 +12,29 @@ internal static class RackTakeoff
     /// <summary>Sand and stone lost on the way; common practice, no source.</summary>
     public const double AggregateWasteShare = 0.10;
 
-    // Paint: zinc phosphate primer and two finish coats by brush on small sections; common practice, no source.
-    private const double PaintSolidsShare = 0.5;
-    private const double PaintLossShare = 0.25;
-    private static readonly (string Item, string Name, double FilmUm)[] Coats =
-    [
-        ("paint-primer", "primer, one coat of 50 um", 50),
-        ("paint-finish", "finish, two coats of 40 um", 80),
-    ];
-
     /// <summary>Steel and concrete of the racks alone, for comparing arrays.</summary>
-    public static IReadOnlyList<QuantityLine> Of(Rack rack, Footings footings) =>
-        [.. Steel(rack, BarPlansOf(rack)), .. Concrete(footings)];
-
-    /// <summary>Which piece of the racks is cut from which bar.</summary>
-    public static IReadOnlyList<SectionPlan> BarPlansOf(Rack rack) =>
-        [
-            .. rack
-                .Steel.Groups.GroupBy(group => group.Section)
-                .OrderBy(group => group.Key.Name, StringComparer.Ordinal)
-                .Select(group => new SectionPlan(
-                    group.Key,
-                    BarPlan.FirstFitDecreasing(
-                        [.. group.SelectMany(part => Pieces(part, rack.Grid.RackCount))],
-                        group.Key.BarMm,
-                        Takeoff.KerfMm,
-                        Takeoff.EndTrimMm
-                    )
-                )),
-        ];
+    public static IReadOnlyList<QuantityLine> Of(Rack rack, Footings footings, WorkshopBrief workshop) =>
+        [.. Steel(rack, CutPlans.Quick(rack, workshop)), .. Concrete(footings)];
 
     /// <summary>Bars, electrodes, paint and labour of the steel.</summary>
     public static IEnumerable<QuantityLine> Steel(Rack rack, IReadOnlyList<SectionPlan> plans)
     {
-        foreach (var plan in plans)
+        foreach (var line in plans.SelectMany(plan => Bars(rack, plan)))
         {
-            var marks = string.Join(
-                ", ",
-                rack.Steel.Groups.Where(group => group.Section == plan.Section)
-                    .Select(group => $"{group.Count * rack.Grid.RackCount} {group.Mark}")
-            );
-            yield return new(
-                plan.Section.Name,
-                BillSection.Steelwork,
-                Invariant($"{plan.Section.Name}, bars of {plan.Section.BarMm / 1000:0.##} m"),
-                "nr",
-                plan.Plan.BarCount,
-                Invariant($"cut plan of {marks}; {plan.Plan.LowerBoundCount} bars at least")
-            );
+            yield return line;
         }
 
-        var racks = rack.Grid.RackCount;
-        var depositKg =
-            racks
-            * rack.Steel.Seams.Sum(seam =>
-                seam.Count * seam.LengthMm / 1000 * Workshop.FilletWeld.DepositKgPerM(seam.LegMm, 0.2)
-            );
-        yield return new(
-            "electrodes",
-            BillSection.Steelwork,
-            "electrodes 2.5 mm",
-            "kg",
-            Electrodes.MassKg(depositKg, 0.55),
-            Invariant($"{depositKg:0.0} kg of weld metal at 55 %")
-        );
-        var areaM2 = racks * rack.Steel.Parts.Sum(part => part.LengthMm / 1000 * part.Section.PerimeterMm / 1000);
-        foreach (var (item, name, filmUm) in Coats)
+        yield return Rods(rack);
+        var areaM2 = SteelFinish.AreaM2(rack);
+        foreach (var coat in SteelFinish.Coats(areaM2))
         {
             yield return new(
-                item,
+                coat.Item,
                 BillSection.Steelwork,
-                name,
+                coat.Name,
                 "L",
-                PaintCoat.Litres(areaM2, PaintSolidsShare, filmUm, PaintLossShare),
-                Invariant($"{areaM2:0.0} m2 of steel, 50 % solids, 25 % loss")
+                Math.Ceiling(coat.Litres),
+                Invariant($"{coat.Litres:0.0} L for {areaM2:0.0} m2 of steel, 50 % solids, 25 % loss, in whole litres")
             );
         }
 
@@ -99,6 +46,42 @@ internal static class RackTakeoff
         foreach (var line in Work(rack, areaM2))
         {
             yield return line;
+        }
+    }
+
+    private static QuantityLine Rods(Rack rack)
+    {
+        var welds = SteelFinish.Welds(rack);
+        var rods = SteelFinish.Rods(welds);
+        var sizes = string.Join(", ", rods.Select(rod => Invariant($"{rod.Packets} of {rod.RodMm:0.0} mm")));
+        return new(
+            "electrodes",
+            BillSection.Steelwork,
+            Invariant($"electrodes, packets of {SteelFinish.PacketKg:0.#} kg: {sizes}"),
+            "kg",
+            rods.Sum(rod => rod.Packets) * SteelFinish.PacketKg,
+            Invariant($"{welds.Sum(weld => weld.DepositKg):0.0} kg of weld metal at 55 %, in whole packets")
+        );
+    }
+
+    private static IEnumerable<QuantityLine> Bars(Rack rack, SectionPlan plan)
+    {
+        var marks = string.Join(
+            ", ",
+            rack.Steel.Groups.Where(group => group.Section == plan.Section)
+                .Select(group => $"{group.Count * rack.Grid.RackCount} {group.Mark}")
+        );
+        var yard = plan.OffcutCount == 0 ? "" : Invariant($" and {plan.OffcutCount} offcuts of the yard");
+        foreach (var (lengthMm, count) in plan.Bought)
+        {
+            yield return new(
+                plan.ItemOf(lengthMm),
+                BillSection.Steelwork,
+                Invariant($"{plan.Section.Name}, bars of {lengthMm / 1000:0.##} m"),
+                "nr",
+                count,
+                $"cut plan of {marks}{yard}; {CutPlans.Proof(plan.Plan)}"
+            );
         }
     }
 
@@ -219,15 +202,4 @@ internal static class RackTakeoff
         );
         yield return Labour.Days("concrete", footings.ConcreteM3, Invariant($"{footings.ConcreteM3:0.00} m3"));
     }
-
-    // Spliced parts are cut as pieces: F1 becomes F1a, F1b.
-    private static IEnumerable<CutPart> Pieces(PartGroup part, int rackCount) =>
-        part.PiecesMm.Select(
-            (mm, i) =>
-                new CutPart(
-                    part.PiecesMm.Count == 1 ? part.Mark : $"{part.Mark}{(char)('a' + i)}",
-                    Math.Ceiling(mm - 1e-6),
-                    part.Count * rackCount
-                )
-        );
 }

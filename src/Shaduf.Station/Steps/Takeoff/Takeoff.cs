@@ -1,34 +1,22 @@
 using Shaduf.Money;
-using Shaduf.Parts;
-using Shaduf.Workshop;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
-
-/// <summary>The bars that one section is cut from.</summary>
-/// <param name="Section">The section.</param>
-/// <param name="Plan">Which piece comes from which bar.</param>
-public sealed record SectionPlan(Section Section, BarPlan Plan);
 
 /// <summary>Every quantity of the station with where it comes from.</summary>
 /// <param name="Lines">The quantities.</param>
 /// <param name="BarPlans">The bars of each section.</param>
 public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<SectionPlan> BarPlans)
 {
-    /// <summary>Trimmed from a bar, both ends together [mm]; common practice, no source.</summary>
-    public const double EndTrimMm = 10;
-
-    /// <summary>Slot of an abrasive saw [mm]; from memory.</summary>
-    public const double KerfMm = 3;
-
     /// <summary>Takes off everything.</summary>
     /// <param name="brief">The brief.</param>
     /// <param name="choice">What was chosen.</param>
     /// <param name="works">The works designed for it.</param>
+    /// <param name="prices">The price book.</param>
     /// <returns>The takeoff.</returns>
-    public static Takeoff Of(Brief brief, Choice choice, Works works)
+    public static Takeoff Of(Brief brief, Choice choice, Works works, PriceBook prices)
     {
-        var plans = RackTakeoff.BarPlansOf(works.Rack);
+        var plans = CutPlans.Of(works.Rack, brief.Rack.Workshop, prices);
         return new(
             [
                 .. General(brief, choice, works),

@@ -1,0 +1,124 @@
+using Shaduf.Money;
+using Shaduf.Parts;
+using Shaduf.Workshop;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>The bars that one section is cut from.</summary>
+/// <param name="Section">The section.</param>
+/// <param name="Plan">Which piece comes from which bar.</param>
+public sealed record SectionPlan(Section Section, CutPlan Plan)
+{
+    /// <summary>Bars to buy by length, the longest first.</summary>
+    public IEnumerable<(double LengthMm, int Count)> Bought =>
+        Plan
+            .Bars.Where(bar => !bar.Stock.IsOffcut)
+            .CountBy(bar => bar.Stock.LengthMm)
+            .OrderByDescending(bar => bar.Key)
+            .Select(bar => (bar.Key, bar.Value));
+
+    /// <summary>Offcuts of the yard that are used.</summary>
+    public int OffcutCount => Plan.Bars.Count(bar => bar.Stock.IsOffcut);
+
+    /// <summary>Key of a bar's rate in the price book.</summary>
+    /// <param name="lengthMm">Length of the bar [mm].</param>
+    /// <returns>The section's name, and the length where it is not the card's.</returns>
+    public string ItemOf(double lengthMm) =>
+        lengthMm == Section.BarMm ? Section.Name : new OtherBarBrief(Section.Name, lengthMm).Item;
+}
+
+/// <summary>Which piece of the racks is cut from which bar.</summary>
+public static class CutPlans
+{
+    /// <summary>The plans that are cut by: least price, proved where it can be.</summary>
+    /// <param name="rack">The rack.</param>
+    /// <param name="workshop">The saw and the yard.</param>
+    /// <param name="prices">The price book.</param>
+    /// <returns>One for each section.</returns>
+    internal static IReadOnlyList<SectionPlan> Of(Rack rack, WorkshopBrief workshop, PriceBook prices) =>
+        Plans(rack, section => CutPlan.Cheapest(Order(rack, section, workshop, Stock(section, workshop, prices))));
+
+    /// <summary>Quick plans from the cards' bars alone, to compare racks with.</summary>
+    /// <param name="rack">The rack.</param>
+    /// <param name="workshop">The saw.</param>
+    /// <returns>One for each section.</returns>
+    internal static IReadOnlyList<SectionPlan> Quick(Rack rack, WorkshopBrief workshop) =>
+        Plans(rack, section => CutPlan.FirstFit(Order(rack, section, workshop, [new(section.BarMm, 1)])));
+
+    private static List<SectionPlan> Plans(Rack rack, Func<Section, CutPlan> plan) =>
+        [
+            .. rack
+                .Steel.Groups.Select(group => group.Section)
+                .Distinct()
+                .OrderBy(section => section.Name, StringComparer.Ordinal)
+                .Select(section => new SectionPlan(section, plan(section))),
+        ];
+
+    private static CutOrder Order(Rack rack, Section section, WorkshopBrief workshop, IReadOnlyList<BarStock> stock) =>
+        new(
+            [
+                .. rack
+                    .Steel.Groups.Where(group => group.Section == section)
+                    .SelectMany(group => Pieces(group, rack.Grid.RackCount)),
+            ],
+            stock,
+            workshop.KerfMm,
+            workshop.EndTrimMm
+        );
+
+    // A card's bar without a rate is bought all the same; the bill says that it is not priced. Other lengths must have one.
+    private static IReadOnlyList<BarStock> Stock(Section section, WorkshopBrief workshop, PriceBook prices)
+    {
+        decimal? Rate(string item) =>
+            prices.Rates.TryGetValue(item, out var rate) && rate.Amount > 0 ? rate.Amount : null;
+        var others = workshop
+            .OtherBars.Where(bar => bar.Section == section.Name && Rate(section.Name) is not null)
+            .Where(bar => Rate(bar.Item) is not null && bar.LengthMm != section.BarMm)
+            .DistinctBy(bar => bar.LengthMm)
+            .Select(bar => new BarStock(bar.LengthMm, Rate(bar.Item)!.Value));
+        var offcuts = workshop
+            .Offcuts.Where(offcut => offcut.Section == section.Name && offcut.LengthMm > workshop.EndTrimMm)
+            .GroupBy(offcut => offcut.LengthMm)
+            .Select(alike => new BarStock(alike.Key, 0, alike.Sum(offcut => offcut.Count)));
+        return [new(section.BarMm, Rate(section.Name) ?? 1), .. others, .. offcuts];
+    }
+
+    // Spliced parts are cut as pieces: F1 becomes F1a, F1b. Only the outer ends of a part are cut at its angles.
+    private static IEnumerable<CutPart> Pieces(PartGroup part, int rackCount) =>
+        part.PiecesMm.Select(
+            (mm, i) =>
+                new CutPart(
+                    part.PiecesMm.Count == 1 ? part.Mark : $"{part.Mark}{(char)('a' + i)}",
+                    Math.Ceiling(mm - 1e-6),
+                    part.Count * rackCount
+                )
+                {
+                    StartDeg = i == 0 ? part.Shape.StartDeg : 0,
+                    EndDeg = i == part.PiecesMm.Count - 1 ? part.Shape.EndDeg : 0,
+                    IsTrapezoid = IsTrapezoid(part),
+                    NestWidthMm = part.Section.Outline == Outline.SquareTube && IsPlane(part) ? part.Section.SideMm : 0,
+                }
+        );
+
+    private static bool IsTrapezoid(PartGroup part) => Math.Abs(Slant(part) - Lean(part, 1)) < 0.1;
+
+    // Both cuts lean in one plane: long and short point then differ by what the angles say.
+    private static bool IsPlane(PartGroup part) => IsTrapezoid(part) || Math.Abs(Slant(part) - Lean(part, -1)) < 0.1;
+
+    private static double Slant(PartGroup part) => part.Shape.LongPointMm - part.Shape.ShortPointMm;
+
+    private static double Lean(PartGroup part, int sign) =>
+        part.Section.SideMm
+        * Math.Abs(
+            Math.Tan(part.Shape.StartDeg * Math.PI / 180) + (sign * Math.Tan(part.Shape.EndDeg * Math.PI / 180))
+        );
+
+    /// <summary>What the plan of a section is worth, in words.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>Whether it is proved, or how far it may be from the least.</returns>
+    public static string Proof(CutPlan plan) =>
+        plan.IsProven
+            ? "proved: no plan of square cuts is cheaper"
+            : Invariant($"at most {plan.GapCost / plan.Cost * 100:0.0} % dearer than the cheapest plan");
+}

@@ -74,7 +74,7 @@ internal static class Commands
         };
         var command = new Command(
             "design",
-            "Designs the station and writes the pack: design.json, station-book.pdf, quantities.xlsx, year.csv, programme.ics."
+            "Designs the station and writes the pack: design.json, station-book.pdf, quantities.xlsx, year.csv, programme.ics, sheets.pdf and each sheet as SVG and DXF."
         )
         {
             file,

@@ -3,12 +3,24 @@ using Shaduf.Station;
 
 namespace Shaduf.Pack;
 
-/// <summary>Writes the pack: <c>design.json</c>, <c>station-book.pdf</c>, <c>quantities.xlsx</c>, <c>year.csv</c>, <c>programme.ics</c>.</summary>
+/// <summary>
+/// Writes the pack: <c>design.json</c>, <c>station-book.pdf</c>, <c>quantities.xlsx</c>, <c>year.csv</c>, <c>programme.ics</c>,
+/// the drawing sheets as <c>sheets.pdf</c> and one by one as SVG and DXF.
+/// </summary>
 public static class PackWriter
 {
     /// <summary>Names of the files of a pack.</summary>
     public static IReadOnlyList<string> FileNames { get; } =
-    ["design.json", "station-book.pdf", "quantities.xlsx", "year.csv", "programme.ics"];
+    [
+        "design.json",
+        "station-book.pdf",
+        "quantities.xlsx",
+        "year.csv",
+        "programme.ics",
+        "sheets.pdf",
+        .. DrawingSheets.Names.Select(name => $"sheet-{name}.svg"),
+        .. DrawingSheets.Names.Select(name => $"sheet-{name}.dxf"),
+    ];
 
     /// <summary>
     /// Writes the pack into a folder. All files are made first, in a folder beside it, and moved in when all of them
@@ -117,27 +129,33 @@ public static class PackWriter
     {
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         var programme = StationProgramme.Of(design, stamp.Dated);
+        var sheets = DrawingSheets.Of(design, stamp);
         return
         [
             (FileNames[0], utf8.GetBytes(DesignJson.Of(design, stamp))),
-            (FileNames[1], Book(design, stamp)),
+            (FileNames[1], Pdf(design, stamp, "station book", StationBook.Pages(design, stamp))),
             (FileNames[2], await QuantitiesBook.OfAsync(design, stamp)),
             (FileNames[3], utf8.GetBytes(YearCsv.Of(design, stamp))),
             (FileNames[4], utf8.GetBytes(CalendarFile.Text(design, programme, stamp))),
+            (FileNames[5], Pdf(design, stamp, "drawing sheets", [.. sheets.Select(sheet => sheet.Scene)])),
+            .. sheets.Select(sheet => ($"sheet-{sheet.Name}.svg", utf8.GetBytes(SvgRenderer.Write(sheet.Scene)))),
+            .. sheets.Select(sheet =>
+                ($"sheet-{sheet.Name}.dxf", Encoding.ASCII.GetBytes(DxfRenderer.Write(sheet.Scene, sheet.OneToFactor)))
+            ),
         ];
     }
 
-    private static byte[] Book(Design design, Stamp stamp)
+    private static byte[] Pdf(Design design, Stamp stamp, string what, IReadOnlyList<Scene> pages)
     {
         using var stream = new MemoryStream();
         var info = new DocumentInfo(
-            $"{design.Brief.Head.Name}: station book",
+            $"{design.Brief.Head.Name}: {what}",
             design.Brief.Head.Builder,
             stamp.Line,
             $"shaduf {stamp.ProgramVersion}",
             new(stamp.Dated, TimeOnly.MinValue, TimeSpan.Zero)
         );
-        PdfRenderer.Write(stream, StationBook.Pages(design, stamp), info);
+        PdfRenderer.Write(stream, pages, info);
         return stream.ToArray();
     }
 }

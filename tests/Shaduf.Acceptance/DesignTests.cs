@@ -9,6 +9,13 @@ public sealed class DesignTests
         "design.json",
         "programme.ics",
         "quantities.xlsx",
+        "sheet-arrangement.dxf",
+        "sheet-arrangement.svg",
+        "sheet-parts.dxf",
+        "sheet-parts.svg",
+        "sheet-sections.dxf",
+        "sheet-sections.svg",
+        "sheets.pdf",
         "station-book.pdf",
         "year.csv",
     ];

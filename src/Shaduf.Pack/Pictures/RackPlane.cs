@@ -17,13 +17,11 @@ public static class RackPlane
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="rack">The rack.</param>
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Rack rack, PaperSize size)
+    public static Scene Of(Rack rack, PaperSize size, double? oneToFactor = null)
     {
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor(rack.Size.LengthMm, size.WidthMm - SideRoomMm),
-            BookScale.FittingOneToFactor(rack.Size.DepthMm, size.HeightMm - LevelRoomMm)
-        );
+        var scale = oneToFactor ?? BookScale.FittingOneToFactor(LeastOneToFactor(rack, size), 1);
         var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(24, size.HeightMm - 26)));
         Modules(view, rack);
         var plane = new PlaneView(rack.Setting);
@@ -43,6 +41,10 @@ public static class RackPlane
         );
         return view.Builder.Build("rack, seen square on its plane");
     }
+
+    /// <summary>The n of the largest scale 1:n at which the picture fits, not rounded.</summary>
+    internal static double LeastOneToFactor(Rack rack, PaperSize size) =>
+        Math.Max(rack.Size.LengthMm / (size.WidthMm - SideRoomMm), rack.Size.DepthMm / (size.HeightMm - LevelRoomMm));
 
     private static void Dimensions(SiteView view, Rack rack)
     {

@@ -13,19 +13,15 @@ public static class RackSide
     /// <param name="rack">The rack.</param>
     /// <param name="footings">Its footings.</param>
     /// <param name="size">Size of the picture, at least 100 x 90 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Rack rack, Footings footings, PaperSize size)
+    public static Scene Of(Rack rack, Footings footings, PaperSize size, double? oneToFactor = null)
     {
         var view = new RackEnd(rack, rack.TubePlacesMm[0]);
-        var block = footings.Block;
+        var (block, topMm) = (footings.Block, view.TopMm);
         var middlesMm = Middles(footings, view);
-        var (topMm, bottomMm) = (view.TopMm, middlesMm.Min(view.GroundMm) - block.DepthMm);
-        var leftMm = Math.Min(0, middlesMm[0] - (block.WidthMm / 2));
-        var wideMm = Math.Max(view.PlanMm, middlesMm[^1] + (block.WidthMm / 2)) - leftMm;
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor(wideMm, size.WidthMm - 44),
-            BookScale.FittingOneToFactor(topMm - bottomMm, size.HeightMm - 38)
-        );
+        var (leftMm, wideMm) = Across(view, block, middlesMm);
+        var scale = oneToFactor ?? BookScale.FittingOneToFactor(LeastOneToFactor(rack, footings, size), 1);
         var originMm = ((size.WidthMm - (wideMm / scale)) / 2) - (leftMm / scale);
         var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 17 + (topMm / scale))));
         foreach (var middleMm in middlesMm)
@@ -60,6 +56,27 @@ public static class RackSide
             TextStyle.Small
         );
         return site.Builder.Build("rack, seen from its end");
+    }
+
+    /// <summary>The n of the largest scale 1:n at which the picture fits, not rounded.</summary>
+    internal static double LeastOneToFactor(Rack rack, Footings footings, PaperSize size)
+    {
+        var view = new RackEnd(rack, rack.TubePlacesMm[0]);
+        var middlesMm = Middles(footings, view);
+        var bottomMm = middlesMm.Min(view.GroundMm) - footings.Block.DepthMm;
+        var (_, wideMm) = Across(view, footings.Block, middlesMm);
+        return Math.Max(wideMm / (size.WidthMm - 44), (view.TopMm - bottomMm) / (size.HeightMm - 38));
+    }
+
+    // How far plane and concrete reach together.
+    private static (double LeftMm, double WideMm) Across(
+        RackEnd view,
+        FootingBlock block,
+        IReadOnlyList<double> middlesMm
+    )
+    {
+        var leftMm = Math.Min(0, middlesMm[0] - (block.WidthMm / 2));
+        return (leftMm, Math.Max(view.PlanMm, middlesMm[^1] + (block.WidthMm / 2)) - leftMm);
     }
 
     // A beam lies under all the columns that are seen; blocks and strips each under one.

@@ -1,0 +1,103 @@
+using Shaduf.Parts;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>One part as a sketch for the saw: its side with both cuts, lengths, angles, number off.</summary>
+internal static class PartSketch
+{
+    private const double SquareDeg = 0.05;
+
+    /// <summary>Composes the sketch: length not to scale, so that short and long parts are equally clear.</summary>
+    public static Scene Of(PartGroup part, int count, PaperSize size)
+    {
+        var builder = new SceneBuilder(size);
+        builder.Rectangle(Layer.Thin, size.Box);
+        builder.Balloon(new(6, 6), part.Mark);
+        builder.Text(
+            new(12, 5.2),
+            Lettering.Shortened(Invariant($"{count} off, {part.Role}"), size.WidthMm - 14, TextStyle.Small),
+            TextStyle.Small
+        );
+        builder.Text(
+            new(12, 9),
+            Lettering.Shortened(
+                Invariant($"{part.Section.Name}, {part.MassKg / part.Count:0.00} kg each"),
+                size.WidthMm - 14,
+                TextStyle.Small
+            ),
+            TextStyle.Small
+        );
+        Side(builder, part, size);
+        return builder.Build($"part {part.Mark}");
+    }
+
+    private static void Side(SceneBuilder builder, PartGroup part, PaperSize size)
+    {
+        var (left, right, top, bottom) = (14.0, size.WidthMm - 14, 15.0, 21.0);
+        var shape = part.Shape;
+        var (start, end) = (Slant(shape.StartDeg), Slant(shape.EndDeg));
+        var isAbove = IsTrapezoid(part);
+        builder.Polygon(
+            Layer.Outline,
+            [
+                new(left, top),
+                new(right - (isAbove ? 0 : end), top),
+                new(right - (isAbove ? end : 0), bottom),
+                new(left + start, bottom),
+            ]
+        );
+        var angle = TextStyle.Small with { Vertical = VerticalAnchor.Middle };
+        builder.Text(
+            new(left - 1.5, (top + bottom) / 2),
+            Degrees(shape.StartDeg),
+            angle with
+            {
+                Horizontal = HorizontalAnchor.Right,
+            }
+        );
+        builder.Text(new(right + 1.5, (top + bottom) / 2), Degrees(shape.EndDeg), angle);
+        var isSquare = Math.Max(shape.StartDeg, shape.EndDeg) < SquareDeg;
+        var sizes = isSquare
+            ? Invariant($"{WholeMm(shape.LongPointMm):0}")
+            : Invariant($"{WholeMm(shape.LongPointMm):0} ({WholeMm(shape.ShortPointMm):0})");
+        builder.Text(
+            new((left + right) / 2, bottom + 4.6),
+            sizes,
+            TextStyle.Body with
+            {
+                Weight = FontWeight.Bold,
+                Horizontal = HorizontalAnchor.Centre,
+            }
+        );
+        if (part.PiecesMm.Count > 1)
+        {
+            builder.Text(
+                new((left + right) / 2, bottom + 8.4),
+                Lettering.Shortened(
+                    "pieces " + string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{WholeMm(mm):0}"))),
+                    size.WidthMm - 4,
+                    TextStyle.Small
+                ),
+                TextStyle.Small with
+                {
+                    Horizontal = HorizontalAnchor.Centre,
+                }
+            );
+        }
+    }
+
+    private static bool IsTrapezoid(PartGroup part)
+    {
+        var shape = part.Shape;
+        var lean =
+            part.Section.SideMm * (Math.Tan(shape.StartDeg * Math.PI / 180) + Math.Tan(shape.EndDeg * Math.PI / 180));
+        return Math.Abs(shape.LongPointMm - shape.ShortPointMm - lean) < 0.1;
+    }
+
+    private static double Slant(double deg) => Math.Min(10, 6 * Math.Tan(deg * Math.PI / 180));
+
+    private static string Degrees(double deg) => deg < SquareDeg ? "0" : Invariant($"{deg:0.0}");
+
+    private static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
+}

@@ -1,0 +1,96 @@
+using System.Globalization;
+
+namespace Shaduf.Pack.Tests;
+
+public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
+{
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void No_text_lies_on_another_and_nothing_leaves_the_frame(string example)
+    {
+        foreach (var sheet in Sheets(example))
+        {
+            Assert.Empty(
+                sheet.Scene.TextOverlaps().Select(pair => $"{pair.First.Item.Text} | {pair.Second.Item.Text}")
+            );
+            var inside = SheetFrame.Inside(sheet.Scene.Size).Grown(0.5);
+            Assert.Empty(sheet.Scene.TextsOutside(inside).Select(box => box.Item.Text));
+            Assert.All(
+                sheet.Scene.Items.Where(item => item.Layer != Layer.Frame),
+                item =>
+                    Assert.True(
+                        inside.Holds(new(item.Box.LeftMm, item.Box.TopMm))
+                            && inside.Holds(new(item.Box.RightMm, item.Box.BottomMm)),
+                        $"{sheet.Name}: {item.GetType().Name} {item.Layer.Name} {item.Box}"
+                    )
+            );
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void Drawings_do_not_reach_into_the_title_block(string example)
+    {
+        foreach (var sheet in Sheets(example))
+        {
+            var block = SheetFrame.TitleBlock(sheet.Scene.Size);
+            var drawn = sheet
+                .Scene.Items.TakeWhile(item => !IsBlock(item, block))
+                .Where(item => item.Layer != Layer.Frame);
+            Assert.DoesNotContain(
+                drawn,
+                item => item.Box.RightMm > block.LeftMm + 0.1 && item.Box.BottomMm > block.TopMm + 0.1
+            );
+        }
+    }
+
+    // Every pair is a code and a value, every layer that is used is in the table, and the extents are the sheet's.
+    [Fact]
+    public void A_dxf_names_its_layers_and_is_as_large_as_the_sheet()
+    {
+        var sheet = Sheets("homestead")[0];
+        var pairs = Pairs(DxfRenderer.Write(sheet.Scene, sheet.OneToFactor));
+        Assert.Equal((0, "EOF"), pairs[^1]);
+        var defined = Between(pairs, "LAYER", "ENDTAB")
+            .Where(pair => pair.Code == 2)
+            .Select(pair => pair.Value)
+            .ToHashSet();
+        var entities = Between(pairs, "ENTITIES", "ENDSEC");
+        Assert.All(entities.Where(pair => pair.Code == 8), pair => Assert.Contains(pair.Value, defined));
+        var widthMm = entities.Where(pair => pair.Code is 10 or 11).Max(pair => Number(pair.Value));
+        Assert.Equal(sheet.Scene.Size.WidthMm * sheet.OneToFactor, widthMm, 1e-3);
+        var handles = pairs.Where(pair => pair.Code is 5 or 105).Select(pair => pair.Value).ToList();
+        Assert.Equal(handles.Count, handles.Distinct().Count());
+        Assert.Contains(entities, pair => pair is (0, "TEXT"));
+        Assert.Contains(entities, pair => pair is (0, "LWPOLYLINE"));
+    }
+
+    [Fact]
+    public void A_dxf_refuses_a_scale_that_is_none()
+    {
+        var sheet = Sheets("homestead")[2];
+        Assert.Throws<ArgumentOutOfRangeException>(() => DxfRenderer.Write(sheet.Scene, double.NaN));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DxfRenderer.Write(sheet.Scene, 0));
+    }
+
+    private IReadOnlyList<DrawingSheet> Sheets(string example) =>
+        DrawingSheets.Of(packs[example].Design, packs[example].Stamp);
+
+    private static bool IsBlock(SceneItem item, PaperBox block) =>
+        item is PolyItem poly && poly.Box.LeftMm == block.LeftMm && poly.Box.TopMm == block.TopMm;
+
+    private static double Number(string value) => double.Parse(value, CultureInfo.InvariantCulture);
+
+    private static List<(int Code, string Value)> Pairs(string text)
+    {
+        var lines = text.TrimEnd().Split("\r\n");
+        Assert.Equal(0, lines.Length % 2);
+        return [.. lines.Chunk(2).Select(pair => (int.Parse(pair[0], CultureInfo.InvariantCulture), pair[1]))];
+    }
+
+    private static List<(int Code, string Value)> Between(List<(int Code, string Value)> pairs, string name, string end)
+    {
+        var from = pairs.IndexOf((2, name));
+        return [.. pairs.Skip(from + 1).TakeWhile(pair => pair != (0, end))];
+    }
+}

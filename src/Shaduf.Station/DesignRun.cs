@@ -92,7 +92,13 @@ public static class DesignRun
     }
 
     private static IEnumerable<ChoiceNote> NotesOf(Works works) =>
-        [.. works.Rack.Notes, .. works.RackChoice.Notes, .. works.Footings.Notes, .. works.Guard.Notes];
+        [
+            .. works.Rack.Notes,
+            .. works.RackChoice.Notes,
+            .. works.Footings.Notes,
+            .. works.Stand?.Notes ?? [],
+            .. works.Guard.Notes,
+        ];
 
     private static Works WorksOf(SizingGround ground, ShadedSizing shaded, PriceBook book)
     {
@@ -122,6 +128,7 @@ public static class DesignRun
         )
         {
             RackChoice = racks,
+            Stand = StandDesign.Of(new(brief, survey, ground.Shelf), choice.Tank, choice.TankCount),
             EconomicMain = EconomicMain.Of(ground, sizing),
             CoverM = survey["cover"],
             Soil = brief.Site.Soil,
@@ -179,6 +186,7 @@ public static class DesignRun
             .. FootingFindings.Of(works.Footings, works.RackChoice.Taken.Strength, design.Brief.Site),
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
             .. works.Footings.Hold?.Findings(design.Brief.Site.Wind is not null) ?? [],
+            .. StandFindings.Of(works.Stand, design.Brief.Site),
             .. GuardFindings.Of(works.Guard),
             .. works.Guard.ColumnStrength is { } column ? LightColumnFindings.Of(column) : [],
             .. works.PoleBlock is { } pole ? [pole.Finding()] : Array.Empty<Finding>(),
@@ -226,6 +234,11 @@ public static class DesignRun
         if (design.Works.PoleBlock is { } pole)
         {
             yield return pole.Show();
+        }
+
+        foreach (var sheet in StandWorking.Show(design.Works.Stand))
+        {
+            yield return sheet;
         }
 
         foreach (var sheet in GuardWorking.Show(design.Works.Guard))

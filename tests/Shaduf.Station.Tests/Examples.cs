@@ -10,7 +10,7 @@ internal static class Examples
     public static string Prices { get; } = Path.Combine(Root, "examples", "prices", "planning.yaml");
 
     public static IReadOnlyList<string> Names { get; } =
-    ["hilltop-village", "market-garden", "homestead", "river-terrace"];
+    ["hilltop-village", "market-garden", "homestead", "river-terrace", "plain-school"];
 
     private static readonly Dictionary<string, Lazy<Design>> s_designs = Names.ToDictionary(
         name => name,

@@ -54,10 +54,9 @@ internal static class BookTables
     // As the bars are cut: to the next whole millimetre.
     private static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
 
-    public static Table PartsOf(Design design)
+    public static Table PartsOf(SteelLot lot)
     {
-        var rack = design.Works.Rack;
-        var racks = rack.Grid.RackCount;
+        var racks = lot.Count;
         return new(
             [
                 new("mark", 0.6),
@@ -71,7 +70,7 @@ internal static class BookTables
                 new("mass, kg", 0.8, HorizontalAnchor.Right),
             ],
             [
-                .. rack.Steel.Groups.Select(part =>
+                .. lot.Steel.Groups.Select(part =>
                     TableRow.Of(
                         part.Mark,
                         part.Role,
@@ -88,20 +87,20 @@ internal static class BookTables
                 ),
                 TableRow.Total(
                     "",
-                    "all racks",
+                    $"all {lot.Name}",
                     "",
                     "",
                     "",
                     "",
                     "",
-                    Invariant($"{rack.Steel.Parts.Count * racks}"),
-                    Invariant($"{rack.MassKg:0.0}")
+                    Invariant($"{lot.Steel.Parts.Count * racks}"),
+                    Invariant($"{lot.MassKg:0.0}")
                 ),
             ]
         )
         {
             SizeMm = Lettering.SmallMm,
-            Caption = "Parts of all racks; saw angles from a square cut, start and end",
+            Caption = $"Parts of all {lot.Name}; saw angles from a square cut, start and end",
         };
     }
 

@@ -18,7 +18,7 @@ internal static class Cautions
         (
             "Tank",
             [
-                "A cubic metre of water weighs a tonne. A tank on a stand needs a licensed structural design; no stand is designed here.",
+                "A cubic metre of water weighs a tonne. A tank on a stand needs a licensed structural design: what this book says of a stand is for that engineer to check and sign. Where no drawing of it is released, none may be built.",
                 "Never enter a tank alone or without ventilation.",
             ]
         ),

@@ -116,7 +116,7 @@ internal static class FrontPage
 
         yield return new Notice(
             FindingStatus.Unchecked,
-            "Steel, welds and blocks in the ground are checked for the wind by the rules named in the findings; the columns' hold in their concrete, masts and tank stands are NOT checked. An engineer must check all of it before anything is cut or dug."
+            "Steel, welds, blocks in the ground and stands under tanks are checked by the rules named in the findings; masts and light poles are NOT checked. An engineer must check all of it before anything is cut or dug."
         );
     }
 

@@ -73,7 +73,11 @@ internal static class RackChapter
     public static IEnumerable<Block> Parts(Design design)
     {
         yield return new Heading(1, "Parts and bars");
-        yield return BookTables.PartsOf(design);
+        foreach (var lot in design.Works.SteelLots)
+        {
+            yield return BookTables.PartsOf(lot);
+        }
+
         foreach (var block in CutChapter.Blocks(design).Concat(FinishTables.Blocks(design)))
         {
             yield return block;

@@ -45,6 +45,7 @@ public static class StationBook
                 .. RackChapter.Blocks(design),
                 .. StrengthChapter.Blocks(design),
                 .. ErectionChapter.Blocks(design),
+                .. StandChapter.Blocks(design),
                 .. RackChapter.Parts(design),
                 new ChapterBreak(),
                 .. BillTables.Quantities(design),

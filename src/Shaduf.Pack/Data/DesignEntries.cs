@@ -37,7 +37,8 @@ internal static class DesignEntries
             EnergyEntries.LedgerOf(design.Ledger),
             EnergyEntries.FacingsOf(design.Facing),
             WellEntry.Of(design),
-            IntakeEntry.Of(design)
+            IntakeEntry.Of(design),
+            StandEntry.Of(design)
         );
 
     private static StampEntry StampOf(Stamp stamp) =>
@@ -164,20 +165,7 @@ internal static class DesignEntries
             R(rack.Setting.LowEdgeMm),
             R(rack.Size.TopEdgeMm),
             R(rack.MassKg),
-            [
-                .. rack.Steel.Groups.Select(part => new PartEntry(
-                    part.Mark,
-                    part.Role,
-                    part.Section.Name,
-                    R(part.Shape.LongPointMm),
-                    R(part.Shape.ShortPointMm),
-                    R(part.Shape.StartDeg),
-                    R(part.Shape.EndDeg),
-                    [.. part.PiecesMm.Select(R)],
-                    part.Count * racks,
-                    R(part.MassKg * racks)
-                )),
-            ],
+            PartsOf(rack.Steel, racks),
             [.. design.Takeoff.BarPlans.Select(CutEntries.Of)]
         )
         {
@@ -186,6 +174,23 @@ internal static class DesignEntries
             Orientation = rack.Lay.UpMm >= rack.Lay.AlongMm ? "portrait" : "landscape",
         };
     }
+
+    /// <summary>Parts that are alike.</summary>
+    internal static IReadOnlyList<PartEntry> PartsOf(Parts.Assembly steel, int count) =>
+        [
+            .. steel.Groups.Select(part => new PartEntry(
+                part.Mark,
+                part.Role,
+                part.Section.Name,
+                R(part.Shape.LongPointMm),
+                R(part.Shape.ShortPointMm),
+                R(part.Shape.StartDeg),
+                R(part.Shape.EndDeg),
+                [.. part.PiecesMm.Select(R)],
+                part.Count * count,
+                R(part.MassKg * count)
+            )),
+        ];
 
     private static MoneyEntry MoneyOf(Design design)
     {

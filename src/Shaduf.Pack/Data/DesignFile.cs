@@ -27,6 +27,7 @@ namespace Shaduf.Pack;
 /// <param name="Facing">The chosen tilt and direction beside others.</param>
 /// <param name="Well">The borehole as built; null for open water.</param>
 /// <param name="Intake">Open water with its pump as built; null for a borehole.</param>
+/// <param name="Stand">The stands under the tanks; null where none of steel is built.</param>
 public sealed record DesignFile(
     StampEntry Stamp,
     StationEntry Station,
@@ -53,7 +54,8 @@ public sealed record DesignFile(
     IReadOnlyList<LedgerEntry> Ledger,
     FacingsEntry Facing,
     WellEntry? Well,
-    IntakeEntry? Intake
+    IntakeEntry? Intake,
+    StandEntry? Stand
 );
 
 /// <summary>Status, revision, hash, version, date.</summary>

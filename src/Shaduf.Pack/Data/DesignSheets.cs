@@ -30,6 +30,11 @@ internal static class DesignSheets
         );
         await Row("largest flow", Math.Round(design.ShownFlowM3PerH, 2), "m3/h");
         await Row("steel of the racks", Math.Round(design.Works.Rack.MassKg, 1, MidpointRounding.AwayFromZero), "kg");
+        if (design.Works.Stand is { } stands)
+        {
+            await Row("steel of the stands", Math.Round(stands.MassKg, 1, MidpointRounding.AwayFromZero), "kg");
+        }
+
         await Row("concrete", Math.Round(design.Works.Footings.ConcreteM3, 2), "m3");
         await Row("demand met in the worst month", Math.Round(design.Year.WorstShare * 100, 1), "%");
         await sheet.RowAsync(new("offer, tax included"), sheet.Money(design.Offer.Total), new(design.Offer.Currency));
@@ -49,11 +54,9 @@ internal static class DesignSheets
 
     private static async Task PartsAsync(Sheet sheet, Design design)
     {
-        var rack = design.Works.Rack;
-        var racks = rack.Grid.RackCount;
         await sheet.StartAsync(
             "Parts",
-            $"{design.Brief.Head.Name}: parts of all racks",
+            $"{design.Brief.Head.Name}: parts of all steel",
             ("mark", 7),
             ("part", 24),
             ("section", 12),
@@ -65,7 +68,10 @@ internal static class DesignSheets
             ("number", 9),
             ("mass, kg", 11)
         );
-        foreach (var part in rack.Steel.Groups)
+        var groups = design
+            .Works.SteelLots.SelectMany(lot => lot.Steel.Groups.Select(part => (part, lot.Count)))
+            .ToList();
+        foreach (var (part, racks) in groups)
         {
             await sheet.RowAsync(
                 new(part.Mark),
@@ -82,10 +88,10 @@ internal static class DesignSheets
         }
 
         var last = sheet.NextRow - 1;
-        var mass = rack.Steel.Groups.Sum(part => Math.Round((decimal)(part.MassKg * racks), 2));
+        var mass = groups.Sum(each => Math.Round((decimal)(each.part.MassKg * each.Count), 2));
         await sheet.RowAsync(
             new(""),
-            sheet.Bold("all racks"),
+            sheet.Bold("all of them"),
             new(""),
             new(""),
             new(""),

@@ -1,5 +1,6 @@
 using Shaduf.Shape;
 using Shaduf.Station;
+using Shaduf.Steel;
 using static System.FormattableString;
 
 namespace Shaduf.Pack;
@@ -11,6 +12,9 @@ public static class RackModelPicture
     private const double AsideDeg = 28;
     private const double DownDeg = 32;
 
+    // Numbers without room that are named; more of them are counted.
+    private const int MostNamed = 6;
+
     // Places along a member at which its number is tried, its middle first.
     private static readonly double[] s_shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.65, 0.75, 0.22, 0.78, 0.14, 0.86, 0.92];
 
@@ -18,9 +22,16 @@ public static class RackModelPicture
     /// <param name="rack">The rack.</param>
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
     /// <returns>The picture, to scale along no axis.</returns>
-    public static Scene Of(Rack rack, PaperSize size)
+    public static Scene Of(Rack rack, PaperSize size) => Of(rack.Skeleton, "model of the rack", size);
+
+    /// <summary>Composes the picture of any skeleton.</summary>
+    /// <param name="skeleton">The skeleton.</param>
+    /// <param name="title">What it shows.</param>
+    /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <returns>The picture, to scale along no axis.</returns>
+    public static Scene Of(Skeleton skeleton, string title, PaperSize size)
     {
-        var members = rack.Skeleton.Members;
+        var members = skeleton.Members;
         var all = members.SelectMany(member => new[] { Seen(member.From), Seen(member.To) }).ToList();
         var (leftMm, rightMm) = (all.Min(point => point.XMm), all.Max(point => point.XMm));
         var (bottom, top) = (all.Min(point => point.YMm), all.Max(point => point.YMm));
@@ -32,7 +43,7 @@ public static class RackModelPicture
                 new((size.WidthMm - ((rightMm - leftMm) / Math.Max(scale, 1))) / 2, 6)
             )
         );
-        foreach (var foot in rack.Skeleton.Feet)
+        foreach (var foot in skeleton.Feet)
         {
             Ground(view, foot.Ground);
         }
@@ -42,22 +53,25 @@ public static class RackModelPicture
             view.Line(member.Mark[0] is 'F' or 'R' ? Layer.Outline : Layer.Steel, Seen(member.From), Seen(member.To));
         }
 
-        foreach (var joint in rack.Skeleton.Joints)
+        foreach (var joint in skeleton.Joints)
         {
             view.Line(Layer.Thin, Seen(joint.AtFirst), Seen(joint.AtSecond));
         }
 
-        var left = Numbers(view, rack);
+        var left = Numbers(view, skeleton);
         var drawn = view.Builder.Build().Bounds()!.Value;
-        var crowded = left.Count == 0 ? "" : $"; no room for {string.Join(", ", left)}";
+        var crowded =
+            left.Count == 0 ? ""
+            : left.Count <= MostNamed ? $"; no room for {string.Join(", ", left)}"
+            : Invariant($"; no room for {left.Count} of the numbers");
         view.Builder.Text(
             new(6, drawn.BottomMm + 5),
             Invariant(
-                $"{members.Count} members by number and mark, {rack.Skeleton.Joints.Count} joints, {rack.Skeleton.Feet.Count} feet; not to scale{crowded}"
+                $"{members.Count} members by number and mark, {skeleton.Joints.Count} joints, {skeleton.Feet.Count} feet; not to scale{crowded}"
             ),
             TextStyle.Small
         );
-        return view.Builder.Build("model of the rack");
+        return view.Builder.Build(title);
     }
 
     private static void Ground(SiteView view, Point at)
@@ -69,11 +83,11 @@ public static class RackModelPicture
     }
 
     // Each number stands where it touches no other, as near to the middle of its member as can be; those without room are returned.
-    private static IReadOnlyList<string> Numbers(SiteView view, Rack rack)
+    private static IReadOnlyList<string> Numbers(SiteView view, Skeleton skeleton)
     {
         var placed = new List<(PaperPoint At, double HalfMm)>();
         var left = new List<string>();
-        foreach (var (i, member) in rack.Skeleton.Members.Index())
+        foreach (var (i, member) in skeleton.Members.Index())
         {
             var text = Invariant($"{i + 1} {member.Mark}");
             var half = (Lettering.WidthMm(text, Lettering.SmallMm, FontWeight.Regular) / 2) + 0.4;

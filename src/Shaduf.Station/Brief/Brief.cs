@@ -94,6 +94,9 @@ public sealed record TankBrief(string? Card, int? Count, bool IsExisting, double
     /// <summary>Levels at which the outlet closes and opens; null when it stays open.</summary>
     public LowStopBrief? LowStop { get; init; }
 
+    /// <summary>What it stands on, and of what that is made.</summary>
+    public StandBrief Stand { get; init; } = StandBrief.Open;
+
     /// <summary>Height of its floor above ground [m]; on the ground until it is chosen.</summary>
     public double StandM => GivenStandM ?? Assumption.DefaultOf("stand");
 }

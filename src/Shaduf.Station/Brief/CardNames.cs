@@ -31,6 +31,12 @@ internal static class CardNames
             "rack.rail"
         );
         check.One<SectionCard>(brief.Rack.Tube, "square tube", IsSquare, "rack.tube");
+        var stand = brief.Tank.Stand;
+        check.One<SectionCard>(stand.Leg, "square tube", IsSquare, "tank.standing.leg");
+        check.One<SectionCard>(stand.Diagonal, "equal angle", IsAngle, "tank.standing.diagonal");
+        check.One<SectionCard>(stand.Horizontal, "square tube", IsSquare, "tank.standing.horizontal");
+        check.One<SectionCard>(stand.Beam, "square tube", IsSquare, "tank.standing.beam");
+        check.One<SectionCard>(stand.Joist, "square tube", IsSquare, "tank.standing.joist");
         check.One<SectionCard>(brief.Rack.Column, "square tube", IsSquare, "rack.column");
         foreach (var (i, name) in Sections(brief.Rack.Workshop))
         {

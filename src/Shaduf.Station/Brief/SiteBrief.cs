@@ -88,6 +88,9 @@ public sealed record SiteBrief(
     /// <summary>Steepest slope up which the wind comes to the racks: rise over run; null when not said.</summary>
     public double? HillSlopeShare { get; init; }
 
+    /// <summary>What an earthquake may do; null when unknown.</summary>
+    public EarthquakeBrief? Earthquake { get; init; }
+
     /// <summary>Snow on the ground, once in 50 years [kN/m2]; null when not said.</summary>
     public double? SnowKNPerM2 { get; init; }
 

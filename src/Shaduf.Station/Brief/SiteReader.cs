@@ -44,15 +44,11 @@ internal static class SiteReader
                 "Depth of the highest water of the year below the ground at the racks; 0 where it stands at the surface."
             ),
             SoilTest = SoilReader.Read(fields, soil),
-            Terrain = fields.OptionalOneOf(
-                "terrain",
-                [.. Steel.Terrain.All.Select((each, i) => (each.Name, i))],
-                "Ground over which the wind comes, by the categories of EN 1991-1-4: II is farm land with few obstacles."
-            )
-                is { } terrain
-                ? Steel.Terrain.All[terrain].Name
-                : null,
+            Terrain = TerrainOf(fields),
             HillSlopeShare = Hill(fields),
+            Earthquake = EarthquakeReader.Read(
+                fields.OptionalMap("earthquake", "How the ground may shake; asked for a tank on a stand.")
+            ),
             SnowKNPerM2 =
                 fields.Known("snow", Measure.PressurePa, 0, 20_000, "Snow on the ground, once in 50 years.") / 1000,
             National = NationalReader.Read(
@@ -72,6 +68,16 @@ internal static class SiteReader
         fields.Done();
         return site;
     }
+
+    private static string? TerrainOf(FieldMap fields) =>
+        fields.OptionalOneOf(
+            "terrain",
+            [.. Steel.Terrain.All.Select((each, i) => (each.Name, i))],
+            "Ground over which the wind comes, by the categories of EN 1991-1-4: II is farm land with few obstacles."
+        )
+            is { } terrain
+            ? Steel.Terrain.All[terrain].Name
+            : null;
 
     // No month is colder or hotter on average than the records, and none leaps from the one before.
     private static void CheckAir(FieldMap fields, SiteBrief site)

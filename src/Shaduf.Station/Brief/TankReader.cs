@@ -38,6 +38,9 @@ internal static class TankReader
                 1,
                 "Share of the useful volume at which a pump stopped by the full tank starts again; 100 %: a float valve, which only throttles."
             ),
+            Stand = StandReader.Read(
+                fields?.OptionalMap("standing", "What it stands on, from 1 m up; left out: a stand of steel, chosen.")
+            ),
             LowStop = LowStop(
                 fields?.OptionalMap("lowStop", "Levels at which the outlet closes and opens; left out: it stays open.")
             ),

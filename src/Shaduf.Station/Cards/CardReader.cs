@@ -189,7 +189,19 @@ internal static class CardReader
             fields.Quantity("useful", Measure.VolumeM3, 0.1, 500, "Volume between outlet and float."),
             fields.Quantity("diameter", Measure.LengthM, 0.4, 30, "Diameter, or side of a square tank."),
             fields.Quantity("height", Measure.LengthM, 0.4, 10, "Height of the shell.")
-        );
+        )
+        {
+            Shape =
+                fields.OptionalOneOf(
+                    "shape",
+                    [("round", TankShape.Round), ("square", TankShape.Square)],
+                    "Shape of its plan; square: put together from panels. Left out: round."
+                ) ?? TankShape.Round,
+            MassKg = fields.Known("mass", Measure.MassKg, 1, 50_000, "Mass of the empty tank; a stand needs it."),
+            PanelM =
+                fields.Known("panel", Measure.LengthM, 0.3, 3, "Side of a panel of a square tank; left out: 1.22 m.")
+                ?? TankCard.UsualPanelM,
+        };
         if (fields.AreSound())
         {
             fields.RefuseUnless(card.UsefulM3 <= card.VolumeM3, "useful", "more than the volume");

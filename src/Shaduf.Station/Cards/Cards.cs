@@ -250,4 +250,27 @@ public sealed record TankCard(
     double UsefulM3,
     double DiameterM,
     double HeightM
-) : Card(Name, About, IsPlanningData);
+) : Card(Name, About, IsPlanningData)
+{
+    /// <summary>Shape of its plan.</summary>
+    public TankShape Shape { get; init; }
+
+    /// <summary>Mass of the empty tank [kg]; null where the sheet does not say.</summary>
+    public double? MassKg { get; init; }
+
+    /// <summary>Side of a panel of a square tank [m].</summary>
+    public double PanelM { get; init; } = UsualPanelM;
+
+    /// <summary>Side of a pressed panel [m]; common practice, no source.</summary>
+    public const double UsualPanelM = 1.22;
+}
+
+/// <summary>Shape of a tank's plan.</summary>
+public enum TankShape
+{
+    /// <summary>Round.</summary>
+    Round,
+
+    /// <summary>Square, put together from panels.</summary>
+    Square,
+}

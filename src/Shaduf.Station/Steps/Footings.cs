@@ -25,7 +25,7 @@ public sealed record Footings(
 
     private const double UsualSideMm = 600;
     private const double UsualDepthMm = 1200;
-    private const string UsualMix = "1:2:4";
+    internal const string UsualMix = "1:2:4";
 
     /// <summary>Strength classes of concrete and the strength of a cylinder [N/mm2].</summary>
     /// <source>EN 1992-1-1:2004, table 3.1</source>
@@ -126,7 +126,7 @@ public sealed record Footings(
     }
 
     // A class is taken at its word; a mix stands for a cube, and for no more than 12 N/mm2 where nobody controls it.
-    private static (string Name, double CylinderNPerMm2) ConcreteOf(RackBrief brief, NominalMix mix)
+    internal static (string Name, double CylinderNPerMm2) ConcreteOf(RackBrief brief, NominalMix mix)
     {
         if (brief.ConcreteClass is { } given)
         {

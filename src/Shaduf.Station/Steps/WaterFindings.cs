@@ -47,17 +47,33 @@ internal static class WaterFindings
         );
         yield return Reserve(design);
         yield return Inlet(design);
-        yield return new(
-            "tank/base",
-            FindingStatus.Unchecked,
-            design.Brief.Tank.StandM > 0.5
-                ? "stand under the tank: not designed, not checked and not in the bill; a cubic metre of water weighs a tonne"
-                : "base under the tank: not designed and not in the bill",
-            null,
-            null,
-            "",
-            ""
-        );
+        yield return Base(design);
+    }
+
+    private static Finding Base(Design design)
+    {
+        var isStand = design.Brief.Tank.StandM > 0.5;
+        return design.Works.Stand is null
+            ? new(
+                "tank/base",
+                FindingStatus.Unchecked,
+                isStand
+                    ? "stand under the tank: not designed, not checked and not in the bill; a cubic metre of water weighs a tonne"
+                    : "base under the tank: not designed and not in the bill",
+                null,
+                null,
+                "",
+                ""
+            )
+            : new(
+                "tank/base",
+                FindingStatus.Holds,
+                "the tank stands on a stand of steel that is designed here: the findings under stand/ say how far it holds",
+                null,
+                null,
+                "",
+                ""
+            );
     }
 
     // The target is held against the worst month or the year; the other is told beside it.

@@ -90,14 +90,15 @@ public sealed record Survey
         var isPlanted = uses.Plots.Any(plot => plot.Planting is not null);
         Settle("wind-height", brief.Site.Field.WindHeightM, isPlanted && FieldYear.IsFull(brief.Site));
         Settle("stand", brief.Tank.GivenStandM, brief.Tank.IsExisting);
-        Settle("transport", brief.Money.GivenTransportKm);
         figures["record-low"] =
             brief.Site.RecordLowDegC ?? Assumption.Take(taken, "record-low", ColdDegC(brief.Site), "degC");
         figures["record-high"] =
             brief.Site.RecordHighDegC ?? Assumption.Take(taken, "record-high", HotDegC(brief.Site), "degC");
-        Settle("soil-resistivity", brief.Site.SoilResistivityOhmM);
-        Settle("snow", brief.Site.SnowKNPerM2);
-        Settle("wind", brief.Site.Wind?.SpeedMPerS);
+        foreach (var (id, given, isAsked) in SiteFigures(brief))
+        {
+            Settle(id, given, isAsked);
+        }
+
         figures["flash-density"] = Flashes(brief, taken);
         foreach (var (id, given, isAsked) in WellFigures(brief.Source))
         {
@@ -114,8 +115,6 @@ public sealed record Survey
         Settle("tank-restart", brief.Tank.RestartShare);
         Settle("albedo", brief.Array.AlbedoShare);
         Settle("horizon", null, brief.Site.Surrounds.Horizon.Count == 0);
-        Settle("string-cable", brief.Array.StringCableM);
-        Settle("motor-cable", brief.Array.MotorCableM);
         foreach (var (id, given) in OtherFigures(brief))
         {
             Settle(id, given);
@@ -126,6 +125,8 @@ public sealed record Survey
 
     private static IEnumerable<(string Id, double? Given)> OtherFigures(Brief brief) =>
         [
+            ("string-cable", brief.Array.StringCableM),
+            ("motor-cable", brief.Array.MotorCableM),
             .. MoneyFigures(brief.Money),
             .. CrewFigures(brief.Rack.Crew),
             .. WindFigures(brief),
@@ -171,7 +172,16 @@ public sealed record Survey
             ("overhead", money.OverheadShare),
             ("markup", money.MarkupShare),
             ("tax", money.TaxShare),
+            ("transport", money.GivenTransportKm),
             .. LifeFigures(money.Life),
+        ];
+
+    private static IEnumerable<(string Id, double? Given, bool IsAsked)> SiteFigures(Brief brief) =>
+        [
+            ("soil-resistivity", brief.Site.SoilResistivityOhmM, true),
+            ("snow", brief.Site.SnowKNPerM2, true),
+            ("wind", brief.Site.Wind?.SpeedMPerS, true),
+            ("earthquake", brief.Site.Earthquake?.RockShare, StandDesign.IsAsked(brief.Tank)),
         ];
 
     private static IEnumerable<(string Id, double? Given)> LifeFigures(LifeBrief life) =>

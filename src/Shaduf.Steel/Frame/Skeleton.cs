@@ -41,6 +41,9 @@ public enum JointKind
     /// <summary>Welded all round or on both sides: rigid.</summary>
     Welded,
 
+    /// <summary>Welded at its seat where it lies across another: rigid, but free to turn about the other's axis.</summary>
+    Seated,
+
     /// <summary>Bolted so that it may turn: passes forces only; the second member ends there.</summary>
     Pinned,
 }

@@ -227,8 +227,19 @@ public sealed record SkeletonFrame(
             }
 
             var along = nodes[second] - nodes[first];
+            var stiff = Stiff(along.LengthMm);
+            if (joint.Kind == JointKind.Seated)
+            {
+                // Local y is the axis of the member under it, about which the seat lets go.
+                var under = skeleton.Members[joint.First];
+                members.Add(
+                    new(joint.Name, first, second, stiff, under.To - under.From, EndRelease: EndRelease.BendingY)
+                );
+                return members.Count - 1;
+            }
+
             var across = Math.Abs(along.XMm) < 0.9 * along.LengthMm ? new Point(1, 0, 0) : new Point(0, 1, 0);
-            members.Add(new(joint.Name, first, second, Stiff(along.LengthMm), across));
+            members.Add(new(joint.Name, first, second, stiff, across));
             return members.Count - 1;
         }
 

@@ -22,7 +22,7 @@ public sealed class ExamplePacks
     });
 
     public static TheoryData<string> Names { get; } =
-    ["hilltop-village", "market-garden", "homestead", "river-terrace"];
+    ["hilltop-village", "market-garden", "homestead", "river-terrace", "plain-school"];
 
     public static string Root
     {

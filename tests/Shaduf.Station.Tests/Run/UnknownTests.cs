@@ -212,6 +212,7 @@ public sealed class UnknownTests
         whole["source"]!["steps"] = new JsonArray();
         var ids = new[] { whole.ToJsonString(), Smallest, Specimen.Brief }
             .Select(DesignOf)
+            .Append(Examples.DesignOf("plain-school"))
             .SelectMany(design => design.Findings)
             .Concat(ManyStrings.Findings(ManyStrings.Rewired(11, 4), ManyStrings.Choice(11, 4)))
             .Select(finding => finding.Id)

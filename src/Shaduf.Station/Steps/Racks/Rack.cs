@@ -130,32 +130,8 @@ public sealed record Rack(
     public Rack WithLegs(IReadOnlyDictionary<string, double> legsMm) =>
         this with
         {
-            Steel = Steel with
-            {
-                Seams =
-                [
-                    .. Steel.Seams.Select(seam =>
-                        seam with
-                        {
-                            LegMm = legsMm.GetValueOrDefault(seam.Name, seam.LegMm),
-                        }
-                    ),
-                ],
-            },
-            Skeleton = Skeleton with
-            {
-                Joints =
-                [
-                    .. Skeleton.Joints.Select(joint =>
-                        joint.Weld is { } weld
-                            ? joint with
-                            {
-                                Weld = weld with { LegMm = legsMm.GetValueOrDefault(joint.Name, weld.LegMm) },
-                            }
-                            : joint
-                    ),
-                ],
-            },
+            Steel = WeldLegs.On(Steel, legsMm),
+            Skeleton = WeldLegs.On(Skeleton, legsMm),
         };
 
     /// <summary>Findings of the rack's size and shape.</summary>

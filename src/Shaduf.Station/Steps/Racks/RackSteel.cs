@@ -4,9 +4,9 @@ using Shaduf.Steel;
 
 namespace Shaduf.Station;
 
-/// <summary>The steel of a rack while it is put together: its parts, and the lines along which it carries.</summary>
-/// <param name="setting">Tilt and heights.</param>
-internal sealed class RackSteel(RackSetting setting)
+/// <summary>The steel of a rack or a stand while it is put together: its parts, and the lines along which it carries.</summary>
+/// <param name="setting">Tilt and heights of a rack; null for a stand.</param>
+internal sealed class RackSteel(RackSetting? setting)
 {
     internal const double WeldLegMm = 4.5;
 
@@ -16,7 +16,7 @@ internal sealed class RackSteel(RackSetting setting)
     private readonly List<Foot> feet = [];
 
     /// <summary>Tilt and heights.</summary>
-    public RackSetting Setting => setting;
+    public RackSetting Setting => setting ?? throw new InvalidOperationException("a stand has no tilt");
 
     /// <summary>The parts so far.</summary>
     public IReadOnlyList<Part> Parts => parts;
@@ -36,12 +36,17 @@ internal sealed class RackSteel(RackSetting setting)
     /// <param name="part">The part.</param>
     /// <param name="width">Direction of the section's width.</param>
     /// <returns>Index of the member.</returns>
-    public int Add(Part part, Point width)
+    public int Add(Part part, Point width) => Add(part, (part.Shape.Start, part.Shape.End), width);
+
+    /// <summary>Adds a part and the member that it is, which carries along another line than the part's own: to the middle of what it meets.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="axis">The line.</param>
+    /// <param name="width">Direction of the section's width.</param>
+    /// <returns>Index of the member.</returns>
+    public int Add(Part part, (Point From, Point To) axis, Point width)
     {
         parts.Add(part);
-        return Add(
-            new Member(part.Mark, part.Role, new(MakeUp.Single, part.Section), part.Shape.Start, part.Shape.End, width)
-        );
+        return Add(new Member(part.Mark, part.Role, new(MakeUp.Single, part.Section), axis.From, axis.To, width));
     }
 
     /// <summary>Adds a member that is made of several parts.</summary>
@@ -106,6 +111,14 @@ internal sealed class RackSteel(RackSetting setting)
         joints[^1] = joints[^1] with { HasCap = true };
     }
 
+    /// <summary>Seats a member on another that it lies across.</summary>
+    /// <param name="name">Name of the joint.</param>
+    /// <param name="goesOn">The member under it, and where.</param>
+    /// <param name="sits">The member that lies on it, and where.</param>
+    /// <param name="weld">The weld.</param>
+    public void Seat(string name, (int Member, Point At) goesOn, (int Member, Point At) sits, JointWeld weld) =>
+        joints.Add(new(name, JointKind.Seated, goesOn.Member, goesOn.At, sits.Member, sits.At) { Weld = weld });
+
     /// <summary>Bolts a member's end to another.</summary>
     /// <param name="name">Name of the joint.</param>
     /// <param name="goesOn">The member that goes on, and where.</param>
@@ -113,12 +126,17 @@ internal sealed class RackSteel(RackSetting setting)
     public void Bolt(string name, (int Member, Point At) goesOn, (int Member, Point At) ends) =>
         joints.Add(new(name, JointKind.Pinned, goesOn.Member, goesOn.At, ends.Member, ends.At));
 
+    /// <summary>Sets a leg's foot on what holds it.</summary>
+    /// <param name="leg">Index of the leg.</param>
+    /// <param name="ground">Where its axis meets that.</param>
+    public void Set(int leg, Point ground) => feet.Add(new(leg, ground));
+
     /// <summary>Sets a column's foot in the ground.</summary>
     /// <param name="column">Index of the column.</param>
     public void Set(int column)
     {
         var foot = members[column].From;
-        feet.Add(new(column, foot with { ZMm = setting.Ground.ZMm(foot.XMm, foot.YMm) }));
+        feet.Add(new(column, foot with { ZMm = Setting.Ground.ZMm(foot.XMm, foot.YMm) }));
     }
 
     /// <summary>A cut whose failure names the part.</summary>

@@ -74,6 +74,30 @@ public sealed record FootLoad(
             ]),
         ];
 
+    /// <summary>The loads of each foot of a frame under some combinations.</summary>
+    /// <param name="cases">The solved frame.</param>
+    /// <param name="combinations">The combinations.</param>
+    /// <param name="gustKNPerM2">Gust [kN/m2].</param>
+    /// <param name="heldMm">Depth below the ground at which its feet are held; below 0 above it [mm].</param>
+    /// <returns>The loads.</returns>
+    public static IReadOnlyList<FootLoad> Of(
+        FrameCases cases,
+        IReadOnlyList<Combination> combinations,
+        double gustKNPerM2,
+        double heldMm
+    ) =>
+        [
+            .. from combination in combinations
+            let factors = combination.EachFactor(gustKNPerM2)
+            from foot in Enumerable.Range(0, cases.Frame.Skeleton.Feet.Count)
+            select Of(
+                cases.Frame.Skeleton.Members[cases.Frame.Skeleton.Feet[foot].Member].Mark,
+                combination.Name,
+                cases.Foot(foot, factors),
+                heldMm
+            ),
+        ];
+
     /// <summary>Loads under the same combination taken together at the middle of a stiff footing.</summary>
     /// <param name="loads">The loads with their distances from the middle, along and across the row [m].</param>
     /// <returns>The load.</returns>

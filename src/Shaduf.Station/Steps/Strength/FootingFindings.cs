@@ -50,9 +50,28 @@ internal static class FootingFindings
             Slide(blocks, advice),
             Press(blocks, advice),
             SoilFindings.Concrete(footings, blocks, strength),
-            Stops(footings.Form, blocks, strength),
+            Stops(
+                strength.Wind.StopsAtMPerS(gust =>
+                    FootingStrength.Of(strength, blocks.Soil, blocks.Block, gust, footings.Form).Holds
+                ),
+                strength.Wind.BasicMPerS
+            ),
         ];
     }
+
+    /// <summary>The findings on footings under something else than a rack.</summary>
+    /// <param name="blocks">The checked footings.</param>
+    /// <param name="stopsMPerS">Basic wind speed up to which they hold [m/s].</param>
+    /// <param name="basicMPerS">Basic wind speed that is checked [m/s].</param>
+    /// <param name="advice">What would hold where they do not; empty where they do.</param>
+    public static Finding[] Of(FootingStrength blocks, double stopsMPerS, double basicMPerS, string advice) =>
+        [
+            Lift(blocks, advice),
+            Turn(blocks, advice),
+            Slide(blocks, advice),
+            Press(blocks, advice),
+            Stops(stopsMPerS, basicMPerS),
+        ];
 
     private static Finding Lift(FootingStrength blocks, string advice)
     {
@@ -73,7 +92,7 @@ internal static class FootingFindings
             held,
             "kN",
             Invariant(
-                $"the wind pulls at the footing of column {blocks.Pulling.Column} with {blocks.PullKN:0.0} kN more than the rack weighs ({blocks.Pulling.Combination}); 0.9 of its weight holds {held:0.0} kN; {water}"
+                $"the wind pulls at the footing of column {blocks.Pulling.Column} with {blocks.PullKN:0.0} kN more than what stands on it weighs ({blocks.Pulling.Combination}); 0.9 of its weight holds {held:0.0} kN; {water}"
             ) + (holds ? "" : advice),
             "EN 1997-1:2004, 2.4.7.4 (UPL); EN 1990 factors 1.5 and 0.9; friction of the ground left out"
         );
@@ -153,11 +172,8 @@ internal static class FootingFindings
         );
     }
 
-    private static Finding Stops(FootingForm form, FootingStrength blocks, RackStrength strength)
+    private static Finding Stops(double stops, double basicMPerS)
     {
-        var stops = strength.Wind.StopsAtMPerS(gust =>
-            FootingStrength.Of(strength, blocks.Soil, blocks.Block, gust, form).Holds
-        );
         var says =
             stops >= RackWind.MostMPerS ? Invariant($"the footings hold up to {RackWind.MostMPerS:0} m/s and more")
             : stops > 0 ? Invariant($"the footings hold up to {stops:0.0} m/s")
@@ -165,7 +181,7 @@ internal static class FootingFindings
         return Finding.AtLeast(
             "ground/stops-at-wind",
             stops,
-            strength.Wind.BasicMPerS,
+            basicMPerS,
             "m/s",
             $"{says}; wind speed as mean of ten minutes 10 m above open country",
             "the checks of the footings, with the wind raised until one fails"

@@ -218,7 +218,8 @@ internal static class RackFindings
         );
     }
 
-    private static string Speed(double mPerS) =>
+    /// <summary>A wind speed in words.</summary>
+    internal static string Speed(double mPerS) =>
         mPerS >= RackWind.MostMPerS ? Invariant($"{RackWind.MostMPerS:0} m/s and more")
         : mPerS > 0 ? Invariant($"{mPerS:0.0} m/s")
         : "no wind at all";

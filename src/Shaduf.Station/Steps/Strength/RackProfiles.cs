@@ -44,17 +44,29 @@ internal sealed class RackProfiles(RackSections rack, CardShelf shelf, bool isMe
     public static double HeightMm(Profile profile) =>
         IsChannel(profile) ? profile.InsideDepthMm + (2 * profile.Bar.WallMm) : profile.Bar.SideMm;
 
+    /// <summary>The section of a single bar.</summary>
+    /// <param name="bar">The bar.</param>
+    /// <param name="shelf">The cards, for the root radius of an angle.</param>
+    public static MemberSection Single(Section bar, CardShelf shelf) =>
+        bar.Outline switch
+        {
+            Outline.EqualAngle => MemberSection.OfAngle(
+                bar.SideMm,
+                bar.WallMm,
+                shelf.Find<SectionCard>(bar.Name)?.RootRadiusMm ?? 0
+            ),
+            Outline.RoundTube => MemberSection.OfRound(bar.SideMm, bar.WallMm),
+            _ => MemberSection.OfSquare(bar.SideMm, bar.WallMm),
+        };
+
     private MemberSection Of(Profile profile)
     {
-        var bar = profile.Bar;
-        var rootMm = shelf.Find<SectionCard>(bar.Name)?.RootRadiusMm ?? 0;
-        return (profile.MakeUp, bar.Outline) switch
+        var rootMm = shelf.Find<SectionCard>(profile.Bar.Name)?.RootRadiusMm ?? 0;
+        return profile.MakeUp switch
         {
-            (MakeUp.Channel, _) => MemberSection.OfChannel(rack.Channel!, rootMm),
-            (MakeUp.DoubleChannel, _) => MemberSection.OfDoubleChannel(rack.Channel!, rootMm),
-            (_, Outline.EqualAngle) => MemberSection.OfAngle(bar.SideMm, bar.WallMm, rootMm),
-            (_, Outline.RoundTube) => MemberSection.OfRound(bar.SideMm, bar.WallMm),
-            _ => MemberSection.OfSquare(bar.SideMm, bar.WallMm),
+            MakeUp.Channel => MemberSection.OfChannel(rack.Channel!, rootMm),
+            MakeUp.DoubleChannel => MemberSection.OfDoubleChannel(rack.Channel!, rootMm),
+            _ => Single(profile.Bar, shelf),
         };
     }
 }

@@ -25,7 +25,12 @@ internal static class ConcreteTakeoff
         var aggregate = ordered * (1 + RackTakeoff.AggregateWasteShare);
         QuantityLine Line(string item, string says, string unit, double quantity, string also) =>
             new(item, section, $"{says} for {what}", unit, quantity, origin + also);
-        var row = section == BillSection.TapsAndDrainage ? "tap-concrete" : "block-concrete";
+        var row = section switch
+        {
+            BillSection.TapsAndDrainage => "tap-concrete",
+            BillSection.Ground => "concrete",
+            _ => "block-concrete",
+        };
         return
         [
             Line(

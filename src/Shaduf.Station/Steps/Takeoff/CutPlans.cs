@@ -10,6 +10,9 @@ namespace Shaduf.Station;
 /// <param name="Plan">Which piece comes from which bar.</param>
 public sealed record SectionPlan(Section Section, CutPlan Plan)
 {
+    /// <summary>The parts that are cut from them: numbers and marks.</summary>
+    public required string Marks { get; init; }
+
     /// <summary>Bars to buy by length, the longest first.</summary>
     public IEnumerable<(double LengthMm, int Count)> Bought =>
         Plan
@@ -28,39 +31,53 @@ public sealed record SectionPlan(Section Section, CutPlan Plan)
         lengthMm == Section.BarMm ? Section.Name : new OtherBarBrief(Section.Name, lengthMm).Item;
 }
 
-/// <summary>Which piece of the racks is cut from which bar.</summary>
+/// <summary>Which piece of all steel is cut from which bar.</summary>
 public static class CutPlans
 {
     /// <summary>The plans that are cut by: least price, proved where it can be.</summary>
-    /// <param name="rack">The rack.</param>
+    /// <param name="lots">All steel.</param>
     /// <param name="workshop">The saw and the yard.</param>
     /// <param name="prices">The price book.</param>
     /// <returns>One for each section.</returns>
-    internal static IReadOnlyList<SectionPlan> Of(Rack rack, WorkshopBrief workshop, PriceBook prices) =>
-        Plans(rack, section => CutPlan.Cheapest(Order(rack, section, workshop, Stock(section, workshop, prices))));
+    internal static IReadOnlyList<SectionPlan> Of(
+        IReadOnlyList<SteelLot> lots,
+        WorkshopBrief workshop,
+        PriceBook prices
+    ) => Plans(lots, section => CutPlan.Cheapest(Order(lots, section, workshop, Stock(section, workshop, prices))));
 
     /// <summary>Quick plans from the cards' bars alone, to compare racks with.</summary>
     /// <param name="rack">The rack.</param>
     /// <param name="workshop">The saw.</param>
     /// <returns>One for each section.</returns>
     internal static IReadOnlyList<SectionPlan> Quick(Rack rack, WorkshopBrief workshop) =>
-        Plans(rack, section => CutPlan.FirstFit(Order(rack, section, workshop, [new(section.BarMm, 1)])));
+        Quick([SteelLot.Of(rack)], workshop);
 
-    private static List<SectionPlan> Plans(Rack rack, Func<Section, CutPlan> plan) =>
+    private static List<SectionPlan> Quick(IReadOnlyList<SteelLot> lots, WorkshopBrief workshop) =>
+        Plans(lots, section => CutPlan.FirstFit(Order(lots, section, workshop, [new(section.BarMm, 1)])));
+
+    private static List<SectionPlan> Plans(IReadOnlyList<SteelLot> lots, Func<Section, CutPlan> plan) =>
         [
-            .. rack
-                .Steel.Groups.Select(group => group.Section)
-                .Distinct()
-                .OrderBy(section => section.Name, StringComparer.Ordinal)
-                .Select(section => new SectionPlan(section, plan(section))),
+            .. lots.SelectMany(lot => lot.Steel.Groups.Select(part => (Part: part, lot.Count)))
+                .GroupBy(group => group.Part.Section)
+                .OrderBy(group => group.Key.Name, StringComparer.Ordinal)
+                .Select(group => new SectionPlan(group.Key, plan(group.Key))
+                {
+                    Marks = string.Join(", ", group.Select(each => $"{each.Part.Count * each.Count} {each.Part.Mark}")),
+                }),
         ];
 
-    private static CutOrder Order(Rack rack, Section section, WorkshopBrief workshop, IReadOnlyList<BarStock> stock) =>
+    private static CutOrder Order(
+        IReadOnlyList<SteelLot> lots,
+        Section section,
+        WorkshopBrief workshop,
+        IReadOnlyList<BarStock> stock
+    ) =>
         new(
             [
-                .. rack
-                    .Steel.Groups.Where(group => group.Section == section)
-                    .SelectMany(group => Pieces(group, rack.Grid.RackCount)),
+                .. lots.SelectMany(lot =>
+                    lot.Steel.Groups.Where(group => group.Section == section)
+                        .SelectMany(group => Pieces(group, lot.Count))
+                ),
             ],
             stock,
             workshop.KerfMm,
@@ -85,13 +102,13 @@ public static class CutPlans
     }
 
     // Spliced parts are cut as pieces: F1 becomes F1a, F1b. Only the outer ends of a part are cut at its angles.
-    private static IEnumerable<CutPart> Pieces(PartGroup part, int rackCount) =>
+    private static IEnumerable<CutPart> Pieces(PartGroup part, int count) =>
         part.PiecesMm.Select(
             (mm, i) =>
                 new CutPart(
                     part.PiecesMm.Count == 1 ? part.Mark : $"{part.Mark}{(char)('a' + i)}",
                     Math.Ceiling(mm - 1e-6),
-                    part.Count * rackCount
+                    part.Count * count
                 )
                 {
                     StartDeg = i == 0 ? part.Shape.StartDeg : 0,

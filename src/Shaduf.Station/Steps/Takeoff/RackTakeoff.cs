@@ -19,7 +19,7 @@ internal static class RackTakeoff
     /// <summary>Bars, electrodes, paint and labour of the steel.</summary>
     public static IEnumerable<QuantityLine> Steel(Rack rack, IReadOnlyList<SectionPlan> plans)
     {
-        foreach (var line in plans.SelectMany(plan => Bars(rack, plan)))
+        foreach (var line in plans.SelectMany(Bars))
         {
             yield return line;
         }
@@ -64,13 +64,8 @@ internal static class RackTakeoff
         );
     }
 
-    private static IEnumerable<QuantityLine> Bars(Rack rack, SectionPlan plan)
+    private static IEnumerable<QuantityLine> Bars(SectionPlan plan)
     {
-        var marks = string.Join(
-            ", ",
-            rack.Steel.Groups.Where(group => group.Section == plan.Section)
-                .Select(group => $"{group.Count * rack.Grid.RackCount} {group.Mark}")
-        );
         var yard = plan.OffcutCount == 0 ? "" : Invariant($" and {plan.OffcutCount} offcuts of the yard");
         foreach (var (lengthMm, count) in plan.Bought)
         {
@@ -80,7 +75,7 @@ internal static class RackTakeoff
                 Invariant($"{plan.Section.Name}, bars of {lengthMm / 1000:0.##} m"),
                 "nr",
                 count,
-                $"cut plan of {marks}{yard}; {CutPlans.Proof(plan.Plan)}"
+                $"cut plan of {plan.Marks}{yard}; {CutPlans.Proof(plan.Plan)}"
             );
         }
     }

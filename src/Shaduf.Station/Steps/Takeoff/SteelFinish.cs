@@ -60,13 +60,19 @@ public static class SteelFinish
     /// <summary>The welds.</summary>
     /// <param name="rack">The rack.</param>
     /// <returns>One line for each kind.</returns>
-    public static IReadOnlyList<WeldLine> Welds(Rack rack) =>
+    public static IReadOnlyList<WeldLine> Welds(Rack rack) => Welds(rack.Steel, rack.Grid.RackCount);
+
+    /// <summary>The welds of steel that is made alike a number of times.</summary>
+    /// <param name="steel">One of them.</param>
+    /// <param name="count">How many.</param>
+    /// <returns>One line for each kind.</returns>
+    public static IReadOnlyList<WeldLine> Welds(Assembly steel, int count) =>
         [
-            .. rack.Steel.Seams.Select(seam =>
+            .. steel.Seams.Select(seam =>
             {
-                var count = seam.Count * rack.Grid.RackCount;
+                var runs = seam.Count * count;
                 var kgPerM = FilletWeld.DepositKgPerM(seam.LegMm, OverrunShare);
-                return new WeldLine(seam, count, count * seam.LengthMm / 1000 * kgPerM, Electrodes.RodMm(seam.LegMm));
+                return new WeldLine(seam, runs, runs * seam.LengthMm / 1000 * kgPerM, Electrodes.RodMm(seam.LegMm));
             }),
         ];
 

@@ -1,7 +1,22 @@
 using Shaduf.Money;
+using Shaduf.Parts;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
+
+/// <summary>Steel that is made alike a number of times.</summary>
+/// <param name="Name">What it is: 'racks'.</param>
+/// <param name="Steel">One of them.</param>
+/// <param name="Count">How many.</param>
+public sealed record SteelLot(string Name, Assembly Steel, int Count)
+{
+    /// <summary>Bars of all of them [kg].</summary>
+    public double MassKg => Count * Steel.MassKg;
+
+    /// <summary>The racks.</summary>
+    /// <param name="rack">One rack.</param>
+    public static SteelLot Of(Rack rack) => new("racks", rack.Steel, rack.Grid.RackCount);
+}
 
 /// <summary>Every quantity of the station with where it comes from.</summary>
 /// <param name="Lines">The quantities.</param>
@@ -16,7 +31,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
     /// <returns>The takeoff.</returns>
     public static Takeoff Of(Brief brief, Choice choice, Works works, PriceBook prices)
     {
-        var plans = CutPlans.Of(works.Rack, brief.Rack.Workshop, prices);
+        var plans = CutPlans.Of(works.SteelLots, brief.Rack.Workshop, prices);
         return new(
             [
                 .. General(brief, choice, works),
@@ -26,6 +41,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
                 .. ArrayTakeoff.Electric(choice, works.Electrics),
                 .. RackTakeoff.Steel(works.Rack, plans),
                 .. RackTakeoff.Concrete(works.Footings),
+                .. StandTakeoff.Of(works.Stand),
                 .. GuardTakeoff.Of(works.Guard, choice, works.PoleBlock),
                 .. PipeTakeoff.Taps(works),
                 Labour.Days("commission", 1, "once"),
@@ -41,6 +57,8 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
             var tonnes =
                 (
                     works.Rack.MassKg
+                    + (works.Stand?.MassKg ?? 0)
+                    + ((works.Stand?.Footings.ConcreteM3 ?? 0) * works.Footings.PerM3.CementKg)
                     + (choice.ModuleCount * choice.Module.Body.MassKg)
                     + (works.Footings.ConcreteM3 * works.Footings.PerM3.CementKg)
                 ) / 1000;
@@ -84,6 +102,16 @@ public sealed record Works(
 
     /// <summary>The rack that is built, how it was checked, and what else was looked at.</summary>
     public required RackChoice RackChoice { get; init; }
+
+    /// <summary>The stands under the tanks; null where none of steel is built here.</summary>
+    public required StandDesign? Stand { get; init; }
+
+    /// <summary>All steel that is sawn from bars.</summary>
+    public IReadOnlyList<SteelLot> SteelLots =>
+        [
+            SteelLot.Of(Rack),
+            .. Stand is { } stand ? [new SteelLot("stands", stand.Stand.Steel, stand.Count)] : Array.Empty<SteelLot>(),
+        ];
 
     /// <summary>Ground over the crown of buried pipes [m].</summary>
     public required double CoverM { get; init; }

@@ -1,0 +1,110 @@
+using Shaduf.Parts;
+using Shaduf.Shape;
+
+namespace Shaduf.Station;
+
+/// <summary>Guard rail and ladder of a platform.</summary>
+/// <param name="PostSpacingMm">Largest distance of two posts [mm].</param>
+/// <param name="LadderMm">Length of the ladder [mm].</param>
+/// <param name="RungCount">Rungs.</param>
+/// <param name="FallMm">How far one can fall from the platform [mm].</param>
+public sealed record StandAccess(double PostSpacingMm, double LadderMm, int RungCount, double FallMm)
+{
+    /// <summary>Height of the top rail over the deck [mm] (EN ISO 14122-3:2016, from memory).</summary>
+    public const double RailMm = 1100;
+
+    /// <summary>Height of the knee rail [mm]: no gap above 500 mm (EN ISO 14122-3:2016, from memory).</summary>
+    public const double KneeMm = 550;
+
+    /// <summary>Largest distance of posts [mm] (EN ISO 14122-3:2016, from memory).</summary>
+    public const double MostPostsMm = 1500;
+
+    /// <summary>Distance of rungs at most [mm]: 225 to 300 (EN ISO 14122-4:2016, from memory).</summary>
+    public const double RungPitchMm = 280;
+
+    /// <summary>Clear width of the ladder [mm]: 400 to 600 (EN ISO 14122-4:2016, from memory).</summary>
+    public const double LadderWidthMm = 450;
+
+    /// <summary>Fall from which a ladder needs a cage or an arrester that is led on it [mm] (EN ISO 14122-4:2016).</summary>
+    public const double CageFromMm = 3000;
+
+    /// <summary>Opening of the rail before the ladder, with a gate that closes itself [mm].</summary>
+    public const double GateMm = 600;
+
+    // Round bar of 20 mm.
+    private const double RungKgPerM = 2.47;
+
+    internal const string PostRole = "guard post";
+    internal const string RailRole = "guard rail";
+    internal const string StileRole = "stile of the ladder";
+
+    /// <summary>Roles of its parts.</summary>
+    internal static IReadOnlyList<string> Roles { get; } = [PostRole, RailRole, StileRole];
+
+    /// <summary>Mass of the rungs [kg].</summary>
+    public double RungKg => RungCount * LadderWidthMm / 1000 * RungKgPerM;
+
+    /// <summary>Whether the ladder needs a cage or an arrester.</summary>
+    public bool NeedsCage => FallMm > CageFromMm;
+
+    /// <summary>Adds posts, rails and the ladder's stiles.</summary>
+    /// <param name="steel">The stand's steel.</param>
+    /// <param name="plan">Its lines.</param>
+    /// <returns>What was added.</returns>
+    internal static StandAccess Add(RackSteel steel, StandPlan plan)
+    {
+        var (left, right) = plan.WidthMm;
+        var (front, back) = plan.DepthMm;
+        var rail = plan.Sections.Rail;
+        var half = rail.SideMm / 2;
+        var deck = plan.FloorMm;
+        var corners = (Left: left + half, Right: right - half, Front: front + half, Back: back - half);
+        var gate = corners.Left + GateMm + rail.SideMm;
+        (Point From, Point To)[] sides =
+        [
+            (new(gate, corners.Front, deck), new(corners.Right, corners.Front, deck)),
+            (new(corners.Right, corners.Front, deck), new(corners.Right, corners.Back, deck)),
+            (new(corners.Right, corners.Back, deck), new(corners.Left, corners.Back, deck)),
+            (new(corners.Left, corners.Back, deck), new(corners.Left, corners.Front, deck)),
+        ];
+        var widest = 0.0;
+        foreach (var (from, to) in sides)
+        {
+            var length = (to - from).LengthMm;
+            var bays = Math.Max(1, (int)Math.Ceiling((length / MostPostsMm) - 1e-9));
+            widest = Math.Max(widest, length / bays);
+            for (var i = 0; i < bays; i++)
+            {
+                Upright(steel, rail, from + ((to - from) * ((double)i / bays)), RailMm);
+            }
+
+            foreach (var up in new[] { KneeMm, RailMm })
+            {
+                var rise = new Point(0, 0, up);
+                steel.Add(Straight(steel, 'U', RailRole, rail, from + rise, to + rise));
+            }
+        }
+
+        // The last corner, beside the gate, has its post too.
+        Upright(steel, rail, sides[^1].To, RailMm);
+        var ladder = deck + RailMm;
+        foreach (var x in new[] { corners.Left + half, corners.Left + half + LadderWidthMm })
+        {
+            var foot = new Point(x, front - half, 0);
+            steel.Add(Straight(steel, 'V', StileRole, rail, foot, foot + new Point(0, 0, ladder)));
+        }
+
+        return new(widest, ladder, (int)Math.Ceiling(ladder / RungPitchMm), deck);
+    }
+
+    private static void Upright(RackSteel steel, Section rail, Point at, double heightMm) =>
+        steel.Add(Straight(steel, 'Q', PostRole, rail, at, at + new Point(0, 0, heightMm)));
+
+    private static Part Straight(RackSteel steel, char letter, string role, Section section, Point from, Point to) =>
+        steel.Cut(
+            letter,
+            role,
+            section,
+            () => Cut.Of(from, to, section.SideMm, new(from, to - from), new(to, to - from))
+        );
+}

@@ -1,0 +1,232 @@
+using Shaduf.Parts;
+using Shaduf.Shape;
+using Shaduf.Steel;
+
+namespace Shaduf.Station;
+
+/// <summary>Puts a stand together as one solid model of marked parts.</summary>
+/// <param name="plan">Its lines.</param>
+internal sealed class StandFrame(StandPlan plan)
+{
+    /// <summary>Length of a weld on each side of a diagonal on its gusset [mm].</summary>
+    internal const double LapMm = 80;
+
+    /// <summary>Name of the joint where two diagonals cross.</summary>
+    internal const string CrossingName = "diagonals where they cross";
+
+    /// <summary>Name of those welds.</summary>
+    internal const string LapName = "diagonal on gusset";
+
+    // Laid stitches of the deck plate on the joists: 50 mm in each 300 mm; common practice, no source.
+    private const double StitchMm = 50;
+    private const double StitchPitchMm = 300;
+    private static readonly Point AlongX = new(1, 0, 0);
+    private static readonly Point AlongY = new(0, 1, 0);
+    private readonly RackSteel steel = new(null);
+    private int gussets;
+
+    /// <summary>The stand with all its parts and welds.</summary>
+    /// <exception cref="ArgumentException">A part would have no length; the message names it.</exception>
+    public TankStand Built()
+    {
+        var legs = Legs();
+        for (var level = 0; level < plan.BayCount; level++)
+        {
+            Bay(legs, level);
+        }
+
+        var beams = Beams(legs);
+        Joists(beams);
+        var access = StandAccess.Add(steel, plan);
+        var plates = new StandPlates(
+            StandFoot.Of(plan.Sections.Leg.SideMm),
+            plan.LegCount,
+            plan.Sections.Leg.SideMm,
+            gussets,
+            plan.DeckM2,
+            2 * (plan.WidthMm.RightMm - plan.WidthMm.LeftMm + plan.DepthMm.BackMm - plan.DepthMm.FrontMm)
+        );
+        return new(plan, new("stand", steel.Parts, [.. Seams()]), steel.Skeleton, access, plates);
+    }
+
+    // By row, front then back, and along the row.
+    private int[][] Legs() =>
+        [
+            .. new[] { 0, plan.SideMm }.Select(y =>
+                plan.LegXMm.Select(x =>
+                    {
+                        var (from, to) = (new Point(x, y, StandPlan.FootMm), new Point(x, y, plan.TopMm));
+                        var leg = steel.Add(Square('L', TankStand.LegRole, plan.Sections.Leg, from, to), AlongX);
+                        steel.Set(leg, from);
+                        return leg;
+                    })
+                    .ToArray()
+            ),
+        ];
+
+    // Faces along both rows, then across them at each pair of legs: diagonals, and horizontals over them.
+    private void Bay(int[][] legs, int bay)
+    {
+        foreach (var row in legs)
+        {
+            foreach (var (left, right) in row.Zip(row.Skip(1)))
+            {
+                Face(left, right, bay);
+            }
+        }
+
+        foreach (var (front, back) in legs[0].Zip(legs[1]))
+        {
+            Face(front, back, bay);
+        }
+    }
+
+    private void Face(int first, int second, int bay)
+    {
+        var (low, high) = (plan.LevelsMm[bay], plan.LevelsMm[bay + 1]);
+        var out1 = Direction(first, second);
+        var side = plan.Sections.Leg.SideMm / 2;
+        var (a, b) = (At(first, high), At(second, high));
+        var horizontal = steel.Add(
+            Square('H', TankStand.HorizontalRole, plan.Sections.Horizontal, a + (out1 * side), b - (out1 * side)),
+            (a, b),
+            new(-out1.YMm, out1.XMm, 0)
+        );
+        var round = AllRound(plan.Sections.Horizontal.SideMm, new(0, 0, 1));
+        steel.Weld("horizontal to leg", (first, a), (horizontal, a), round);
+        steel.Weld("horizontal to leg", (second, b), (horizontal, b), round);
+
+        var rising = Diagonal((first, At(first, low)), (second, b));
+        var falling = Diagonal((second, At(second, low)), (first, a));
+        var middle = steel[rising].From + ((steel[rising].To - steel[rising].From) * 0.5);
+        steel.Bolt(CrossingName, (rising, middle), (falling, middle));
+    }
+
+    // The bar is as long as the line from leg to leg, less what the legs and their gussets take.
+    private int Diagonal((int Leg, Point At) low, (int Leg, Point At) high)
+    {
+        var along = high.At - low.At;
+        var unit = along * (1 / along.LengthMm);
+        var level = Math.Sqrt((unit.XMm * unit.XMm) + (unit.YMm * unit.YMm));
+        var inset = (plan.Sections.Leg.SideMm / 2 / level) + 20;
+        var part = Square(
+            'X',
+            TankStand.DiagonalRole,
+            plan.Sections.Diagonal,
+            low.At + (unit * inset),
+            high.At - (unit * inset)
+        );
+        var index = steel.Add(part, (low.At, high.At), new(-unit.YMm / level, unit.XMm / level, 0));
+        steel.Bolt("diagonal to leg", (low.Leg, low.At), (index, low.At));
+        steel.Bolt("diagonal to leg", (high.Leg, high.At), (index, high.At));
+        gussets += 2;
+        return index;
+    }
+
+    private int[] Beams(int[][] legs) =>
+        [
+            .. legs.Select(row =>
+            {
+                var y = steel[row[0]].From.YMm;
+                var (left, right) = plan.WidthMm;
+                var (from, to) = (new Point(left, y, plan.BeamZMm), new Point(right, y, plan.BeamZMm));
+                var supports = plan.LegXMm.Select(x => x - left).ToList();
+                var beam = steel.Add(
+                    Part.Over("G1", TankStand.BeamRole, plan.Sections.Beam, (from, to), supports),
+                    AlongY
+                );
+                foreach (var leg in row)
+                {
+                    var top = steel[leg].To;
+                    steel.Weld(
+                        "leg to row beam",
+                        (beam, top with { ZMm = plan.BeamZMm }),
+                        (leg, top),
+                        AllRound(plan.Sections.Leg.SideMm, AlongX)
+                    );
+                }
+
+                return beam;
+            }),
+        ];
+
+    private void Joists(int[] beams)
+    {
+        var (front, back) = plan.DepthMm;
+        var weld = new JointWeld(
+            WeldPattern.TwoRuns,
+            RackSteel.WeldLegMm,
+            plan.Sections.Beam.SideMm,
+            plan.Sections.Joist.SideMm,
+            AlongY
+        );
+        foreach (var x in plan.JoistXMm)
+        {
+            var (from, to) = (new Point(x, front, plan.JoistZMm), new Point(x, back, plan.JoistZMm));
+            var joist = steel.Add(
+                Part.Over("J1", TankStand.JoistRole, plan.Sections.Joist, (from, to), [-front, plan.SideMm - front]),
+                AlongX
+            );
+            foreach (var beam in beams)
+            {
+                var y = steel[beam].From.YMm;
+                steel.Seat(
+                    "joist to row beam",
+                    (beam, new(x, y, plan.BeamZMm)),
+                    (joist, new(x, y, plan.JoistZMm)),
+                    weld
+                );
+            }
+        }
+    }
+
+    private IEnumerable<Seam> Seams()
+    {
+        foreach (var alike in steel.Skeleton.Joints.Where(joint => joint.Weld is not null).GroupBy(joint => joint.Name))
+        {
+            yield return alike.First().Weld!.Seam(alike.Key, alike.Count()) with
+            {
+                IsOnSite = true,
+            };
+        }
+
+        var (leg, rail) = (4 * plan.Sections.Leg.SideMm, 4 * plan.Sections.Rail.SideMm);
+        yield return new(LapName, 5, LapMm, 2 * gussets) { IsOnSite = true };
+        yield return new("gusset to leg", 5, StandPlates.Gusset.SideMm, 2 * gussets);
+        yield return new("leg to base plate", 6, leg, plan.LegCount);
+        var deckMm = plan.JoistXMm.Count * (plan.DepthMm.BackMm - plan.DepthMm.FrontMm);
+        yield return new("deck to joists", 4, StitchMm, (int)Math.Ceiling(deckMm / StitchPitchMm)) { IsOnSite = true };
+        var rails = steel.Parts.Count(part => part.Role is StandAccess.PostRole or StandAccess.RailRole);
+        yield return new("guard rail", 4, rail, rails) { IsOnSite = true };
+        foreach (var alike in steel.Parts.Where(part => part.SplicesMm.Count > 0).GroupBy(part => part.Mark))
+        {
+            var section = alike.First().Section;
+            var roundMm = section.SideMm * (section.Outline == Outline.EqualAngle ? 2 : 4);
+            yield return new(
+                $"splice of {alike.Key}",
+                section.WallMm,
+                roundMm,
+                alike.Sum(part => part.SplicesMm.Count)
+            );
+        }
+    }
+
+    private Part Square(char letter, string role, Section section, Point from, Point to) =>
+        steel.Cut(
+            letter,
+            role,
+            section,
+            () => Cut.Of(from, to, section.SideMm, new(from, to - from), new(to, to - from))
+        );
+
+    private Point At(int leg, double zMm) => steel[leg].From with { ZMm = zMm };
+
+    private Point Direction(int first, int second)
+    {
+        var along = steel[second].From - steel[first].From;
+        return along * (1 / along.LengthMm);
+    }
+
+    private static JointWeld AllRound(double sideMm, Point along) =>
+        new(WeldPattern.AllRound, RackSteel.WeldLegMm, sideMm, sideMm, along);
+}

@@ -1,0 +1,92 @@
+using Shaduf.Steel;
+
+namespace Shaduf.Station;
+
+/// <summary>Plates of a stand, cut from sheet.</summary>
+/// <param name="Foot">Base plate of a leg.</param>
+/// <param name="LegCount">Legs.</param>
+/// <param name="LegMm">Side of a leg [mm].</param>
+/// <param name="GussetCount">Gussets at the ends of diagonals.</param>
+/// <param name="DeckM2">Area of the deck [m²].</param>
+/// <param name="ToeMm">Length of the toe plate [mm].</param>
+public sealed record StandPlates(
+    StandFoot Foot,
+    int LegCount,
+    double LegMm,
+    int GussetCount,
+    double DeckM2,
+    double ToeMm
+)
+{
+    /// <summary>Gusset: side and thickness [mm]; common practice, no source.</summary>
+    public static (double SideMm, double ThicknessMm) Gusset { get; } = (150, 8);
+
+    // Toe plate: 100 mm high (EN ISO 14122-3), 5 mm thick.
+    private const double ToeMm2 = 100 * 5;
+
+    /// <summary>Cap under the row beam: side [mm].</summary>
+    public double CapSideMm => LegMm + 20;
+
+    /// <summary>Deck and toe plate [kg].</summary>
+    public double DeckKg => SteelDensity.KgPerM3 * ((DeckM2 * StandPlan.DeckMm / 1000) + (ToeMm * ToeMm2 * 1e-9));
+
+    /// <summary>Base plates, caps and gussets [kg].</summary>
+    public double PieceKg =>
+        SteelDensity.KgPerM3
+        * 1e-9
+        * (
+            (LegCount * Foot.SideMm * Foot.SideMm * Foot.ThicknessMm)
+            + (LegCount * CapSideMm * CapSideMm * StandPlan.CapMm)
+            + (GussetCount * Gusset.SideMm * Gusset.SideMm * Gusset.ThicknessMm)
+        );
+
+    /// <summary>All of them [kg].</summary>
+    public double MassKg => DeckKg + PieceKg;
+
+    /// <summary>Area to paint, both faces [m²].</summary>
+    public double PaintM2 =>
+        2
+        * (
+            DeckM2
+            + (ToeMm * 100 * 1e-6)
+            + (
+                1e-6
+                * (
+                    (LegCount * ((Foot.SideMm * Foot.SideMm) + (CapSideMm * CapSideMm)))
+                    + (GussetCount * Gusset.SideMm * Gusset.SideMm)
+                )
+            )
+        );
+}
+
+/// <summary>The foot of a leg: a square plate on four bolts that are cast into its block.</summary>
+/// <param name="SideMm">Side of the plate [mm].</param>
+/// <param name="ThicknessMm">Its thickness [mm].</param>
+/// <param name="SpacingMm">Distance of the bolts along a side [mm].</param>
+/// <param name="BoltName">Size of the bolts.</param>
+/// <param name="InConcreteMm">Length of a bolt in the concrete [mm].</param>
+public sealed record StandFoot(
+    double SideMm,
+    double ThicknessMm,
+    double SpacingMm,
+    string BoltName,
+    double InConcreteMm
+)
+{
+    /// <summary>Bolts of a foot.</summary>
+    public const int BoltCount = 4;
+
+    /// <summary>The foot of a leg before it is checked: bolts M16, 40 mm clear of the leg, a plate of 15 mm; common practice, no source.</summary>
+    /// <param name="legMm">Side of the leg [mm].</param>
+    public static StandFoot Of(double legMm) => new(legMm + 160, 15, legMm + 80, "M16", 500);
+
+    /// <summary>Size of the bolts.</summary>
+    public BoltSize Bolt => BoltSize.Of(BoltName);
+
+    /// <summary>From a bolt to the face of the leg [mm].</summary>
+    /// <param name="legMm">Side of the leg [mm].</param>
+    public double LeverMm(double legMm) => (SpacingMm - legMm) / 2;
+
+    /// <summary>Length of a bolt: in the concrete, grout, plate, nuts and washers [mm].</summary>
+    public double BoltMm => InConcreteMm + 25 + ThicknessMm + (4 * Bolt.DiameterMm);
+}

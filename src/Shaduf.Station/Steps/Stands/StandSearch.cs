@@ -1,0 +1,188 @@
+using Shaduf.Steel;
+
+namespace Shaduf.Station;
+
+/// <summary>Tries stands under one tank.</summary>
+internal sealed class StandSearch
+{
+    private readonly StandSite ground;
+    private readonly StandTank tank;
+    private readonly StandBrief brief;
+    private readonly List<string> tubes = [];
+    private readonly List<string> angles;
+    private readonly Dictionary<string, (double Modulus, double SideMm)> strength;
+
+    /// <summary>A search for a tank.</summary>
+    /// <param name="ground">Brief, survey and cards.</param>
+    /// <param name="tank">The tank.</param>
+    /// <param name="brief">What the brief gives of the stand.</param>
+    public StandSearch(StandSite ground, StandTank tank, StandBrief brief)
+    {
+        (this.ground, this.tank, this.brief) = (ground, tank, brief);
+        var cards = ground.Shelf.All<SectionCard>().OrderBy(card => RackSections.SectionOf(card).MassKgPerM).ToList();
+        var square = cards.Where(card => card.Shape == SectionShape.SquareHollow && card.WallMm >= 2.5).ToList();
+        strength = square.ToDictionary(
+            card => card.Name,
+            card => (MemberSection.OfSquare(card.SizeMm, card.WallMm).ElasticModulusYMm3, card.SizeMm)
+        );
+
+        // A heavier tube that is no stronger is never the lightest that holds.
+        foreach (var name in square.Select(card => card.Name))
+        {
+            if (tubes.Count == 0 || strength[name].Modulus > strength[tubes[^1]].Modulus)
+            {
+                tubes.Add(name);
+            }
+        }
+
+        angles =
+        [
+            .. cards.Where(card => card.Shape == SectionShape.EqualAngle && card.WallMm >= 4).Select(card => card.Name),
+        ];
+    }
+
+    /// <summary>Numbers of legs that may be taken, the fewest first.</summary>
+    public IReadOnlyList<int> LegCounts => brief.LegCount is { } given ? [given] : [4, 6, 8];
+
+    /// <summary>Whether the cards have tubes and angles at all.</summary>
+    public bool CanBuild => tubes.Count > 0 && angles.Count > 0;
+
+    /// <summary>The lightest sections that hold with so many legs, or the heaviest where none does; null where none can be built.</summary>
+    /// <param name="legCount">Legs.</param>
+    public StandStrength? Sized(int legCount)
+    {
+        var at = new StandForm(
+            legCount,
+            brief.BayCount,
+            brief.Leg ?? tubes[0],
+            brief.Diagonal ?? angles[0],
+            brief.Horizontal ?? tubes[0],
+            brief.Beam ?? tubes[0],
+            brief.Joist ?? tubes[0]
+        );
+        var tried = Tried(at);
+        while (tried is { Holds: false } && Raised(at, tried) is { } next && Tried(next) is { } heavier)
+        {
+            (at, tried) = (next, heavier);
+        }
+
+        return tried?.Holds == true ? Lowered(at, tried) : tried;
+    }
+
+    /// <summary>A stand with its welds and plates as large as they have to be.</summary>
+    /// <param name="tried">The stand, checked with the least welds.</param>
+    public StandStrength Finished(StandStrength tried)
+    {
+        var stand = tried.Stand.WithLegs(tried.LegsMm());
+        stand = stand with { Plates = stand.Plates with { Foot = tried.Feet.Foot } };
+        return StandStrength.Of(stand, ground.Brief, ground.Survey, ground.Shelf);
+    }
+
+    // One size up for each group that does not hold; by as much as it lacks.
+    private StandForm? Raised(StandForm form, StandStrength tried)
+    {
+        double Used(string role) =>
+            tried
+                .Members.Where(use => tried.Stand.Skeleton.Members[use.Member].Role == role)
+                .Max(use => use.Result.UtilisationShare);
+        double Weld(string name) =>
+            tried.Joints.Where(use => use.Name == name).Any(use => use.RequiredLegMm > tried.MostLegMm(use)) ? 1.01 : 0;
+        var isSoft = tried.Buckling.SwayFactor < RackStrength.LeastCriticalFactor ? 1.01 : 0;
+        double Moved(int move) => tried.Moves[move].ValueMm / tried.Moves[move].LimitMm;
+        var feet = tried.Feet.Holds ? 0 : 1.01;
+        var next = form with
+        {
+            Leg = Above(form.Leg, brief.Leg, Most(Used(TankStand.LegRole), Weld("leg to row beam"), isSoft, feet)),
+            Diagonal = Next(form.Diagonal, Most(Used(TankStand.DiagonalRole), isSoft)),
+            Horizontal = Above(
+                form.Horizontal,
+                brief.Horizontal,
+                Most(Used(TankStand.HorizontalRole), Weld("horizontal to leg"))
+            ),
+            Beam = Above(form.Beam, brief.Beam, Most(Used(TankStand.BeamRole), Moved(2))),
+            Joist = Above(
+                form.Joist,
+                brief.Joist,
+                Most(Used(TankStand.JoistRole), Weld("joist to row beam"), Moved(0), Moved(1))
+            ),
+        };
+        return next == form ? null : next;
+    }
+
+    private static double Most(params double[] shares) => shares.Max();
+
+    private string Above(string name, string? given, double times)
+    {
+        var heavier = tubes.SkipWhile(each => each != name).Skip(1).ToList();
+        if (times <= 1 || given is not null || heavier.Count == 0)
+        {
+            return name;
+        }
+
+        var wanted = strength[name].Modulus * Math.Min(times, 8) * 0.9;
+        return heavier.Find(each => strength[each].Modulus >= wanted) ?? heavier[^1];
+    }
+
+    private string Next(string name, double times) =>
+        times <= 1 || brief.Diagonal is not null
+            ? name
+            : angles.SkipWhile(each => each != name).Skip(1).FirstOrDefault() ?? name;
+
+    // One size less of each group at a time, while it holds.
+    private StandStrength Lowered(StandForm form, StandStrength holding)
+    {
+        var groups = new (string? Given, Func<StandForm, string> Of, Func<StandForm, string, StandForm> With)[]
+        {
+            (brief.Joist, each => each.Joist, (each, name) => each with { Joist = name }),
+            (brief.Beam, each => each.Beam, (each, name) => each with { Beam = name }),
+            (brief.Leg, each => each.Leg, (each, name) => each with { Leg = name }),
+            (brief.Horizontal, each => each.Horizontal, (each, name) => each with { Horizontal = name }),
+            (brief.Diagonal, each => each.Diagonal, (each, name) => each with { Diagonal = name }),
+        };
+        foreach (var (given, of, with) in groups)
+        {
+            while (
+                given is null
+                && tubes.Concat(angles).TakeWhile(each => each != of(form)).LastOrDefault() is { } less
+                && tubes.Contains(less) == tubes.Contains(of(form))
+                && Tried(with(form, less)) is { Holds: true } lighter
+            )
+            {
+                (form, holding) = (with(form, less), lighter);
+            }
+        }
+
+        return holding;
+    }
+
+    // None where a part cannot be made so: legs without length, horizontals wider than their legs.
+    private StandStrength? Tried(StandForm form)
+    {
+        var sections = StandSections.Of(form, ground.Shelf, ground.Brief.Rack.Crew);
+        if (sections.Horizontal.SideMm > sections.Leg.SideMm)
+        {
+            sections = StandSections.Of(
+                form with
+                {
+                    Leg = Wide(sections.Horizontal.SideMm),
+                },
+                ground.Shelf,
+                ground.Brief.Rack.Crew
+            );
+        }
+
+        var plan = new StandPlan(
+            tank,
+            ground.Brief.Tank.StandM * 1000,
+            form.LegCount,
+            sections,
+            form.BayCount,
+            brief.PlatformM * 1000
+        );
+        return plan.HasLegs
+            ? StandStrength.Of(new StandFrame(plan).Built(), ground.Brief, ground.Survey, ground.Shelf)
+            : null;
+    }
+
+    private string Wide(double sideMm) => tubes.First(each => strength[each].SideMm >= sideMm);
+}

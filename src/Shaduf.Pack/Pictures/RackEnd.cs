@@ -19,6 +19,14 @@ internal sealed class RackEnd(Rack rack, double xMm)
     public IReadOnlyList<double> ColumnsMm =>
         [.. Parts.Where(part => part.Mark[0] == 'C').Select(part => part.Shape.Start.YMm).Order()];
 
+    // Pieces across the feet of the columns, seen on end.
+    public IEnumerable<SitePoint> FeetMm =>
+        rack
+            .Steel.Parts.Where(part => part.Mark == Rack.FootMark)
+            .Select(part => (part.Shape.Start + part.Shape.End) * 0.5)
+            .Where(middle => Math.Abs(middle.XMm - xMm) < 1)
+            .Select(At);
+
     public double PlanMm => rack.Setting.OnSlope(0, rack.Size.DepthMm, 0).YMm;
 
     public double TopMm => rack.Setting.OnSlope(0, rack.Size.DepthMm, rack.Size.DeckMm).ZMm;

@@ -36,6 +36,17 @@ public static class RackSide
             Concrete(site, columnMm, block.PlinthSideMm / 2, (groundMm, groundMm + block.PlinthHeightMm));
         }
 
+        foreach (var at in view.FeetMm)
+        {
+            var half = new SitePoint(rack.Sections.Tube.SideMm / 2, rack.Sections.Tube.SideMm / 2);
+            site.Rectangle(
+                Layer.Steel,
+                new(at.XMm - half.XMm, at.YMm - half.YMm),
+                new(at.XMm + half.XMm, at.YMm + half.YMm),
+                Palette.White
+            );
+        }
+
         site.Line(
             Layer.Ground,
             new(-300, view.GroundMm(-300)),

@@ -57,6 +57,11 @@ public sealed record SkeletonFrame(
         IEnumerable<(int Member, double AtMm)> cuts
     )
     {
+        if (skeleton.Members.FirstOrDefault(member => !(member.LengthMm > SameMm)) is { } nothing)
+        {
+            throw new ArgumentException($"member {nothing.Mark} has no length");
+        }
+
         var stations = skeleton.Members.Select(member => new SortedSet<double> { 0, member.LengthMm }).ToArray();
         foreach (var joint in skeleton.Joints)
         {

@@ -41,7 +41,7 @@ internal static class StrengthChapter
 
     private static string Method(RackStrength strength) =>
         Invariant(
-            $"Wind: {strength.Wind.From}; taken as {strength.Wind.BasicMPerS:0.0} m/s, mean of ten minutes 10 m above open country once in 50 years; ground of category {strength.Wind.Terrain.Name}; gust {strength.Wind.PeakKNPerM2:0.000} kN/m2 at {strength.Wind.HeightM:0.00} m. Air of 1.25 kg/m3. Each rack stands alone: no shelter is taken from another. Steel {strength.Rules.Grade.Name}, yield {strength.Rules.Grade.YieldNPerMm2:0} N/mm2. "
+            $"Wind: {strength.Wind.From}; taken as {strength.Wind.BasicMPerS:0.0} m/s, mean of ten minutes 10 m above open country once in 50 years; ground of category {strength.Wind.Terrain.Name}, hill factor {strength.Wind.HillFactor:0.00}; gust {strength.Wind.PeakKNPerM2:0.000} kN/m2 at {strength.Wind.HeightM:0.00} m (no lower than the {strength.Wind.Terrain.LeastHeightM:0} m of the category). Air of {strength.Wind.AirKgPerM3:0.00} kg/m3. {strength.National.Name}. Each rack stands alone: no shelter is taken from another. Steel {strength.Rules.Grade.Name}, yield {strength.Rules.Grade.YieldNPerMm2:0} N/mm2. "
         )
         + Invariant(
             $"Frame in space of {strength.Cases.Frame.Model.Nodes.Count} nodes and {strength.Cases.Frame.Model.Members.Count} members, rigid joints, columns held {strength.HeldAtMm / 1000:0.0} m below the ground and, once more, at the ground, the worse of both taken; {strength.Combinations.Strength.Count} combinations by EN 1990, expression 6.10. Loads and reactions agree to {Math.Max(1e-9, strength.Cases.ImbalanceShare):0.0e+0} of the load."

@@ -162,7 +162,7 @@ internal static class RackFindings
             "rack/moves",
             status,
             Invariant(
-                $"{worst.What}: {worst.Value:0.0000} of {worst.Limit:0.0000} at {strength.Wind.BasicMPerS:0.#} m/s"
+                $"{worst.What}: {worst.Value:0.0000} of {worst.Limit:0.0000}{(worst.Unit.Length > 0 ? " " + worst.Unit : "")} at {strength.Wind.BasicMPerS:0.#} m/s"
             ) + Advice(status != FindingStatus.Stop, choice),
             worst.Value,
             worst.Limit,
@@ -170,6 +170,9 @@ internal static class RackFindings
             worst.Source
         );
     }
+
+    private const string Gentler =
+        ". A lower tilt, a module whose card allows more, or bearers and clamps at other places that its maker allows: try them in the brief, none was looked at here";
 
     private static Finding Holding(RackStrength strength, RackHolding holding)
     {
@@ -189,7 +192,9 @@ internal static class RackFindings
                 use,
                 1,
                 "",
-                $"{pull}{between}{clamp}; {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "the channel's lip is used most of what its steel bears" : "the module is used most of what its card allows for this way of holding")}, up to 1",
+                Invariant(
+                    $"{pull}{between}{clamp}; {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "the channel's lip is used to" : "the module is used to")} {use:0.00} of what {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "its steel bears" : "its card allows for this way of holding")}"
+                ) + (use > 1 ? Gentler : ""),
                 "module's card; EN 1991-1-4:2005, table 7.6, zones A to C"
             )
             : new(

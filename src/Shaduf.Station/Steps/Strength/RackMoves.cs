@@ -55,7 +55,15 @@ public static class RackMoves
             ),
             .. Firm(strength),
             .. strength.IsOneLine
-                ? [Swing(strength, "time of one swing that gusts do not feel", OneLineFigures.CalmHz, false)]
+                ?
+                [
+                    Swing(
+                        strength,
+                        "time of one swing to and fro of the plane on its columns; slower ones gusts can rock",
+                        OneLineFigures.CalmHz,
+                        false
+                    ),
+                ]
                 : (RackMove[])[],
         ];
 

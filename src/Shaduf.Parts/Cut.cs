@@ -23,6 +23,17 @@ public sealed record Cut(
     Point End
 )
 {
+    /// <summary>
+    /// Length that a square tube takes from its bar, from its first to its last point: more than any of its edges where
+    /// both ends lean the same way.
+    /// </summary>
+    /// <param name="sideMm">Side of the tube [mm].</param>
+    /// <returns>Length [mm].</returns>
+    public double AlongBarMm(double sideMm) =>
+        Math.Max(LongPointMm, ((LongPointMm + ShortPointMm) / 2) + (sideMm / 2 * (Tan(StartDeg) + Tan(EndDeg))));
+
+    private static double Tan(double deg) => Math.Tan(deg * Math.PI / 180);
+
     /// <summary>Cuts a square tube, whose sides lie in and across a vertical plane, at two planes.</summary>
     /// <param name="from">A point of the axis near the start.</param>
     /// <param name="to">A point of the axis near the end.</param>

@@ -18,7 +18,7 @@ internal static class CutChapter
         yield return new Heading(2, "Bars to buy and what is cut from each");
         yield return new Paragraph(
             Invariant(
-                $"Cut in the order drawn, from the left: {workshop.KerfMm:0.#} mm are lost at each cut and {workshop.EndTrimMm:0.#} mm trimmed from the ends of each bar. Lengths are from long point to long point; 'saw 0 / 15' is the angle from a square cut at the first and at the second end as the piece lies. Slanting ends of one angle lie against each other and are parted by one cut: turn the tube over for it if the saw leans one way only. Hatched: an offcut to keep, mark it. Measure the first bar and the slot of your saw before cutting the rest. A splice is a structural change and needs its check."
+                $"Cut in the order drawn, from the left: {workshop.KerfMm:0.#} mm are lost at each cut and {workshop.EndTrimMm:0.#} mm trimmed from the ends of each bar. Lengths are along the bar from the first to the last point of a piece; where both ends lean the same way that is more than any of its edges, which the table of parts gives; 'saw 0 / 15' is the angle from a square cut at the first and at the second end as the piece lies. Slanting ends of one angle lie against each other and are parted by one cut: turn the tube over for it if the saw leans one way only. Hatched: an offcut to keep, mark it. Measure the first bar and the slot of your saw before cutting the rest. A splice is a structural change and needs its check."
             )
         );
         foreach (var section in design.Takeoff.BarPlans)

@@ -1,4 +1,5 @@
 using Shaduf.Money;
+using Shaduf.Parts;
 
 namespace Shaduf.Station.Tests;
 
@@ -14,6 +15,15 @@ public sealed class CutPlansTests
             s_plain.Findings,
             finding => finding.Id == "workshop/cut-plan" && finding.Status == Shaduf.Working.FindingStatus.Holds
         );
+    }
+
+    [Fact]
+    public void Ends_that_lean_the_same_way_take_more_of_the_bar_than_any_edge()
+    {
+        Cut brace = new(1879, 1879, 25.5, 25.5, new(0, 0, 0), new(0, 1879, 0));
+        Assert.Equal(1879 + (50 * Math.Tan(25.5 * Math.PI / 180)), brace.AlongBarMm(50), 1e-6);
+        Cut strut = new(500, 500 - (2 * 40 * Math.Tan(Math.PI / 6)), 30, 30, new(0, 0, 0), new(0, 500, 0));
+        Assert.Equal(500, strut.AlongBarMm(40), 1e-6);
     }
 
     [Fact]

@@ -89,7 +89,7 @@ internal sealed class RackSteel(RackSetting? setting)
         var mark =
             alike?.Mark
             ?? $"{letter}{parts.Select(part => part.Mark).Where(mark => mark[0] == letter).Distinct().Count() + 1}";
-        return new(mark, role, section, shape, Part.Splices(shape.LongPointMm, section.LongestPieceMm));
+        return new(mark, role, section, shape, Part.Splices(shape.AlongBarMm(section.SideMm), section.LongestPieceMm));
     }
 
     /// <summary>Welds a member to another.</summary>

@@ -107,7 +107,7 @@ public static class CutPlans
             (mm, i) =>
                 new CutPart(
                     part.PiecesMm.Count == 1 ? part.Mark : $"{part.Mark}{(char)('a' + i)}",
-                    Math.Ceiling(mm - 1e-6),
+                    Math.Ceiling(mm + (i == part.PiecesMm.Count - 1 ? BeyondMm(part) : 0) - 1e-6),
                     part.Count * count
                 )
                 {
@@ -117,6 +117,12 @@ public static class CutPlans
                     NestWidthMm = part.Section.Outline == Outline.SquareTube && IsPlane(part) ? part.Section.SideMm : 0,
                 }
         );
+
+    // Ends that lean one after the other: from its first to its last point the part is longer than any of its edges.
+    private static double BeyondMm(PartGroup part) =>
+        part.Section.Outline == Outline.SquareTube
+            ? part.Shape.AlongBarMm(part.Section.SideMm) - part.Shape.LongPointMm
+            : 0;
 
     private static bool IsTrapezoid(PartGroup part) => Math.Abs(Slant(part) - Lean(part, 1)) < 0.1;
 

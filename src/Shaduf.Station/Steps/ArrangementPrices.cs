@@ -44,8 +44,22 @@ public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook bo
     internal double? Racks(ModuleCard module, RackGrid grid, double tiltDeg) =>
         racks.GetOrAdd(
             (module.Name, grid, tiltDeg),
-            _ => Rack.Of(brief.Rack, module, grid, tiltDeg, shelf) is { } rack ? CostOf(rack) : null
+            _ => Made(module, grid, tiltDeg) is { } rack ? CostOf(rack) : null
         );
+
+    // A search for any array at all tries other numbers of rows than the brief's: such a plane may lie too near to the
+    // ground for its struts, and is then no rack to be had.
+    private Rack? Made(ModuleCard module, RackGrid grid, double tiltDeg)
+    {
+        try
+        {
+            return Rack.Of(brief.Rack, module, grid, tiltDeg, shelf);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
 
     private double? Rate(string item) => book.Rates.TryGetValue(item, out var rate) ? (double)rate.Amount : null;
 

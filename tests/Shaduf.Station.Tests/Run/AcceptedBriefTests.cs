@@ -132,6 +132,23 @@ public sealed class AcceptedBriefTests
         Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
     }
 
+    [Fact]
+    public void Two_low_rows_that_nothing_serves_give_a_design_though_one_row_could_not_be_braced()
+    {
+        using var scratch = new Scratch();
+        var brief = SmallStation.Brief();
+        brief["source"]!["steps"]![0]!["flow"] = "0.05 m3/h";
+        brief["array"]!["tilt"] = "15 deg";
+        foreach (var (field, value) in new[] { ("lowEdge", "0.3 m"), ("tube", "SHS60x3"), ("column", "SHS100x4") })
+        {
+            brief["rack"]![field] = value;
+        }
+
+        brief["rack"]!["rows"] = 2;
+        brief["rack"]!["columns"] = 12;
+        Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
+    }
+
     private static StationFile? Tried(Scratch scratch, JsonNode brief)
     {
         try

@@ -100,7 +100,7 @@ internal static class StandTables
                 TableRow.Of(
                     Invariant($"pull at a block, {blocks.Pulling.Combination}"),
                     Invariant($"{blocks.PullKN:0.0} kN"),
-                    Invariant($"{Ground.Uplift.HoldingFactor * blocks.WeightKN:0.0} kN")
+                    Invariant($"{blocks.HeldKN:0.0} kN")
                 ),
                 TableRow.Of("a block against turning over", Invariant($"{blocks.TurningShare:0.00}"), "1.00"),
                 TableRow.Of(

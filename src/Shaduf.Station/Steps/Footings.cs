@@ -109,8 +109,8 @@ public sealed record Footings(
     /// <returns>The footings.</returns>
     internal static Footings Of(RackBrief brief, Rack rack, FootingOption option)
     {
-        var mix = NominalMix.Named(brief.Mix ?? UsualMix);
-        var (name, cylinder) = ConcreteOf(brief, mix);
+        var mix = MixOf(brief);
+        var (name, cylinder) = ConcreteOf(brief);
         return new(
             option.Block,
             FootGroups.Of(rack.Skeleton, option.Form).Count * rack.Grid.RackCount,
@@ -126,8 +126,9 @@ public sealed record Footings(
     }
 
     // A class is taken at its word; a mix stands for a cube, and for no more than 12 N/mm2 where nobody controls it.
-    internal static (string Name, double CylinderNPerMm2) ConcreteOf(RackBrief brief, NominalMix mix)
+    internal static (string Name, double CylinderNPerMm2) ConcreteOf(RackBrief brief)
     {
+        var mix = MixOf(brief);
         if (brief.ConcreteClass is { } given)
         {
             return (given, Classes.First(each => each.Name == given).CylinderNPerMm2);
@@ -138,6 +139,9 @@ public sealed record Footings(
             ? (mix.Name, cylinder)
             : ($"{mix.Name}, mixed without control", UncontrolledNPerMm2);
     }
+
+    /// <summary>The mix of the brief, or the customary one.</summary>
+    internal static NominalMix MixOf(RackBrief brief) => NominalMix.Named(brief.Mix ?? UsualMix);
 
     private static IEnumerable<ChoiceNote> NotesOf(RackBrief brief)
     {

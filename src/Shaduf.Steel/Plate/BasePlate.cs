@@ -8,26 +8,26 @@ public static class BasePlate
 {
     /// <summary>Force of the most pulled bolt: moments by the couple of the bolts, axial force by quarters.</summary>
     /// <param name="spacingMm">Distance of the bolts along a side [mm], 50 to 1,000.</param>
-    /// <param name="compressionN">Compression on the plate, uplift below 0 [N], -1,000,000 to 1,000,000.</param>
-    /// <param name="momentYNMm">Moment about one side [N·mm], -1e9 to 1e9.</param>
-    /// <param name="momentZNMm">Moment about the other side [N·mm], -1e9 to 1e9; for a moment M across the diagonal M/√2 about both.</param>
+    /// <param name="compressionN">Compression on the plate, uplift below 0 [N], -10,000,000 to 10,000,000.</param>
+    /// <param name="momentYNMm">Moment about one side [N·mm], -1e10 to 1e10.</param>
+    /// <param name="momentZNMm">Moment about the other side [N·mm], -1e10 to 1e10; for a moment M across the diagonal M/√2 about both.</param>
     /// <returns>Tension [N]; below 0 when no bolt is pulled.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
     /// <source>Statics: square M/(2 s) - N/4, diagonal M/(√2 s) - N/4</source>
     public static double BoltTensionN(double spacingMm, double compressionN, double momentYNMm, double momentZNMm)
     {
         Within.Require(spacingMm, 50, 1_000, "mm");
-        Within.Require(compressionN, -1e6, 1e6, "N");
-        Within.Require(momentYNMm, -1e9, 1e9, "N·mm");
-        Within.Require(momentZNMm, -1e9, 1e9, "N·mm");
+        Within.Require(compressionN, -1e7, 1e7, "N");
+        Within.Require(momentYNMm, -1e10, 1e10, "N·mm");
+        Within.Require(momentZNMm, -1e10, 1e10, "N·mm");
         return ((Math.Abs(momentYNMm) + Math.Abs(momentZNMm)) / (2 * spacingMm)) - (compressionN / 4);
     }
 
     /// <summary>Force of the most pressed bolt when the plate stands on levelling nuts and grout is not counted.</summary>
     /// <param name="spacingMm">Distance of the bolts along a side [mm], 50 to 1,000.</param>
-    /// <param name="compressionN">Compression on the plate, uplift below 0 [N], -1,000,000 to 1,000,000.</param>
-    /// <param name="momentYNMm">Moment about one side [N·mm], -1e9 to 1e9.</param>
-    /// <param name="momentZNMm">Moment about the other side [N·mm], -1e9 to 1e9.</param>
+    /// <param name="compressionN">Compression on the plate, uplift below 0 [N], -10,000,000 to 10,000,000.</param>
+    /// <param name="momentYNMm">Moment about one side [N·mm], -1e10 to 1e10.</param>
+    /// <param name="momentZNMm">Moment about the other side [N·mm], -1e10 to 1e10.</param>
     /// <returns>Compression [N]; below 0 when no bolt is pressed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
     /// <source>Statics</source>
@@ -55,7 +55,7 @@ public static class BasePlate
 
     /// <summary>Thickness of plate that one bolt's pull needs.</summary>
     /// <param name="grade">Steel of the plate.</param>
-    /// <param name="tensionN">Pull of the bolt [N], 0 to 1,000,000.</param>
+    /// <param name="tensionN">Pull of the bolt [N], 0 to 10,000,000.</param>
     /// <param name="leverMm">From the bolt's centre to the toe of the weld or the tube's face [mm], 5 to 300.</param>
     /// <param name="breadthMm">Breadth that bends [mm], 10 to 1,000.</param>
     /// <param name="factors">Partial factors; null: the recommended ones.</param>
@@ -70,7 +70,7 @@ public static class BasePlate
         SteelFactors? factors = null
     )
     {
-        Within.Require(tensionN, 0, 1e6, "N");
+        Within.Require(tensionN, 0, 1e7, "N");
         Within.Require(leverMm, 5, 300, "mm");
         Within.Require(breadthMm, 10, 1_000, "mm");
         return Math.Sqrt(4 * tensionN * leverMm / (breadthMm * Yield(grade, factors)));

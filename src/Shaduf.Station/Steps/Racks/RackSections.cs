@@ -66,8 +66,11 @@ public sealed record RackSections(
             );
     }
 
-    // Pieces are no longer than the truck carries.
-    private static Section Carried(SectionCard card, RackBrief rack)
+    /// <summary>The section of a card, its pieces no longer than bar and truck.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="rack">Workshop and crew.</param>
+    /// <returns>The section.</returns>
+    internal static Section Carried(SectionCard card, RackBrief rack)
     {
         var section = SectionOf(card);
         return section with

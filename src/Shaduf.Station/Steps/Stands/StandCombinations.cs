@@ -1,4 +1,5 @@
 using Shaduf.Steel;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -30,31 +31,35 @@ public sealed record StandCombinations(
         "to the front right",
     ];
 
-    private const double Heavy = 1.35;
-    private const double Variable = 1.5;
-    private const double LeastWeight = 0.9;
-    private const double WindBeside = 0.6;
     private const double OtherWayShare = 0.3;
 
+    /// <summary>The factors behind them.</summary>
+    public NationalChoices Choices { get; init; } = NationalChoices.Recommended;
+
     /// <summary>Loads without wind and shaking, for the critical factor: heaviest, leaning.</summary>
-    internal static IReadOnlyList<Combination> Pressing { get; } =
-    [
-        .. new[] { 0, 2 }.Select(heading => new Combination(
-            $"1.35 (G + W), leaning {s_headings[heading]}",
-            Still(Heavy, Heavy, 0, Lean(heading, 1)),
-            new double[StandActions.CaseCount]
-        )
-        {
-            IsPressing = true,
-        }),
-    ];
+    /// <param name="choices">What the country's annex sets.</param>
+    internal static IReadOnlyList<Combination> Pressing(NationalChoices choices) =>
+        [
+            .. new[] { 0, 2 }.Select(heading => new Combination(
+                Invariant($"{choices.PermanentFactor:0.###} (G + W), leaning {s_headings[heading]}"),
+                Still(choices.PermanentFactor, choices.PermanentFactor, 0, Lean(heading, 1)),
+                new double[StandActions.CaseCount]
+            )
+            {
+                IsPressing = true,
+            }),
+        ];
 
     /// <summary>The combinations.</summary>
     /// <param name="swayFactor">What loads that sway the stand are multiplied by for the second order.</param>
     /// <param name="shakes">Full along x and y, then half full; null where the ground is calm.</param>
+    /// <param name="choices">What the country's annex sets.</param>
     /// <returns>The combinations.</returns>
-    internal static StandCombinations Of(double swayFactor, IReadOnlyList<StandShake>? shakes)
+    internal static StandCombinations Of(double swayFactor, IReadOnlyList<StandShake>? shakes, NationalChoices choices)
     {
+        var (heavy, variable, least) = (choices.PermanentFactor, choices.VariableFactor, choices.LeastWeightFactor);
+        var beside = variable * choices.WindBesideFactor;
+        var (full, wind) = (Invariant($"{heavy:0.###} (G + W)"), Invariant($"{variable:0.###} V"));
         var headings = Enumerable.Range(0, s_headings.Length).ToList();
         var shaken = shakes is null ? [] : Shaken(shakes, swayFactor).ToList();
         Combination Blown(string name, int heading, (double Dead, double Water, double People) still, double blown) =>
@@ -68,17 +73,24 @@ public sealed record StandCombinations(
             };
         return new(
             [
-                .. Pressing,
-                .. headings.Select(h => Blown("1.35 (G + W) + 1.5 V", h, (Heavy, Heavy, 0), Variable)),
+                .. Pressing(choices),
+                .. headings.Select(h => Blown($"{full} + {wind}", h, (heavy, heavy, 0), variable)),
                 .. headings.Select(h =>
-                    Blown("1.35 (G + W) + 1.5 Q + 0.9 V", h, (Heavy, Heavy, Variable), Variable * WindBeside)
+                    Blown(
+                        Invariant($"{full} + {variable:0.###} Q + {beside:0.###} V"),
+                        h,
+                        (heavy, heavy, variable),
+                        beside
+                    )
                 ),
-                .. headings.Select(h => Blown("G + 1.5 V, empty", h, (1, 0, 0), Variable)),
+                .. headings.Select(h => Blown($"G + {wind}, empty", h, (1, 0, 0), variable)),
                 .. shaken,
             ],
             [
-                .. headings.Select(h => Blown("0.9 G + 1.5 V, empty", h, (LeastWeight, 0, 0), Variable)),
-                .. headings.Select(h => Blown("1.35 (G + W) + 1.5 V", h, (Heavy, Heavy, 0), Variable)),
+                .. headings.Select(h =>
+                    Blown(Invariant($"{least:0.###} G + {wind}, empty"), h, (least, 0, 0), variable)
+                ),
+                .. headings.Select(h => Blown($"{full} + {wind}", h, (heavy, heavy, 0), variable)),
                 .. shaken,
             ],
             [
@@ -87,7 +99,10 @@ public sealed record StandCombinations(
                 .. headings.Select(h => Blown("G + V, empty", h, (1, 0, 0), 1)),
                 .. shaken,
             ]
-        );
+        )
+        {
+            Choices = choices,
+        };
     }
 
     // The main way and 0.3 of the other, each both ways.

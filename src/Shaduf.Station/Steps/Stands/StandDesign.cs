@@ -110,14 +110,11 @@ public sealed record StandDesign(
             Footings.BlockOf(UsualSideMm, UsualDepthMm, PlinthOf(foot)),
             LoadsOf(strength, strength.Combinations.Ground, strength.Wind.PeakKNPerM2),
             LoadsOf(strength, strength.Combinations.Service, strength.Wind.PeakKNPerM2)
-        );
-        var pit = new FootingPit(
-            PlinthOf(foot),
-            Math.Ceiling((foot.SpacingMm + 300) / 50) * 50,
-            WidestMm,
-            brief.FootingSideMm,
-            brief.FootingDepthMm
-        );
+        )
+        {
+            National = strength.Combinations.Choices,
+        };
+        var pit = PitOf(foot, brief.FootingSideMm, brief.FootingDepthMm);
         var least = FootingChoice.Least(any, pit);
         var block =
             least
@@ -126,8 +123,8 @@ public sealed record StandDesign(
                 brief.FootingDepthMm ?? UsualDepthMm,
                 PlinthOf(foot)
             );
-        var mix = NominalMix.Named(rack.Mix ?? Footings.UsualMix);
-        var concrete = Footings.ConcreteOf(rack, mix);
+        var mix = Footings.MixOf(rack);
+        var concrete = Footings.ConcreteOf(rack);
         var isOpen = brief.FootingSideMm is null || brief.FootingDepthMm is null;
         return new(
             block,
@@ -173,16 +170,10 @@ public sealed record StandDesign(
 
     /// <summary>The blocks of this stand that would hold, whatever the brief gives; null where none does.</summary>
     internal FootingBlock? WouldHold() =>
-        FootingChoice.Least(
-            Footings.Strength!,
-            new(
-                PlinthOf(Strength.Feet.Foot),
-                Math.Ceiling((Strength.Feet.Foot.SpacingMm + 300) / 50) * 50,
-                WidestMm,
-                null,
-                null
-            )
-        );
+        FootingChoice.Least(Footings.Strength!, PitOf(Strength.Feet.Foot, null, null));
+
+    private static FootingPit PitOf(StandFoot foot, double? sideMm, double? depthMm) =>
+        new(PlinthOf(foot), foot.NarrowestMm, WidestMm, sideMm, depthMm) { ShallowestMm = foot.ShallowestMm };
 
     // The plinth is 50 mm wider than the base plate on each side.
     private static double PlinthOf(StandFoot foot) => foot.SideMm - 50;

@@ -6,7 +6,7 @@ namespace Shaduf.Station;
 /// <param name="Foot">The foot, its plate as thick as it has to be.</param>
 /// <param name="LegMm">Side of a leg [mm].</param>
 /// <param name="WallMm">Wall of a leg [mm].</param>
-/// <param name="Grade">Steel of the plate.</param>
+/// <param name="Rules">Steel of the plate, partial factors.</param>
 /// <param name="Pulled">Forces of the foot whose bolts are pulled hardest: pull above 0, N and N·mm.</param>
 /// <param name="PressShare">How far the concrete under the plates is used.</param>
 /// <param name="Bolts">How far the bolts are used in pull and shear.</param>
@@ -14,24 +14,17 @@ public sealed record StandFeet(
     StandFoot Foot,
     double LegMm,
     double WallMm,
-    SteelGrade Grade,
+    MemberRules Rules,
     MemberForces Pulled,
     double PressShare,
     CheckResult Bolts
 )
 {
-    /// <summary>Strength of concrete that nobody tested [N/mm²].</summary>
-    /// <source>judgement, no source: hand mix without cubes</source>
-    public const double ConcreteNPerMm2 = 12;
+    /// <summary>Strength of the concrete's cylinder [N/mm²].</summary>
+    public required double ConcreteNPerMm2 { get; init; }
 
     /// <summary>Grade of a bolt without mark on its head.</summary>
     public static BoltGrade PlainGrade { get; } = BoltGrade.Of("4.6");
-
-    // Plates as sold [mm].
-    private static readonly double[] s_plates = [15, 20, 25, 30];
-
-    // From the bolts to the sides of the narrowest block [mm].
-    private const double EdgeMm = 150;
 
     /// <summary>Whether they hold.</summary>
     public bool Holds => PressShare <= 1 && Bolts.Holds && NeededPlateMm <= Foot.ThicknessMm;
@@ -40,7 +33,11 @@ public sealed record StandFeet(
     public double BoltN => PullOf(Foot, Pulled);
 
     /// <summary>Thickness of plate that it needs [mm].</summary>
-    public double NeededPlateMm => BasePlate.ThicknessMm(Grade, Math.Max(0, BoltN), Foot.LeverMm(LegMm), BreadthMm);
+    public double NeededPlateMm =>
+        BasePlate.ThicknessMm(Rules.Grade, Math.Max(0, BoltN), Foot.LeverMm(LegMm), BreadthMm, Rules.Factors);
+
+    /// <summary>Pressure that the concrete bears [N/mm²].</summary>
+    public double BearingNPerMm2 => BasePlate.BearingNPerMm2(ConcreteNPerMm2, Rules.Factors);
 
     /// <summary>Breadth of plate that bends with one bolt [mm].</summary>
     public double BreadthMm => BasePlate.BendingBreadthMm(Foot.LeverMm(LegMm), Foot.Bolt.WasherMm, Foot.SideMm / 2);
@@ -49,28 +46,26 @@ public sealed record StandFeet(
     /// <param name="stand">The stand.</param>
     /// <param name="cases">The solved frame.</param>
     /// <param name="combinations">What acts together.</param>
-    /// <param name="grade">Steel of the plates.</param>
+    /// <param name="made">Steel of the plates and partial factors; strength of the concrete's cylinder [N/mm²].</param>
     /// <param name="gustKNPerM2">Gust [kN/m²].</param>
     /// <returns>The feet.</returns>
     public static StandFeet Of(
         TankStand stand,
         FrameCases cases,
         IReadOnlyList<Combination> combinations,
-        SteelGrade grade,
+        (MemberRules Rules, double ConcreteNPerMm2) made,
         double gustKNPerM2
     )
     {
         var leg = stand.Plan.Sections.Leg;
         var none = new MemberForces(0, 0, 0, 0, 0, 0, 0);
         StandFeet? feet = null;
-        foreach (var plate in s_plates)
+        foreach (var foot in StandFoot.All(leg.SideMm))
         {
-            var foot = stand.Plates.Foot with { ThicknessMm = plate };
-            feet = new StandFeet(foot, leg.SideMm, leg.WallMm, grade, none, 0, new(0, "")).With(
-                cases,
-                combinations,
-                gustKNPerM2
-            );
+            feet = new StandFeet(foot, leg.SideMm, leg.WallMm, made.Rules, none, 0, new(0, ""))
+            {
+                ConcreteNPerMm2 = made.ConcreteNPerMm2,
+            }.With(cases, combinations, gustKNPerM2);
             if (feet.Holds)
             {
                 break;
@@ -110,8 +105,8 @@ public sealed record StandFeet(
     // The moment as a couple of the leg's walls, each with half of the area.
     private double PressOf(MemberForces forces)
     {
-        var bearing = BasePlate.BearingNPerMm2(ConcreteNPerMm2);
-        var spread = BasePlate.SpreadMm(Grade, Foot.ThicknessMm, bearing);
+        var bearing = BearingNPerMm2;
+        var spread = BasePlate.SpreadMm(Rules.Grade, Foot.ThicknessMm, bearing, Rules.Factors);
         var moment = Math.Abs(forces.BendingYNMm) + Math.Abs(forces.BendingZNMm);
         var pressed = Math.Max(0, -forces.TensionN) + (2 * moment / LegMm);
         return pressed / (bearing * BasePlate.PressedMm2(LegMm, WallMm, Foot.SideMm, spread));
@@ -123,10 +118,11 @@ public sealed record StandFeet(
         var shear =
             Math.Sqrt((forces.ShearYN * forces.ShearYN) + (forces.ShearZN * forces.ShearZN)) / StandFoot.BoltCount;
         var pull = Math.Max(0, PullOf(Foot, forces));
-        var counted = CastInAnchor.CountedDepthMm(Foot.InConcreteMm, EdgeMm, spacing);
+        var edge = Foot.EdgeMm;
+        var counted = CastInAnchor.CountedDepthMm(Foot.InConcreteMm - Rack.PlinthHeightMm, edge, spacing);
         var cone =
-            CastInAnchor.ConeN(ConcreteNPerMm2, counted)
-            * CastInAnchor.GroupFactor(CastInAnchor.FourConesMm2(counted, spacing, EdgeMm), counted, EdgeMm);
+            CastInAnchor.ConeN(ConcreteNPerMm2, counted, Rules.Factors)
+            * CastInAnchor.GroupFactor(CastInAnchor.FourConesMm2(counted, spacing, edge), counted, edge);
         double Used(double share) => Math.Min(10, share);
         return CastInAnchor.Together(
             Used(pull / CastInAnchor.SteelTensionN(bolt, PlainGrade)),

@@ -25,32 +25,31 @@ internal static class StandFindings
         }
 
         var (strength, blocks) = (stand.Strength, stand.Footings.Strength!);
-        Finding[] byLoad =
+        Finding[] steel =
         [
             Strength(stand),
             Weld(stand),
+            .. StandJointFindings.Of(strength, Advice(false, stand)),
             Sway(strength),
             Platform(stand),
             Feet(stand),
             Hold(strength),
             Stops(stand),
-            .. Blocks(stand),
         ];
-        var why = string.Join(
-            " and ",
-            new[]
-            {
-                strength.Wind.IsKnown ? null : "the wind speed is unknown",
-                strength.Quake.IsKnown ? null : "the earthquake is unknown",
-                strength.Stand.Plan.Tank.MassKg is null ? "the tank's card does not say what it weighs" : null,
-                SoilFindings.Soil(site, blocks.Soil).Status == FindingStatus.Stop
-                    ? "no pressure may be presumed for this ground"
-                    : null,
-            }.OfType<string>()
-        );
+        string?[] loads =
+        [
+            strength.Wind.IsKnown ? null : "the wind speed is unknown",
+            strength.Quake.IsKnown ? null : "the earthquake is unknown",
+            strength.Stand.Plan.Tank.MassKg is null ? "the tank's card does not say what it weighs" : null,
+        ];
+        var ground =
+            SoilFindings.Soil(site, blocks.Soil).Status == FindingStatus.Stop
+                ? "no pressure may be presumed for this ground"
+                : null;
         return
         [
-            .. why.Length == 0 ? byLoad : byLoad.Select(finding => NotKnown(finding, why)),
+            .. NotKnown(steel, loads),
+            .. NotKnown(Blocks(stand), [.. loads, ground]),
             Earthquake(strength),
             SoilFindings.Water(blocks.Soil, stand.Footings) with
             {
@@ -60,12 +59,19 @@ internal static class StandFindings
         ];
     }
 
-    private static Finding NotKnown(Finding finding, string why) =>
-        finding with
-        {
-            Status = FindingStatus.Unchecked,
-            Says = $"{why}, so this is only a plan: {finding.Says}",
-        };
+    private static IEnumerable<Finding> NotKnown(IEnumerable<Finding> findings, IEnumerable<string?> reasons)
+    {
+        var why = string.Join(" and ", reasons.OfType<string>());
+        return why.Length == 0
+            ? findings
+            : findings.Select(finding =>
+                finding with
+                {
+                    Status = FindingStatus.Unchecked,
+                    Says = $"{why}, so this is only a plan: {finding.Says}",
+                }
+            );
+    }
 
     private static Finding Strength(StandDesign stand)
     {
@@ -152,7 +158,7 @@ internal static class StandFindings
             1,
             "",
             Invariant(
-                $"base plate {feet.Foot.SideMm:0} x {feet.Foot.SideMm:0} x {feet.Foot.ThicknessMm:0} mm on {StandFoot.BoltCount} bolts {feet.Foot.BoltName} of grade 4.6: concrete under it {feet.PressShare:0.00}, bolts {feet.Bolts.UtilisationShare:0.00}, hardest pulled bolt {Math.Max(0, feet.BoltN) / 1000:0.0} kN, plate needed {feet.NeededPlateMm:0.0} mm; concrete taken as {StandFeet.ConcreteNPerMm2:0} N/mm2, for nobody tests it"
+                $"base plate {feet.Foot.SideMm:0} x {feet.Foot.SideMm:0} x {feet.Foot.ThicknessMm:0} mm on {StandFoot.BoltCount} bolts {feet.Foot.BoltName} of grade 4.6: concrete under it {feet.PressShare:0.00}, bolts {feet.Bolts.UtilisationShare:0.00}, hardest pulled bolt {Math.Max(0, feet.BoltN) / 1000:0.0} kN, plate needed {feet.NeededPlateMm:0.0} mm; concrete of {feet.ConcreteNPerMm2:0} N/mm2, a block of {feet.Foot.NarrowestMm:0} mm at least"
             ) + Advice(feet.Holds, stand),
             "EN 1993-1-8:2005, 6.2.5; EN 1992-4:2018, 7.2"
         );
@@ -172,7 +178,7 @@ internal static class StandFindings
             hold.StrapKN,
             null,
             "kN",
-            "statics with factors 1.5 and 0.9 of EN 1990; friction 0.3: judgement"
+            "statics with factors of EN 1990; friction 0.3: judgement"
         );
     }
 

@@ -14,6 +14,12 @@ internal sealed class StandFrame(StandPlan plan)
     /// <summary>Name of the joint where two diagonals cross.</summary>
     internal const string CrossingName = "diagonals where they cross";
 
+    /// <summary>Name of the joints of legs with the beams on them.</summary>
+    internal const string HeadName = "leg to row beam";
+
+    /// <summary>Name of the joints of horizontals with legs.</summary>
+    internal const string RingName = "horizontal to leg";
+
     /// <summary>Name of those welds.</summary>
     internal const string LapName = "diagonal on gusset";
 
@@ -93,8 +99,8 @@ internal sealed class StandFrame(StandPlan plan)
             new(-out1.YMm, out1.XMm, 0)
         );
         var round = AllRound(plan.Sections.Horizontal.SideMm, new(0, 0, 1));
-        steel.Weld("horizontal to leg", (first, a), (horizontal, a), round);
-        steel.Weld("horizontal to leg", (second, b), (horizontal, b), round);
+        steel.Weld(RingName, (first, a), (horizontal, a), round);
+        steel.Weld(RingName, (second, b), (horizontal, b), round);
 
         var rising = Diagonal((first, At(first, low)), (second, b));
         var falling = Diagonal((second, At(second, low)), (first, a));
@@ -138,17 +144,26 @@ internal sealed class StandFrame(StandPlan plan)
                 foreach (var leg in row)
                 {
                     var top = steel[leg].To;
-                    steel.Weld(
-                        "leg to row beam",
-                        (beam, top with { ZMm = plan.BeamZMm }),
-                        (leg, top),
-                        AllRound(plan.Sections.Leg.SideMm, AlongX)
-                    );
+                    Head((beam, top with { ZMm = plan.BeamZMm }), (leg, top));
                 }
 
                 return beam;
             }),
         ];
+
+    // A leg as wide as its beam, or wider, is closed by the plate on which the beam lies.
+    private void Head((int Member, Point At) beam, (int Member, Point At) leg)
+    {
+        var weld = AllRound(plan.Sections.Leg.SideMm, AlongX);
+        if (plan.Sections.Leg.SideMm >= plan.Sections.Beam.SideMm)
+        {
+            steel.Cap(HeadName, beam, leg, weld);
+        }
+        else
+        {
+            steel.Weld(HeadName, beam, leg, weld);
+        }
+    }
 
     private void Joists(int[] beams)
     {

@@ -16,11 +16,12 @@ public readonly record struct StandHold(double StrapKN, double StayKg, double Fr
         var (widthM, heightM) = (tank.WidthMm / 1000, tank.HeightMm / 1000);
         var weightN = tank.EmptyKg * TankStand.GravityNPerKg;
         double PushN(double gust) => TankHold.PushN(gust * 1000, strength.Drag.TankCoefficient, widthM, heightM);
+        var national = strength.Combinations.Choices;
         var pushN = PushN(strength.Wind.PeakKNPerM2);
         return new(
-            TankHold.StrapN(pushN, weightN, heightM, widthM) / 1000,
-            TankHold.StayKg(pushN, weightN),
-            strength.StopsAtMPerS(gust => TankHold.StrapN(PushN(gust), weightN, heightM, widthM) <= 0)
+            TankHold.StrapN(pushN, weightN, heightM, widthM, national) / 1000,
+            TankHold.StayKg(pushN, weightN, national),
+            strength.StopsAtMPerS(gust => TankHold.StrapN(PushN(gust), weightN, heightM, widthM, national) <= 0)
         );
     }
 }

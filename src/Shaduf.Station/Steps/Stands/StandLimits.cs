@@ -81,7 +81,9 @@ internal static class StandLimits
         var (access, rail) = (stand.Stand.Access, stand.Stand.Plan.Sections.Rail);
         var section = Steel.MemberSection.OfSquare(rail.SideMm, rail.WallMm);
         var spacing = access.PostSpacingMm / 1000;
-        var moment = 1.5 * Steel.GuardPost.MomentKNm(spacing, StandAccess.RailMm / 1000);
+        var moment =
+            stand.Strength.Combinations.Choices.VariableFactor
+            * Steel.GuardPost.MomentKNm(spacing, StandAccess.RailMm / 1000);
         var holds = section.ElasticModulusYMm3 * stand.Strength.Rules.Grade.YieldNPerMm2 / 1e6;
         var move = Steel.GuardPost.MoveMm(spacing, StandAccess.RailMm / 1000, section.Frame.InertiaYMm4);
         var use = Math.Max(moment / holds, move / Steel.GuardPost.MostMoveMm);

@@ -64,21 +64,49 @@ public sealed record StandPlates(
 /// <param name="ThicknessMm">Its thickness [mm].</param>
 /// <param name="SpacingMm">Distance of the bolts along a side [mm].</param>
 /// <param name="BoltName">Size of the bolts.</param>
-/// <param name="InConcreteMm">Length of a bolt in the concrete [mm].</param>
+/// <param name="InConcreteMm">Length of a bolt in the concrete, plinth and block [mm].</param>
+/// <param name="EdgeMm">From the bolts to the sides of the block at least [mm].</param>
 public sealed record StandFoot(
     double SideMm,
     double ThicknessMm,
     double SpacingMm,
     string BoltName,
-    double InConcreteMm
+    double InConcreteMm,
+    double EdgeMm
 )
 {
     /// <summary>Bolts of a foot.</summary>
     public const int BoltCount = 4;
 
-    /// <summary>The foot of a leg before it is checked: bolts M16, 40 mm clear of the leg, a plate of 15 mm; common practice, no source.</summary>
+    /// <summary>The foot of a leg before it is checked, the lightest that is made.</summary>
     /// <param name="legMm">Side of the leg [mm].</param>
-    public static StandFoot Of(double legMm) => new(legMm + 160, 15, legMm + 80, "M16", 500);
+    public static StandFoot Of(double legMm) => All(legMm).First();
+
+    /// <summary>The feet that are made, the lightest first: bolts, plates as sold, the block's edge; common practice, no source.</summary>
+    /// <param name="legMm">Side of the leg [mm].</param>
+    public static IEnumerable<StandFoot> All(double legMm) =>
+        from bolt in new[]
+        {
+            (Name: "M16", ClearMm: 40, InConcreteMm: 500, EdgeMm: 150),
+            (Name: "M20", ClearMm: 50, InConcreteMm: 600, EdgeMm: 250),
+            (Name: "M24", ClearMm: 60, InConcreteMm: 700, EdgeMm: 350),
+            (Name: "M24", ClearMm: 60, InConcreteMm: 750, EdgeMm: 500),
+        }
+        from plate in new[] { 15, 20, 25, 30 }
+        select new StandFoot(
+            legMm + (4 * bolt.ClearMm),
+            plate,
+            legMm + (2 * bolt.ClearMm),
+            bolt.Name,
+            bolt.InConcreteMm,
+            bolt.EdgeMm
+        );
+
+    /// <summary>Narrowest block that its bolts are checked in [mm].</summary>
+    public double NarrowestMm => Math.Ceiling((SpacingMm + (2 * EdgeMm)) / 50) * 50;
+
+    /// <summary>Shallowest block that its bolts end in, 100 mm of concrete under them [mm].</summary>
+    public double ShallowestMm => Math.Max(600, InConcreteMm - Rack.PlinthHeightMm + 100);
 
     /// <summary>Size of the bolts.</summary>
     public BoltSize Bolt => BoltSize.Of(BoltName);

@@ -87,23 +87,55 @@ internal sealed class StandSearch
                 .Max(use => use.Result.UtilisationShare);
         double Weld(string name) =>
             tried.Joints.Where(use => use.Name == name).Any(use => use.RequiredLegMm > tried.MostLegMm(use)) ? 1.01 : 0;
+        double Face(string name) =>
+            tried.Faces.Where(use => use.Name == name).Any(use => use.UseShare is not <= 1) ? 1.01 : 0;
+        double Splice(string role) =>
+            tried.Splices.Any(use => use.UseShare > 1 && tried.Stand.Skeleton.Members[use.Place.Member].Role == role)
+                ? 1.01
+                : 0;
         var isSoft = tried.Buckling.SwayFactor < RackStrength.LeastCriticalFactor ? 1.01 : 0;
         double Moved(int move) => tried.Moves[move].ValueMm / tried.Moves[move].LimitMm;
         var feet = tried.Feet.Holds ? 0 : 1.01;
+
+        // A leg as wide as its beam stands on the beam's walls; a narrower one on its face alone.
+        var head = Face(StandFrame.HeadName);
+        var isNarrow = strength[form.Leg].SideMm < strength[form.Beam].SideMm && brief.Leg is null;
         var next = form with
         {
-            Leg = Above(form.Leg, brief.Leg, Most(Used(TankStand.LegRole), Weld("leg to row beam"), isSoft, feet)),
-            Diagonal = Next(form.Diagonal, Most(Used(TankStand.DiagonalRole), isSoft)),
+            Leg = Above(
+                form.Leg,
+                brief.Leg,
+                Most(
+                    Used(TankStand.LegRole),
+                    Weld(StandFrame.HeadName),
+                    Face(StandFrame.RingName),
+                    isNarrow ? head : 0,
+                    Splice(TankStand.LegRole),
+                    isSoft,
+                    feet
+                )
+            ),
+            Diagonal = Next(form.Diagonal, Most(Used(TankStand.DiagonalRole), Splice(TankStand.DiagonalRole), isSoft)),
             Horizontal = Above(
                 form.Horizontal,
                 brief.Horizontal,
-                Most(Used(TankStand.HorizontalRole), Weld("horizontal to leg"))
+                Most(Used(TankStand.HorizontalRole), Weld(StandFrame.RingName), Splice(TankStand.HorizontalRole))
             ),
-            Beam = Above(form.Beam, brief.Beam, Most(Used(TankStand.BeamRole), Moved(2))),
+            Beam = Above(
+                form.Beam,
+                brief.Beam,
+                Most(Used(TankStand.BeamRole), isNarrow ? 0 : head, Splice(TankStand.BeamRole), Moved(2))
+            ),
             Joist = Above(
                 form.Joist,
                 brief.Joist,
-                Most(Used(TankStand.JoistRole), Weld("joist to row beam"), Moved(0), Moved(1))
+                Most(
+                    Used(TankStand.JoistRole),
+                    Weld("joist to row beam"),
+                    Splice(TankStand.JoistRole),
+                    Moved(0),
+                    Moved(1)
+                )
             ),
         };
         return next == form ? null : next;
@@ -158,7 +190,7 @@ internal sealed class StandSearch
     // None where a part cannot be made so: legs without length, horizontals wider than their legs.
     private StandStrength? Tried(StandForm form)
     {
-        var sections = StandSections.Of(form, ground.Shelf, ground.Brief.Rack.Crew);
+        var sections = StandSections.Of(form, ground.Shelf, ground.Brief.Rack);
         if (sections.Horizontal.SideMm > sections.Leg.SideMm)
         {
             sections = StandSections.Of(
@@ -167,7 +199,7 @@ internal sealed class StandSearch
                     Leg = Wide(sections.Horizontal.SideMm),
                 },
                 ground.Shelf,
-                ground.Brief.Rack.Crew
+                ground.Brief.Rack
             );
         }
 

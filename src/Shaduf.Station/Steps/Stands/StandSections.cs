@@ -24,18 +24,11 @@ public sealed record StandSections(
     /// <summary>The sections of a form.</summary>
     /// <param name="form">The form, all sections named.</param>
     /// <param name="shelf">The cards.</param>
-    /// <param name="crew">The crew: no piece is longer than its truck.</param>
+    /// <param name="rack">Workshop and crew: no piece is longer than its bar or its truck.</param>
     /// <returns>The sections.</returns>
-    public static StandSections Of(StandForm form, CardShelf shelf, CrewBrief crew)
+    public static StandSections Of(StandForm form, CardShelf shelf, RackBrief rack)
     {
-        Section Named(string name)
-        {
-            var section = RackSections.SectionOf(shelf.Find<SectionCard>(name)!);
-            return section with
-            {
-                LongestPieceMm = Math.Min(section.LongestPieceMm, crew.TruckBedM * 1000 ?? double.MaxValue),
-            };
-        }
+        Section Named(string name) => RackSections.Carried(shelf.Find<SectionCard>(name)!, rack);
 
         var tubes = shelf.All<SectionCard>().Where(card => card.Shape == SectionShape.SquareHollow).ToList();
         var rail =

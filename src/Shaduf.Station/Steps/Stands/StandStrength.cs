@@ -12,6 +12,7 @@ namespace Shaduf.Station;
 /// <param name="Combinations">What acts together.</param>
 /// <param name="Rules">Sections and steel.</param>
 /// <param name="Buckling">Factors on the full and leaning stand at which it sways out of place and at which its first bar buckles.</param>
+/// <param name="ConcreteNPerMm2">Strength of a cylinder of the concrete under its feet [N/mm²].</param>
 public sealed record StandStrength(
     TankStand Stand,
     RackWind Wind,
@@ -21,7 +22,8 @@ public sealed record StandStrength(
     IReadOnlyList<StandShake> Shakes,
     StandCombinations Combinations,
     MemberRules Rules,
-    StandBuckling Buckling
+    StandBuckling Buckling,
+    double ConcreteNPerMm2
 )
 {
     /// <summary>How far each member is used at the wind that is checked.</summary>
@@ -31,11 +33,26 @@ public sealed record StandStrength(
     public IReadOnlyList<JointUse> Joints { get; } =
         JointUse.All(Cases, Combinations.Strength, Wind.PeakKNPerM2, Rules);
 
+    /// <summary>How far the faces of tubes are used on which other tubes end.</summary>
+    public IReadOnlyList<TubeFaceUse> Faces { get; } =
+        TubeFaceUse.All(Cases, Combinations.Strength, Wind.PeakKNPerM2, Rules);
+
+    /// <summary>How far the butt welds of its splices are used.</summary>
+    public IReadOnlyList<SpliceUse> Splices { get; } =
+        SpliceUse.All(
+            Cases,
+            Combinations.Strength,
+            Wind.PeakKNPerM2,
+            Rules,
+            RackSplices.PlacesOf(Stand.Steel, Stand.Skeleton)
+        );
+
     /// <summary>Sags and other movements.</summary>
     public IReadOnlyList<StandMove> Moves { get; } = [.. StandMove.Of(Stand, Cases, Combinations.Service[0])];
 
     /// <summary>The feet with plates as thick as they have to be.</summary>
-    public StandFeet Feet { get; } = StandFeet.Of(Stand, Cases, Combinations.Strength, Rules.Grade, Wind.PeakKNPerM2);
+    public StandFeet Feet { get; } =
+        StandFeet.Of(Stand, Cases, Combinations.Strength, (Rules, ConcreteNPerMm2), Wind.PeakKNPerM2);
 
     /// <summary>Leg of the weld that the hardest used diagonal needs on its gusset [mm].</summary>
     public double LapLegMm
@@ -46,7 +63,7 @@ public sealed record StandStrength(
                 .Where(use => Stand.Skeleton.Members[use.Member].Role == TankStand.DiagonalRole)
                 .Max(use => HardestN(use.Member));
             var runMm = FilletWeld.EffectiveMm(StandFrame.LapMm, 4);
-            return FilletWeld.LegMm(FilletWeld.RequiredThroatMm(Rules.Grade, force / (2 * runMm)));
+            return FilletWeld.LegMm(FilletWeld.RequiredThroatMm(Rules.Grade, force / (2 * runMm), Rules.Factors));
         }
     }
 
@@ -57,6 +74,8 @@ public sealed record StandStrength(
             use.RequiredLegMm <= RackStrength.MostLegMm && double.IsFinite(use.Result.UtilisationShare)
         )
         && LapLegMm <= RackStrength.MostLegMm
+        && Faces.All(use => use.UseShare <= 1)
+        && Splices.All(use => use.UseShare <= 1)
         && Buckling.SwayFactor >= RackStrength.LeastCriticalFactor
         && Moves.All(move => move.Holds)
         && Feet.Holds;
@@ -78,7 +97,8 @@ public sealed record StandStrength(
         var quake = StandQuake.Of(brief.Site, survey);
         var stiffness = new[] { 0, 1 }.Select(axis => StiffnessNPerMm(stand, cases, axis)).ToArray();
         var shakes = ShakesOf(stand, stiffness, quake);
-        var buckling = StandBuckling.Of(stand, cases, stiffness.Min());
+        var national = brief.Site.National;
+        var buckling = StandBuckling.Of(stand, cases, stiffness.Min(), national);
         var sway =
             buckling.SwayFactor >= RackStrength.LeastCriticalFactor
                 ? SwayImperfection.AmplifyingFactor(buckling.SwayFactor)
@@ -90,9 +110,13 @@ public sealed record StandStrength(
             quake,
             cases,
             shakes,
-            StandCombinations.Of(sway, quake.IsCalm ? null : shakes),
-            new(member => sections[member], RackStrength.GradeOf(brief.Rack.Steel), LengthsOf(stand.Skeleton)),
-            buckling
+            StandCombinations.Of(sway, quake.IsCalm ? null : shakes, national),
+            new(member => sections[member], RackStrength.GradeOf(brief.Rack.Steel), LengthsOf(stand.Skeleton))
+            {
+                Factors = national.Steel,
+            },
+            buckling,
+            Footings.ConcreteOf(brief.Rack).CylinderNPerMm2
         );
     }
 
@@ -112,9 +136,12 @@ public sealed record StandStrength(
     /// <param name="holds">Whether it holds in a gust [kN/m²].</param>
     public double StopsAtMPerS(Func<double, bool> holds) => Wind.StopsAtMPerS(holds);
 
-    /// <summary>Basic wind speed up to which the members hold [m/s].</summary>
+    /// <summary>Basic wind speed up to which the members, and the faces of the tubes at their ends, hold [m/s].</summary>
     public double SteelStopsMPerS() =>
-        StopsAtMPerS(gust => Rules.Uses(Cases, Combinations.Blown, gust).All(use => use.Result.Holds));
+        StopsAtMPerS(gust =>
+            Rules.Hold(Cases, Combinations.Blown, gust)
+            && TubeFaceUse.All(Cases, Combinations.Blown, gust, Rules).All(use => use.UseShare is null or <= 1)
+        );
 
     /// <summary>Basic wind speed up to which plates, bolts and anchors of the feet hold [m/s].</summary>
     public double FeetStopMPerS() => StopsAtMPerS(gust => Feet.With(Cases, Combinations.Blown, gust).Holds);
@@ -193,83 +220,5 @@ public sealed record StandStrength(
     {
         var lengths = skeleton.Members.Select((_, i) => RackStrength.BetweenJoints(skeleton, i)).ToList();
         return member => new(lengths[member], lengths[member], lengths[member]);
-    }
-}
-
-/// <summary>Sections of a stand's members as frame and checks see them.</summary>
-/// <param name="shelf">The cards.</param>
-/// <param name="isMeasured">Whether the walls were measured or certified; if not, they are taken 10 % thin.</param>
-internal sealed class StandProfiles(CardShelf shelf, bool isMeasured)
-{
-    private readonly Dictionary<Parts.Section, MemberSection> known = [];
-
-    /// <summary>The section of a member, thinned where the walls are not known.</summary>
-    /// <param name="member">The member.</param>
-    public MemberSection this[Member member]
-    {
-        get
-        {
-            var bar = member.Profile.Bar;
-            if (!known.TryGetValue(bar, out var section))
-            {
-                section = RackProfiles.Single(bar, shelf);
-                known[bar] = section = isMeasured ? section : section.Thinned();
-            }
-
-            return section;
-        }
-    }
-}
-
-/// <summary>What an action comes to at the feet of a stand.</summary>
-/// <param name="Name">The action.</param>
-/// <param name="DownKN">Force down [kN].</param>
-/// <param name="SideKN">Force sideways [kN].</param>
-/// <param name="TurningKNm">Moment that turns the stand, about the middle of its feet [kN·m].</param>
-public readonly record struct StandTotal(string Name, double DownKN, double SideKN, double TurningKNm)
-{
-    internal static StandTotal Of(StandStrength strength, string name, int at, double factor)
-    {
-        var factors = new double[StandActions.CaseCount];
-        factors[at] = factor;
-        var (down, x, y, aboutX, aboutY) = (0.0, 0.0, 0.0, 0.0, 0.0);
-        foreach (var (i, foot) in strength.Stand.Skeleton.Feet.Index())
-        {
-            var ground = strength.Cases.Foot(i, factors);
-            down += ground.Force.ZN / 1000;
-            x += ground.Force.XN / 1000;
-            y += ground.Force.YN / 1000;
-            var middle = strength.Stand.Plan.MiddleMm;
-            aboutX += (ground.Moment.XNMm + (ground.Force.ZN * (foot.Ground.YMm - middle))) * 1e-6;
-            aboutY += (ground.Moment.YNMm - (ground.Force.ZN * (foot.Ground.XMm - middle))) * 1e-6;
-        }
-
-        return new(name, down, double.Hypot(x, y), double.Hypot(aboutX, aboutY));
-    }
-}
-
-/// <summary>At which factors on its full load a stand buckles.</summary>
-/// <param name="SwayFactor">The whole stand sways out of place: K h/V, or the frame's own factor where that is small.</param>
-/// <param name="Frame">The frame's own factor, at which the first bar buckles between its joints: the members' checks judge that; found when it is asked for.</param>
-public sealed record StandBuckling(double SwayFactor, Lazy<double?> Frame)
-{
-    /// <summary>The factors of a stand.</summary>
-    /// <param name="stand">The stand.</param>
-    /// <param name="cases">Its solved frame.</param>
-    /// <param name="stiffnessNPerMm">Its sideways stiffness at the platform, the softer way [N/mm].</param>
-    /// <source>EN 1993-1-1:2005, 5.2.1(4); by the frame below 10, for K h/V flatters legs that bend</source>
-    internal static StandBuckling Of(TankStand stand, FrameCases cases, double stiffnessNPerMm)
-    {
-        var frame = new Lazy<double?>(() =>
-            StandCombinations.Pressing.Select(each => cases.CriticalFactor(each.EachFactor(0))).Min()
-        );
-        var factors = StandCombinations.Pressing[0].EachFactor(0);
-        var weightN = Enumerable.Range(0, stand.Skeleton.Feet.Count).Sum(foot => cases.Foot(foot, factors).Force.ZN);
-        var sway = StandLegs.CriticalFactor(
-            stiffnessNPerMm,
-            (stand.Plan.FloorMm - StandPlan.FootMm) / 1000,
-            weightN / 1000
-        );
-        return new(sway >= RackStrength.StiffCriticalFactor ? sway : Math.Min(sway, frame.Value ?? sway), frame);
     }
 }

@@ -38,6 +38,11 @@ internal static class StandWorking
             );
         }
 
+        foreach (var sheet in StandJointFindings.Show(strength))
+        {
+            yield return sheet;
+        }
+
         yield return new("Stand: base plate and bolts", Foot(strength.Feet));
         foreach (var sheet in FootingWorking.Show(stand.Footings))
         {
@@ -62,9 +67,15 @@ internal static class StandWorking
                 strength.Rules.Grade,
                 use.Forces,
                 lengths,
-                MemberRules.Moments
+                MemberRules.Moments,
+                strength.Rules.Factors
             )
-            : CrossSectionCheck.Lines(strength.Rules.Section(member), strength.Rules.Grade, use.Forces);
+            : CrossSectionCheck.Lines(
+                strength.Rules.Section(member),
+                strength.Rules.Grade,
+                use.Forces,
+                strength.Rules.Factors
+            );
 
     private static IEnumerable<Line> Weights(StandStrength strength)
     {
@@ -203,8 +214,8 @@ internal static class StandWorking
 
     private static IReadOnlyList<Line> Foot(StandFeet feet)
     {
-        var bearing = BasePlate.BearingNPerMm2(StandFeet.ConcreteNPerMm2);
-        var spread = BasePlate.SpreadMm(feet.Grade, feet.Foot.ThicknessMm, bearing);
+        var bearing = feet.BearingNPerMm2;
+        var spread = BasePlate.SpreadMm(feet.Rules.Grade, feet.Foot.ThicknessMm, bearing, feet.Rules.Factors);
         return
         [
             new(
@@ -226,11 +237,12 @@ internal static class StandWorking
                 "EN 1993-1-8:2005, 6.2.5"
             ),
             .. BasePlate.Lines(
-                feet.Grade,
+                feet.Rules.Grade,
                 feet.Foot.SpacingMm,
                 feet.Pulled,
                 feet.Foot.LeverMm(feet.LegMm),
-                feet.BreadthMm
+                feet.BreadthMm,
+                feet.Rules.Factors
             ),
             new(
                 "bolts",

@@ -14,13 +14,11 @@ internal sealed record FootingOption(FootingForm Form, FootingBlock Block);
 /// <param name="WidestMm">Widest block [mm].</param>
 /// <param name="SideMm">Its side, where that is given [mm].</param>
 /// <param name="DepthMm">Its depth, where that is given [mm].</param>
-internal sealed record FootingPit(
-    double ColumnMm,
-    double NarrowestMm,
-    double WidestMm,
-    double? SideMm,
-    double? DepthMm
-);
+internal sealed record FootingPit(double ColumnMm, double NarrowestMm, double WidestMm, double? SideMm, double? DepthMm)
+{
+    /// <summary>Shallowest block [mm].</summary>
+    public double ShallowestMm { get; init; } = FootingChoice.ShallowestMm;
+}
 
 /// <summary>
 /// Footings for a rack: those of the brief, or the least that hold: square blocks, and where these grow silly beams
@@ -32,7 +30,7 @@ internal static class FootingChoice
     internal const double DeepestMm = 1500;
     internal const double WidestMm = 1500;
     private const double LargestM3 = 1;
-    private const double ShallowestMm = 600;
+    internal const double ShallowestMm = 600;
     private const double NarrowestMm = 400;
     private const double StepMm = 50;
 
@@ -137,7 +135,7 @@ internal static class FootingChoice
     public static FootingBlock? Least(FootingStrength any, FootingPit pit) =>
         (
             from side in Steps(pit.SideMm, pit.NarrowestMm, pit.WidestMm, StepMm)
-            from depth in Steps(pit.DepthMm, ShallowestMm, DeepestMm, StepMm)
+            from depth in Steps(pit.DepthMm, pit.ShallowestMm, DeepestMm, StepMm)
             select Footings.BlockOf(side, depth, pit.ColumnMm)
         )
             .OrderBy(block => block.ConcreteM3)

@@ -75,9 +75,9 @@ internal static class FootingFindings
 
     private static Finding Lift(FootingStrength blocks, string advice)
     {
-        var held = Uplift.HoldingFactor * blocks.WeightKN;
+        var (held, least) = (blocks.HeldKN, blocks.National.LeastWeightFactor);
         var holds = blocks.PullKN <= held;
-        var drowned = Uplift.HoldingFactor * blocks.DrownedKN;
+        var drowned = least * blocks.DrownedKN;
         var water = blocks.Soil.WaterM switch
         {
             null => "nobody knows how high the water comes, so it is weighed as if it stood in water",
@@ -92,9 +92,9 @@ internal static class FootingFindings
             held,
             "kN",
             Invariant(
-                $"the wind pulls at the footing of column {blocks.Pulling.Column} with {blocks.PullKN:0.0} kN more than what stands on it weighs ({blocks.Pulling.Combination}); 0.9 of its weight holds {held:0.0} kN; {water}"
+                $"the wind pulls at the footing of column {blocks.Pulling.Column} with {blocks.PullKN:0.0} kN more than what stands on it weighs ({blocks.Pulling.Combination}); {least:0.##} of its weight holds {held:0.0} kN; {water}"
             ) + (holds ? "" : advice),
-            "EN 1997-1:2004, 2.4.7.4 (UPL); EN 1990 factors 1.5 and 0.9; friction of the ground left out"
+            "EN 1997-1:2004, 2.4.7.4 (UPL); EN 1990; friction of the ground left out"
         );
     }
 
@@ -106,9 +106,10 @@ internal static class FootingFindings
                 $" (Broms, {(soil.Class.Number == 5 ? "clay" : "sand")}, safety 2: {depth:0.00} m, and 0.3 m more for topsoil)"
             )
             : "";
-        var weight = double.IsFinite(blocks.WeightShare)
-            ? Invariant($"by its weight alone it is used to {blocks.WeightShare:0.00}")
-            : "its weight alone does not hold it";
+        var weight =
+            blocks.WeightShare < 10
+                ? Invariant($"by its weight alone it is used to {blocks.WeightShare:0.00}")
+                : "its weight alone does not hold it";
         return Finding.AtMost(
             "ground/overturning",
             blocks.TurningShare,

@@ -33,8 +33,11 @@ public sealed record FootingStrength(
     internal const double SandDeg = 30;
     internal const double SandKNPerM3 = 17;
 
-    // The weight of the footing itself under loads with partial factors: as it is, and as it may be.
-    private static readonly IReadOnlyList<double> s_weightFactors = [1, 1.35];
+    /// <summary>What the country's annex sets.</summary>
+    public Steel.NationalChoices National { get; init; } = Steel.NationalChoices.Recommended;
+
+    /// <summary>Weight of a footing that may be counted on against the wind, with its partial factor [kN].</summary>
+    public double HeldKN => National.LeastWeightFactor * WeightKN;
 
     private double AlongM => Block.LengthMm / 1000;
 
@@ -95,7 +98,7 @@ public sealed record FootingStrength(
 
     /// <summary>Whether it holds.</summary>
     public bool Holds =>
-        PullKN <= Uplift.HoldingFactor * WeightKN
+        PullKN <= HeldKN
         && TurningShare <= 1
         && (SidesShare <= 1 || SlidingShare <= 1)
         && Uses().All(use => use.UseShare <= 1);
@@ -121,7 +124,10 @@ public sealed record FootingStrength(
             block,
             FootLoad.Of(rack, rack.Combinations.Ground, gustKNPerM2, groups),
             FootLoad.Of(rack, rack.Combinations.Service, gustKNPerM2, groups)
-        );
+        )
+        {
+            National = rack.National,
+        };
     }
 
     /// <summary>Depth by Broms with a safety of 2, for comparison [m]; null in rock, and where the depth itself is by Broms.</summary>
@@ -141,13 +147,13 @@ public sealed record FootingStrength(
     }
 
     /// <summary>Largest design pressure straight under it [kPa], for the concrete.</summary>
-    public double DesignKPa => Ground.Max(load => Math.Max(0, load.DownKN) + (s_weightFactors[^1] * DryKN)) / AreaM2;
+    public double DesignKPa =>
+        Ground.Max(load => Math.Max(0, load.DownKN) + (National.PermanentFactor * DryKN)) / AreaM2;
 
     private double NeededM(FootLoad load) => Soil.SideDepthM(load, SideM);
 
     // Moment about the edge over what the least weight holds against it.
-    private double TippingShare(FootLoad load) =>
-        OverturningShare(load, load.DownKN + (Uplift.HoldingFactor * WeightKN), 2);
+    private double TippingShare(FootLoad load) => OverturningShare(load, load.DownKN + HeldKN, 2);
 
     // EN 1997-1, 6.5.4: no further off the middle than a third of the side.
     private double OffMiddleShare(FootLoad load) => OverturningShare(load, load.DownKN + WeightKN, 3);
@@ -168,7 +174,7 @@ public sealed record FootingStrength(
     // The base, and the presumed pressure on one side, which is allowed as it is.
     private double SlideKN(FootLoad load)
     {
-        var downKN = Math.Max(0, load.DownKN + (Uplift.HoldingFactor * WeightKN));
+        var downKN = Math.Max(0, load.DownKN + HeldKN);
         var sides = Soil.LateralKNPerM3 * DepthM * DepthM * SideM / 2;
         return sides
             + (Soil.IsTested ? Soil.TestedSlideKN(downKN, AreaM2) : Sliding.PresumedKN(downKN, AreaM2, Soil.Class));
@@ -189,7 +195,8 @@ public sealed record FootingStrength(
         {
             foreach (var load in Ground)
             {
-                foreach (var factor in s_weightFactors)
+                // The weight of the footing itself: as it is, and as it may be.
+                foreach (var factor in new[] { 1, National.PermanentFactor })
                 {
                     yield return Tested(load, factor * DryKN, upright);
                 }

@@ -30,22 +30,25 @@ internal static class FootingWorking
     private static IEnumerable<Line> Weight(FootingStrength blocks)
     {
         var wet = blocks.Soil.DrownedShare(blocks.Block);
+        var (least, variable) = (blocks.National.LeastWeightFactor, blocks.National.VariableFactor);
         yield return new(
-            "0.9 W_b",
-            "0.9 γ V",
+            Invariant($"{least:0.##} W_b"),
+            Invariant($"{least:0.##} γ V"),
             wet > 0
                 ? Invariant(
-                    $"0.9 · ({Uplift.ConcreteKNPerM3:0} · {1 - wet:0.00} + {Uplift.DrownedKNPerM3:0} · {wet:0.00}) · {blocks.Block.ConcreteM3:0.000}, plinth counted; {wet * 100:0} % of it taken in water"
+                    $"{least:0.##} · ({Uplift.ConcreteKNPerM3:0} · {1 - wet:0.00} + {Uplift.DrownedKNPerM3:0} · {wet:0.00}) · {blocks.Block.ConcreteM3:0.000}, plinth counted; {wet * 100:0} % of it taken in water"
                 )
-                : Invariant($"0.9 · {Uplift.ConcreteKNPerM3:0} · {blocks.Block.ConcreteM3:0.000}, plinth counted"),
-            Uplift.HoldingFactor * blocks.WeightKN,
+                : Invariant(
+                    $"{least:0.##} · {Uplift.ConcreteKNPerM3:0} · {blocks.Block.ConcreteM3:0.000}, plinth counted"
+                ),
+            blocks.HeldKN,
             "kN",
             "ground/uplift",
             "EN 1997-1:2004, 2.4.7.4"
         );
         yield return new(
             "F_up",
-            "1.5 W − 0.9 G of what stands on it",
+            Invariant($"{variable:0.##} W − {least:0.##} G of what stands on it"),
             Invariant($"column {blocks.Pulling.Column}, {blocks.Pulling.Combination}"),
             blocks.PullKN,
             "kN",
@@ -122,7 +125,7 @@ internal static class FootingWorking
     {
         var (load, block) = (blocks.Tipped, blocks.Block);
         var (along, across) = load.AtKNm(block.DepthMm / 1000);
-        var downKN = load.DownKN + (Uplift.HoldingFactor * blocks.WeightKN);
+        var downKN = load.DownKN + blocks.HeldKN;
         yield return new(
             "M_d",
             "M + H D about the edge, the greater of both directions",
@@ -134,8 +137,8 @@ internal static class FootingWorking
         );
         yield return new(
             "V_d",
-            "V + 0.9 W_b",
-            Invariant($"{load.DownKN:0.00} + {Uplift.HoldingFactor * blocks.WeightKN:0.00}; half the width is its arm"),
+            Invariant($"V + {blocks.National.LeastWeightFactor:0.##} W_b"),
+            Invariant($"{load.DownKN:0.00} + {blocks.HeldKN:0.00}; half the width is its arm"),
             downKN,
             "kN",
             "ground/tipping",

@@ -62,7 +62,10 @@ public sealed record PoleBlock(
                 Load("G + W with factors", national.PermanentFactor, national.VariableFactor),
             ],
             [Load("G + W", 1, 1)]
-        );
+        )
+        {
+            National = national,
+        };
         var all = Blocks(any.Block).Select(block => any with { Block = block }).OrderBy(each => each.Block.ConcreteM3);
         var taken = all.FirstOrDefault(each => each.Holds) ?? all.Last();
         return new(taken.Block, taken, strength.Wind, strength.Sail.AreaM2, heightM);

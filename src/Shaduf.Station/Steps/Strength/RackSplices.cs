@@ -9,13 +9,19 @@ public static class RackSplices
     /// <summary>The splices of all parts, on the members that the parts belong to.</summary>
     /// <param name="rack">The rack.</param>
     /// <returns>The places.</returns>
-    public static IReadOnlyList<SplicePlace> PlacesOf(Rack rack) =>
+    public static IReadOnlyList<SplicePlace> PlacesOf(Rack rack) => PlacesOf(rack.Steel, rack.Skeleton);
+
+    /// <summary>The splices of all parts that belong to members.</summary>
+    /// <param name="steel">The parts.</param>
+    /// <param name="skeleton">The members.</param>
+    /// <returns>The places.</returns>
+    public static IReadOnlyList<SplicePlace> PlacesOf(Assembly steel, Skeleton skeleton) =>
         [
-            .. from part in rack.Steel.Parts
-            where part.SplicesMm.Count > 0
-            let member = MemberOf(rack.Skeleton, part)
+            .. from part in steel.Parts
+            where part.SplicesMm.Count > 0 && skeleton.Members.Any(member => member.Mark == part.Mark)
+            let member = MemberOf(skeleton, part)
             from atMm in part.SplicesMm
-            select new SplicePlace(member, AlongMm(rack.Skeleton.Members[member], part, atMm)),
+            select new SplicePlace(member, AlongMm(skeleton.Members[member], part, atMm)),
         ];
 
     /// <summary>Parts whose splices lie where bars end, since good places lie further apart than a piece.</summary>

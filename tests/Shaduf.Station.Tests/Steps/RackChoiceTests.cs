@@ -76,7 +76,16 @@ public sealed class RackChoiceTests
     [InlineData(90)]
     public void No_wind_and_the_strongest_are_judged_too(double windMPerS)
     {
-        var choice = Chosen(windMPerS, Custom with { Type = RackType.ClampedRails, Lines = 2 });
+        var choice = Chosen(
+            windMPerS,
+            Custom with
+            {
+                Type = RackType.ClampedRails,
+                Lines = 2,
+                Tube = "SHS60x3",
+                Column = "SHS100x4",
+            }
+        );
         Assert.Equal(windMPerS == 0, choice.Taken.Holds);
         Assert.All(
             Findings(choice),

@@ -49,14 +49,15 @@ internal static class House
     /// <summary>A path from the root, with forward slashes, as the rules' messages and lists write it.</summary>
     public static string Relative(string path) => Path.GetRelativePath(Root, path).Replace('\\', '/');
 
-    /// <summary>Files below a folder that a person wrote: no build output, no packages, nothing hidden but .ci.</summary>
+    /// <summary>Files below a folder that a person wrote: no build output, no packages, no written migrations, nothing hidden but .ci.</summary>
     public static IEnumerable<string> Files(string folder, string pattern)
     {
         var below = Directory
             .EnumerateDirectories(folder)
             .Where(child =>
                 Path.GetFileName(child) is var name
-                && name is not ("bin" or "obj" or "out" or "artifacts" or "node_modules" or "TestResults")
+                && name
+                    is not ("bin" or "obj" or "out" or "artifacts" or "node_modules" or "TestResults" or "Migrations")
                 && !name.StartsWith("BenchmarkDotNet", StringComparison.Ordinal)
                 && (!name.StartsWith('.') || name is ".ci" or ".github")
             )

@@ -17,7 +17,8 @@ public sealed class ReferenceTests
             "Parts" => ["Working", "Shape"],
             "Station" => [.. House.Floor, .. House.Trades],
             "Pack" or "Store" => ["Station"],
-            "Cli" or "Desk" => ["Pack", "Store"],
+            "Cli" => ["Pack"],
+            "Desk" => ["Pack", "Store"],
             _ when House.Trades.Contains(project) => House.Floor,
             _ => null,
         };

@@ -194,7 +194,8 @@ public sealed class SpecimenTests
         Assert.Contains("Working: must not reference Shape", Arrows("Working", "Shape"));
         Assert.Contains("Extras: is not in the house", Arrows("Extras"));
         Assert.Empty(Arrows("Water", "Parts"));
-        Assert.Empty(Arrows("Desk", "Pack"));
+        Assert.Contains("Desk: must reference Store", Arrows("Desk", "Pack"));
+        Assert.Empty(Arrows("Desk", "Pack", "Store"));
     }
 
     [Fact]

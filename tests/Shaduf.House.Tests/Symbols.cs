@@ -13,7 +13,12 @@ internal static class Symbols
 
     /// <summary>Types that a person wrote, nested ones too.</summary>
     public static IEnumerable<INamedTypeSymbol> Types(this IAssemblySymbol assembly) =>
-        Below(assembly.GlobalNamespace).Where(type => type.CanBeReferencedByName && !type.IsMadeByCompiler());
+        Below(assembly.GlobalNamespace)
+            .Where(type => type.CanBeReferencedByName && !type.IsMadeByCompiler() && !IsMigration(type));
+
+    // Written by the tool that writes migrations, in a namespace of their own for each database.
+    private static bool IsMigration(INamedTypeSymbol type) =>
+        type.ContainingNamespace is { ContainingNamespace.Name: "Migrations" };
 
     /// <summary>Types that other projects can see, nested ones too.</summary>
     public static IEnumerable<INamedTypeSymbol> PublicTypes(this IAssemblySymbol assembly) =>

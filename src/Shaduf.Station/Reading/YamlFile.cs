@@ -155,7 +155,10 @@ internal static class YamlFile
 
         return opening switch
         {
-            Scalar => new YamlScalar(place, parser.Consume<Scalar>().Value.Trim()),
+            Scalar scalar => new YamlScalar(place, parser.Consume<Scalar>().Value.Trim())
+            {
+                Span = Span(scalar.Start, scalar.End),
+            },
             SequenceStart => List(parser, log, path, depth),
             _ => Map(parser, log, path, depth),
         };
@@ -163,21 +166,25 @@ internal static class YamlFile
 
     private static YamlList List(Parser parser, FieldLog log, string path, int depth)
     {
-        var place = Place(parser.Consume<SequenceStart>().Start);
+        var opening = parser.Consume<SequenceStart>();
         var items = new List<YamlNode>();
-        while (!parser.TryConsume<SequenceEnd>(out _))
+        while (!parser.Accept<SequenceEnd>(out _))
         {
             items.Add(Node(parser, log, $"{path}[{items.Count + 1}]", depth + 1));
         }
 
-        return new(place, items);
+        return new(Place(opening.Start), items)
+        {
+            Span = Span(opening.Start, parser.Consume<SequenceEnd>().End),
+            IsFlow = opening.Style == SequenceStyle.Flow,
+        };
     }
 
     private static YamlMap Map(Parser parser, FieldLog log, string path, int depth)
     {
-        var place = Place(parser.Consume<MappingStart>().Start);
+        var opening = parser.Consume<MappingStart>();
         var entries = new Dictionary<string, YamlEntry>(StringComparer.Ordinal);
-        while (!parser.TryConsume<MappingEnd>(out _))
+        while (!parser.Accept<MappingEnd>(out _))
         {
             var name = Node(parser, log, path, depth + 1);
             if (name is not YamlScalar scalar)
@@ -186,7 +193,10 @@ internal static class YamlFile
             }
 
             var field = path.Length == 0 ? scalar.Text : $"{path}.{scalar.Text}";
-            var entry = new YamlEntry(scalar.Text, scalar.Place, Node(parser, log, field, depth + 1));
+            var entry = new YamlEntry(scalar.Text, scalar.Place, Node(parser, log, field, depth + 1))
+            {
+                NameSpan = scalar.Span,
+            };
             if (!entries.TryAdd(entry.Name, entry))
             {
                 log.Add(
@@ -198,10 +208,16 @@ internal static class YamlFile
             }
         }
 
-        return new(place, entries);
+        return new(Place(opening.Start), entries)
+        {
+            Span = Span(opening.Start, parser.Consume<MappingEnd>().End),
+            IsFlow = opening.Style == MappingStyle.Flow,
+        };
     }
 
     private static FilePlace Place(Mark mark) => new((int)mark.Line, (int)mark.Column);
+
+    private static TextSpan Span(Mark start, Mark end) => new((int)start.Index, (int)end.Index);
 
     private static string FirstLine(string text) => text.Split('\n')[0].Trim().TrimEnd('.');
 

@@ -7,10 +7,21 @@ namespace Shaduf.Station;
 /// <param name="Column">Column.</param>
 internal readonly record struct FilePlace(int Line, int Column);
 
+/// <summary>A stretch of a file's text.</summary>
+/// <param name="Start">Its first character, counted from 0.</param>
+/// <param name="End">The first character after it.</param>
+internal readonly record struct TextSpan(int Start, int End);
+
 /// <summary>A piece of a YAML file with its place.</summary>
 /// <param name="Place">Where it begins.</param>
 internal abstract record YamlNode(FilePlace Place)
 {
+    /// <summary>Where it stands; what is written line by line ends where its last line does, not here.</summary>
+    public TextSpan Span { get; init; }
+
+    /// <summary>Whether it is written in brackets.</summary>
+    public bool IsFlow { get; init; }
+
     /// <summary>The node at a path such as <c>steps[2].drawdown</c>; what encloses it when it is absent.</summary>
     public YamlNode At(string path)
     {
@@ -51,4 +62,8 @@ internal sealed record YamlMap(FilePlace Place, IReadOnlyDictionary<string, Yaml
 /// <param name="Name">The field's name.</param>
 /// <param name="NamePlace">Where the name stands.</param>
 /// <param name="Value">What follows the colon.</param>
-internal sealed record YamlEntry(string Name, FilePlace NamePlace, YamlNode Value);
+internal sealed record YamlEntry(string Name, FilePlace NamePlace, YamlNode Value)
+{
+    /// <summary>Where the name stands, its quotes with it.</summary>
+    public TextSpan NameSpan { get; init; }
+}

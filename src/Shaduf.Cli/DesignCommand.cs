@@ -12,6 +12,9 @@ internal static class DesignCommand
     // Steps are named once the run has gone on for this long.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
 
+    // As many as a line or two hold.
+    private const int NamedUnchecked = 6;
+
     /// <summary>Designs a station and writes its pack.</summary>
     /// <param name="path">The brief.</param>
     /// <param name="folder">Folder of the pack.</param>
@@ -88,13 +91,17 @@ internal static class DesignCommand
             output.WriteLine($"  STOP {finding.Id}: {finding.Says}");
         }
 
-        var open = design.Findings.Count(finding => finding.Status == FindingStatus.Unchecked);
-        if (open > 0)
+        List<string> open =
+        [
+            .. design
+                .Findings.Where(finding => finding.Status == FindingStatus.Unchecked)
+                .Select(finding => finding.Id),
+        ];
+        if (open.Count > 0)
         {
+            var more = open.Count > NamedUnchecked ? Invariant($" and {open.Count - NamedUnchecked} more") : "";
             output.WriteLine(
-                Invariant(
-                    $"  {open} findings are UNCHECKED, among them the strength of steel and footings: see the first page"
-                )
+                Invariant($"  UNCHECKED, see the first page: {string.Join(", ", open.Take(NamedUnchecked))}{more}")
             );
         }
 

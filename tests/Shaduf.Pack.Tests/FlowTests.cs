@@ -45,6 +45,31 @@ public sealed class FlowTests
         Assert.Single(Lay(new ChapterBreak(), next));
     }
 
+    [Theory]
+    [InlineData(12)]
+    [InlineData(45)]
+    public void A_years_table_stands_on_one_page_and_a_longer_one_leaves_no_row_or_two_alone(int rowCount)
+    {
+        var mm = SampleDocument.Style.Body.HeightMm;
+        var table = new Table(
+            [new("month"), new("m3/d")],
+            [.. Enumerable.Range(1, rowCount).Select(i => TableRow.Of($"row {i}", "1.0"))]
+        );
+        for (var share = 0.02; share < 0.97; share += 0.01)
+        {
+            var pages = Lay(new Figure(new(new(100, mm * share), []), "above"), table);
+            int[] rows =
+            [
+                .. pages
+                    .Select(page => Body(page).Count(text => text.Text.StartsWith("row ", StringComparison.Ordinal)))
+                    .Where(count => count > 0),
+            ];
+            Assert.Equal(rowCount, rows.Sum());
+            Assert.All(rows, count => Assert.True(count >= 3, $"{count} rows alone under {share:0.00} of a page"));
+            Assert.True(rowCount > 12 || rows.Length == 1);
+        }
+    }
+
     [Fact]
     public void TheSampleDocumentIsClean() => AssertClean(SampleDocument.Pages());
 

@@ -8,6 +8,10 @@ internal static class TableLayout
     private const double PadXMm = 1.4;
     private const double PadYMm = 0.8;
 
+    // A table as short as a year's months stands on one page; of a longer one no page holds fewer rows than three.
+    private const double WholeMm = 90;
+    private const int FewestRows = 3;
+
     internal static IReadOnlyList<Piece> Lay(Table table, Room room)
     {
         Within.Require(table.SizeMm, 1, 10, "mm");
@@ -27,9 +31,14 @@ internal static class TableLayout
                 KeepsWithNext = table.Rows.Count > 0,
             }
         );
-        for (var i = 0; i < table.Rows.Count; i++)
+        List<Piece>[] rows = [.. table.Rows.Select((_, i) => Row(table, i, widths, roomMm).ToList())];
+        var isShort = rows.Sum(row => row.Sum(piece => piece.HeightMm)) <= WholeMm;
+        foreach (var (i, row) in rows.Index())
         {
-            pieces.AddRange(Row(table, i, widths, roomMm).Select(piece => piece with { Repeat = header }));
+            var isHeld = i + 1 < rows.Length && (isShort || i + 1 < FewestRows || i >= rows.Length - FewestRows);
+            pieces.AddRange(
+                row.Select(piece => piece with { Repeat = header, KeepsWithNext = piece.KeepsWithNext || isHeld })
+            );
         }
 
         return pieces;

@@ -14,7 +14,7 @@ public sealed record BillLine(string Code, QuantityLine Quantity, decimal? UnitR
 /// <param name="MinorDigits">Decimals of the amounts.</param>
 /// <param name="Lines">The lines by section, in the takeoff's order within a section.</param>
 /// <param name="Unpriced">Items without a rate, each once; they are not in the sum.</param>
-/// <param name="Direct">Sum of the amounts of the priced lines.</param>
+/// <param name="Direct">Sum of the amounts of the priced lines, those of section A left out.</param>
 public sealed record Bill(
     string Currency,
     int MinorDigits,
@@ -23,13 +23,16 @@ public sealed record Bill(
     decimal Direct
 )
 {
+    /// <summary>Sum of the amounts of section A: what the site costs whatever is built on it.</summary>
+    public decimal Preliminaries { get; init; }
+
     /// <summary>Whether every line has a price.</summary>
     public bool Complete => Unpriced.Count == 0;
 
     /// <summary>
     /// Prices a takeoff. Quantities are first rounded, half away from zero: m, m2, kg, L, h, d to 0.1, m3 to 0.01, t to
-    /// 0.001; nr, set and sum must be whole; a quantity above zero is at least one such place. Amounts are rounded to
-    /// the currency's minor unit, half away from zero, and the sum is that of the rounded amounts.
+    /// 0.001; nr, set, wk and sum must be whole; a quantity above zero is at least one such place. Amounts are rounded to
+    /// the currency's minor unit, half away from zero, and the sums are those of the rounded amounts.
     /// </summary>
     /// <param name="takeoff">The measured quantities.</param>
     /// <param name="book">The rates.</param>
@@ -50,8 +53,13 @@ public sealed record Bill(
             book.MinorDigits,
             lines,
             [.. lines.Where(line => line.Amount is null).Select(line => line.Quantity.Item).Distinct()],
-            lines.Sum(line => line.Amount ?? 0)
-        );
+            Sum(line => line.Quantity.Section != BillSection.General)
+        )
+        {
+            Preliminaries = Sum(line => line.Quantity.Section == BillSection.General),
+        };
+
+        decimal Sum(Func<BillLine, bool> isOfIt) => lines.Where(isOfIt).Sum(line => line.Amount ?? 0);
     }
 
     private static BillLine Price(QuantityLine line, int number, PriceBook book)
@@ -71,6 +79,7 @@ public sealed record Bill(
             line with
             {
                 Quantity = (double)quantity,
+                NetQuantity = line.NetQuantity == line.Quantity ? (double)quantity : line.NetQuantity,
             },
             rate?.Amount,
             rate is null ? null : Math.Round(quantity * rate.Amount, book.MinorDigits, MidpointRounding.AwayFromZero)

@@ -37,6 +37,9 @@ internal sealed record BillUnit(string Name, int DecimalsCount, bool Whole)
         return line.Quantity > 0 ? Math.Max(rounded, place) : rounded;
     }
 
+    /// <summary>Whether a line's unit is bought in whole numbers only.</summary>
+    public static bool IsWhole(QuantityLine line) => Of(line).Whole;
+
     private static BillUnit Of(QuantityLine line) =>
         Table.FirstOrDefault(unit => unit.Name == line.Unit)
         ?? throw new ArgumentException(

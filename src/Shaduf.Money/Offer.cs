@@ -2,9 +2,9 @@ using Shaduf.Working;
 
 namespace Shaduf.Money;
 
-/// <summary>What is added to the direct cost, each share on the running total before it.</summary>
-/// <param name="ContingencyShare">Contingency on direct cost, 0 to 1.</param>
-/// <param name="OverheadShare">Overhead on direct cost and contingency, 0 to 1.</param>
+/// <summary>What is added to the direct cost; overhead, profit and tax each on the running total before it.</summary>
+/// <param name="ContingencyShare">Contingency on direct cost alone, for named risks, 0 to 1.</param>
+/// <param name="OverheadShare">Overhead on direct cost, preliminaries and contingency, 0 to 1.</param>
 /// <param name="MarkupShare">Profit as mark-up on cost so far, not margin on price, 0 to 9; see <see cref="MarkUp"/>.</param>
 /// <param name="TaxShare">Tax on everything before it, 0 to 1.</param>
 public sealed record OfferTerms(double ContingencyShare, double OverheadShare, double MarkupShare, double TaxShare);
@@ -29,10 +29,13 @@ public sealed record Offer(
     IReadOnlyList<string> Unpriced
 )
 {
+    /// <summary>Section A of the bill: what the site costs whatever is built on it; beside the direct cost.</summary>
+    public decimal Preliminaries { get; init; }
+
     /// <summary>Whether every line of the bill has a price; an offer that is not complete must not go out.</summary>
     public bool Complete => Unpriced.Count == 0;
 
-    /// <summary>Builds the price up from a bill: contingency, overhead, profit, tax, each on the running total and rounded to the minor unit, half away from zero.</summary>
+    /// <summary>Builds the price up from a bill, each amount rounded to the minor unit, half away from zero.</summary>
     /// <param name="bill">The priced bill.</param>
     /// <param name="terms">The shares.</param>
     /// <returns>The offer; it carries on which items are not priced.</returns>
@@ -44,18 +47,18 @@ public sealed record Offer(
         Within.Require(terms.OverheadShare, 0, 1, "");
         Within.Require(terms.MarkupShare, 0, 9, "");
         Within.Require(terms.TaxShare, 0, 1, "");
-        var running = bill.Direct;
-        var contingency = Add(terms.ContingencyShare);
-        var overhead = Add(terms.OverheadShare);
-        var profit = Add(terms.MarkupShare);
-        var tax = Add(terms.TaxShare);
-        return new(bill.Direct, contingency, overhead, profit, tax, running, bill.Currency, bill.Unpriced);
-
-        decimal Add(double share)
+        decimal Of(decimal sum, double share) =>
+            Math.Round(sum * (decimal)share, bill.MinorDigits, MidpointRounding.AwayFromZero);
+        var contingency = Of(bill.Direct, terms.ContingencyShare);
+        var running = bill.Direct + bill.Preliminaries + contingency;
+        var overhead = Of(running, terms.OverheadShare);
+        running += overhead;
+        var profit = Of(running, terms.MarkupShare);
+        running += profit;
+        var tax = Of(running, terms.TaxShare);
+        return new(bill.Direct, contingency, overhead, profit, tax, running + tax, bill.Currency, bill.Unpriced)
         {
-            var amount = Math.Round(running * (decimal)share, bill.MinorDigits, MidpointRounding.AwayFromZero);
-            running += amount;
-            return amount;
-        }
+            Preliminaries = bill.Preliminaries,
+        };
     }
 }

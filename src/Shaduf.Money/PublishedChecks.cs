@@ -9,6 +9,22 @@ public static class PublishedChecks
     public static IReadOnlyList<PublishedCheck> All { get; } =
     [
         new("money/bill", "direct", row => (double)FiveLines(row).Direct),
+        new("money/unit-rate", "material", row => (double)OneSubtotal(row).Of(RateKind.Material)),
+        new("money/unit-rate", "labour", row => (double)OneSubtotal(row).Of(RateKind.Labour)),
+        new("money/unit-rate", "one-subtotal", row => (double)OneSubtotal(row).PerUnit),
+        new("money/unit-rate", "running-total", row => (double)Compounded(row).PerUnit),
+        new(
+            "money/instalment",
+            "instalment",
+            row => row["principalAmount"] * Instalment.PaidShare(row["interestShare"], (int)row["periodCount"])
+        ),
+        new(
+            "money/instalment",
+            "owed",
+            row =>
+                row["principalAmount"]
+                * Instalment.OwedShare(row["interestShare"], (int)row["periodCount"], (int)row["paidCount"])
+        ),
         Offered("overhead", offer => offer.Overhead),
         Offered("profit", offer => offer.Profit),
         Offered("tax", offer => offer.Tax),
@@ -33,6 +49,7 @@ public static class PublishedChecks
         ),
         new("money/life-cycle-cost", "solar", row => (double)SolarCost(row)[^1]),
         new("money/life-cycle-cost", "diesel", row => (double)DieselCost(row)[^1]),
+        new("money/life-cycle-cost", "pipeline", row => (double)PipelineCost(row)),
         new(
             "money/life-cycle-cost",
             "break-even",
@@ -55,6 +72,20 @@ public static class PublishedChecks
         decimal care,
         decimal renewal
     ) => LifeCycleCost.Cumulative(new(capital, care, 0, 0, [new(8, renewal), new(16, renewal)]), ratePerYear, 20);
+
+    // What is left at the end is a renewal that brings money.
+    private static decimal PipelineCost(PublishedCase row) =>
+        LifeCycleCost.Cumulative(
+            new(
+                (decimal)row["capitalAmount"],
+                (decimal)row["careAmount"],
+                0,
+                0,
+                [new((int)row["yearCount"], -(decimal)row["salvageAmount"])]
+            ),
+            row["ratePerYear"],
+            (int)row["yearCount"]
+        )[^1];
 
     private static IReadOnlyList<decimal> DieselCost(PublishedCase row)
     {
@@ -83,10 +114,47 @@ public static class PublishedChecks
             row =>
                 (double)take(
                     Offer.From(
-                        new("", 2, [], [], (decimal)row["directAmount"]),
+                        new("", 2, [], [], (decimal)row["directAmount"])
+                        {
+                            Preliminaries = row.Inputs.ContainsKey("preliminariesAmount")
+                                ? (decimal)row["preliminariesAmount"]
+                                : 0,
+                        },
                         new(row["contingencyShare"], row["overheadShare"], row["markupShare"], row["taxShare"])
                     )
                 )
+        );
+
+    private static UnitRate OneSubtotal(PublishedCase row)
+    {
+        RateLine Line(RateKind kind, string name, string quantity) =>
+            new(kind, name, (decimal)row[quantity], (decimal)row[$"{name}Amount"]);
+        return UnitRate.Of(
+            [
+                Line(RateKind.Material, "cement", "cementBags"),
+                Line(RateKind.Material, "sand", "sandM3"),
+                Line(RateKind.Material, "stone", "stoneM3"),
+                Line(RateKind.Labour, "mason", "masonDays"),
+                Line(RateKind.Labour, "labour", "labourDays"),
+            ],
+            1,
+            [new("water", 0.015), new("sundries", 0.03), new("overhead and profit", 0.15)],
+            ShareBase.Lines
+        );
+    }
+
+    private static UnitRate Compounded(PublishedCase row) =>
+        UnitRate.Of(
+            [
+                new(RateKind.Labour, "mate", 1, (decimal)row["mateAmount"]),
+                new(RateKind.Labour, "gang", 1, (decimal)row["gangAmount"]),
+            ],
+            (decimal)row["madeM3"],
+            [
+                new("water", row["waterShare"]),
+                new("tools", 0, (decimal)row["toolsAmount"]),
+                new("profit", row["profitShare"]),
+            ]
         );
 
     private static Bill FiveLines(PublishedCase row)

@@ -41,7 +41,7 @@ public enum BillSection
 /// <param name="Item">Key of the item in the price book.</param>
 /// <param name="Section">Section of the bill.</param>
 /// <param name="Description">What it is, in plain words.</param>
-/// <param name="Unit">Unit of the bill: m, m2, m3, kg, t, L, nr, set, h, d, sum.</param>
+/// <param name="Unit">Unit of the bill: m, m2, m3, kg, t, L, nr, set, h, d, wk, sum.</param>
 /// <param name="Quantity">Quantity in that unit, 0 to 1000000000.</param>
 /// <param name="Origin">Where the quantity comes from: mark list, drawing or formula.</param>
 public sealed record QuantityLine(
@@ -51,4 +51,11 @@ public sealed record QuantityLine(
     string Unit,
     double Quantity,
     string Origin
-);
+)
+{
+    /// <summary>What is needed as built, before waste and whole pieces; the quantity itself where nothing is lost.</summary>
+    public double NetQuantity { get; init; } = Quantity;
+
+    /// <summary>Share that is bought and not built in: offcuts, spill, and what whole pieces leave over.</summary>
+    public double WasteShare => NetQuantity > 0 ? (Quantity / NetQuantity) - 1 : 0;
+}

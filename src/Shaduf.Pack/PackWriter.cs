@@ -128,7 +128,6 @@ public static class PackWriter
     public static async Task<IReadOnlyList<(string Name, byte[] Bytes)>> FilesAsync(Design design, Stamp stamp)
     {
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        var programme = StationProgramme.Of(design, stamp.Dated);
         var sheets = DrawingSheets.Of(design, stamp);
         return
         [
@@ -136,7 +135,7 @@ public static class PackWriter
             (FileNames[1], Pdf(design, stamp, "station book", StationBook.Pages(design, stamp))),
             (FileNames[2], await QuantitiesBook.OfAsync(design, stamp)),
             (FileNames[3], utf8.GetBytes(YearCsv.Of(design, stamp))),
-            (FileNames[4], utf8.GetBytes(CalendarFile.Text(design, programme, stamp))),
+            (FileNames[4], utf8.GetBytes(CalendarFile.Text(design, stamp))),
             (FileNames[5], Pdf(design, stamp, "drawing sheets", [.. sheets.Select(sheet => sheet.Scene)])),
             .. sheets.Select(sheet => ($"sheet-{sheet.Name}.svg", utf8.GetBytes(SvgRenderer.Write(sheet.Scene)))),
             .. sheets.Select(sheet =>

@@ -29,9 +29,6 @@ public sealed record MonthPromise(
 /// <param name="Trace">The year run by hour.</param>
 /// <param name="Months">The promise by month, January first.</param>
 /// <param name="Works">Electrics, racks, footings, guard, taps.</param>
-/// <param name="Takeoff">Quantities.</param>
-/// <param name="Bill">Quantities priced.</param>
-/// <param name="Offer">The offer's total.</param>
 /// <param name="Findings">All findings, worst first.</param>
 /// <param name="Workings">Calculations written out.</param>
 /// <param name="Notes">What was chosen and why.</param>
@@ -47,14 +44,26 @@ public sealed record Design(
     YearTrace Trace,
     IReadOnlyList<MonthPromise> Months,
     Works Works,
-    Takeoff Takeoff,
-    Bill Bill,
-    Offer Offer,
     IReadOnlyList<Finding> Findings,
     IReadOnlyList<WorkingSheet> Workings,
     IReadOnlyList<ChoiceNote> Notes
 )
 {
+    /// <summary>What the office made of the takeoff.</summary>
+    public required Office Office { get; init; }
+
+    /// <summary>Quantities.</summary>
+    public Takeoff Takeoff => Office.Takeoff;
+
+    /// <summary>Quantities priced.</summary>
+    public Bill Bill => Office.Bill;
+
+    /// <summary>The offer's total.</summary>
+    public Offer Offer => Office.Offer;
+
+    /// <summary>When what is done.</summary>
+    public StationProgramme Programme => Office.Programme;
+
     /// <summary>The station in harder years; run once the works are designed.</summary>
     public Sensitivity Sensitivity { get; init; } = null!;
 

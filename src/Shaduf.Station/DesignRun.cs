@@ -47,9 +47,7 @@ public static class DesignRun
         progress?.Invoke("electrics, rack, ground");
         var works = WorksOf(ground, shaded, file.Prices);
         progress?.Invoke("takeoff and money");
-        var takeoff = Takeoff.Of(brief, choice, works, file.Prices);
-        var bill = Bill.Price(takeoff.Lines, file.Prices);
-        var offer = Offer.From(bill, new(survey["contingency"], survey["overhead"], survey["markup"], survey["tax"]));
+        var office = Office.Of(file, survey, works, Takeoff.Of(brief, choice, works, file.Prices));
         var design = new Design(
             file,
             survey,
@@ -65,19 +63,18 @@ public static class DesignRun
             trace,
             [.. Enumerable.Range(0, 12).Select(month => Month(month, year, sky))],
             works,
-            takeoff,
-            bill,
-            offer,
             [],
             [],
             [
                 .. sky.Notes,
                 .. source.Notes,
                 .. ChoiceNotes.Of(brief, sizing),
-                .. NotesOf(works),
-                .. shaded.Layout.Notes.Concat(works.PipeNotes),
+                .. NotesOf(works).Concat(shaded.Layout.Notes).Concat(works.PipeNotes),
             ]
-        );
+        )
+        {
+            Office = office,
+        };
         progress?.Invoke("harder years and the years to come");
         design = design with { Sensitivity = Sensitivity.Of(design), LifeCycle = LifeCycle.Of(design) };
         progress?.Invoke("energy ledger, other tilts");

@@ -64,6 +64,7 @@ internal static class BillTables
     public static IEnumerable<(string Name, decimal Amount)> OfferLines(Offer offer) =>
         [
             ("direct cost", offer.Direct),
+            ("preliminaries: section A", offer.Preliminaries),
             ("contingency", offer.Contingency),
             ("overhead", offer.Overhead),
             ("profit", offer.Profit),

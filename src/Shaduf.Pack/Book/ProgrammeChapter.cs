@@ -7,10 +7,11 @@ namespace Shaduf.Pack;
 internal static class ProgrammeChapter
 {
     /// <summary>The blocks of the chapter.</summary>
-    /// <param name="programme">The programme.</param>
+    /// <param name="design">The design.</param>
     /// <returns>The blocks in order.</returns>
-    public static IEnumerable<Block> Blocks(StationProgramme programme)
+    public static IEnumerable<Block> Blocks(Design design)
     {
+        var programme = design.Programme;
         var added = programme.Levelled.Added / programme.Site.DayWork;
         yield return new Heading(1, "Programme");
         yield return new Paragraph(

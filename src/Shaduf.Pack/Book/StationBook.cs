@@ -50,7 +50,7 @@ public static class StationBook
                 new ChapterBreak(),
                 .. BillTables.Quantities(design),
                 new ChapterBreak(),
-                .. ProgrammeChapter.Blocks(StationProgramme.Of(design, stamp.Dated)),
+                .. ProgrammeChapter.Blocks(design),
                 new ChapterBreak(),
                 .. BookTables.Findings(design),
                 new ChapterBreak(),

@@ -1,3 +1,4 @@
+using Shaduf.Money;
 using Shaduf.Station;
 using static System.FormattableString;
 
@@ -9,7 +10,8 @@ internal static class BillSheet
     /// <summary>Writes the sheet.</summary>
     /// <param name="sheet">The spreadsheet.</param>
     /// <param name="design">The design.</param>
-    public static async Task WriteAsync(Sheet sheet, Design design)
+    /// <returns>The row in which the total stands.</returns>
+    public static async Task<int> WriteAsync(Sheet sheet, Design design)
     {
         await sheet.StartAsync(
             "Quantities",
@@ -21,38 +23,49 @@ internal static class BillSheet
             ("quantity", 11),
             ("rate", 12),
             ("amount", 14),
+            ("net, as built", 11),
+            ("waste", 8),
             ("origin", 60)
         );
-        var digits = design.Bill.MinorDigits;
         var first = sheet.NextRow;
+        var afterFirst = first;
         foreach (var section in design.Bill.Lines.GroupBy(line => line.Quantity.Section))
         {
             await sheet.RowAsync(sheet.Bold($"{(char)section.Key}"), sheet.Bold(BillTables.SectionName(section.Key)));
             foreach (var line in section)
             {
-                var row = sheet.NextRow;
-                await sheet.RowAsync(
-                    new(line.Code),
-                    new(line.Quantity.Item),
-                    sheet.Text(line.Quantity.Description),
-                    new(line.Quantity.Unit),
-                    sheet.Number(line.Quantity.Quantity),
-                    sheet.Money(line.UnitRate),
-                    line.Amount is { } amount
-                        ? sheet.Computed(Invariant($"ROUND(E{row}*F{row},{digits})"), amount)
-                        : new("no rate"),
-                    sheet.Text(line.Quantity.Origin)
-                );
+                await LineAsync(sheet, line, design.Bill.MinorDigits);
             }
+
+            afterFirst = section.Key == BillSection.General ? sheet.NextRow : afterFirst;
         }
 
-        await TotalsAsync(sheet, design, first, digits);
+        return await TotalsAsync(sheet, design, (first, afterFirst));
     }
 
-    private static async Task TotalsAsync(Sheet sheet, Design design, int first, int digits)
+    private static async Task LineAsync(Sheet sheet, BillLine line, int digits)
     {
-        var (offer, survey) = (design.Offer, design.Survey);
-        var last = sheet.NextRow - 1;
+        var row = sheet.NextRow;
+        var quantity = line.Quantity;
+        await sheet.RowAsync(
+            new(line.Code),
+            new(quantity.Item),
+            sheet.Text(quantity.Description),
+            new(quantity.Unit),
+            sheet.Number(quantity.Quantity),
+            sheet.Rate(line.UnitRate),
+            line.Amount is { } amount
+                ? sheet.Computed(Invariant($"ROUND(E{row}*F{row},{digits})"), amount)
+                : new("no rate"),
+            sheet.Number(Math.Round(quantity.NetQuantity, 3)),
+            sheet.Percent(Math.Round(quantity.WasteShare, 4)),
+            sheet.Text(quantity.Origin)
+        );
+    }
+
+    private static async Task<int> TotalsAsync(Sheet sheet, Design design, (int First, int AfterGeneral) rows)
+    {
+        var (offer, survey, digits) = (design.Offer, design.Survey, design.Bill.MinorDigits);
         var direct = sheet.NextRow;
         async Task Row(string name, double? share, string formula, decimal value) =>
             await sheet.RowAsync(
@@ -64,10 +77,21 @@ internal static class BillSheet
                 share is { } given ? sheet.Percent(given) : new(""),
                 sheet.Computed(formula, value, isTotal: true)
             );
-        await Row("direct cost", null, Invariant($"SUM(G{first}:G{last})"), offer.Direct);
+        await Row("direct cost", null, Invariant($"SUM(G{rows.AfterGeneral}:G{direct - 1})"), offer.Direct);
+        await Row(
+            "preliminaries",
+            null,
+            Invariant($"SUM(G{rows.First}:G{rows.AfterGeneral - 1})"),
+            offer.Preliminaries
+        );
+        await Row(
+            "contingency",
+            survey["contingency"],
+            Invariant($"ROUND(G{direct}*F{direct + 2},{digits})"),
+            offer.Contingency
+        );
         (string Name, double Share, decimal Value)[] added =
         [
-            ("contingency", survey["contingency"], offer.Contingency),
             ("overhead", survey["overhead"], offer.Overhead),
             ("profit", survey["markup"], offer.Profit),
             ("tax", survey["tax"], offer.Tax),
@@ -84,5 +108,6 @@ internal static class BillSheet
             Invariant($"SUM(G{direct}:G{sheet.NextRow - 1})"),
             offer.Total
         );
+        return sheet.NextRow - 1;
     }
 }

@@ -13,17 +13,16 @@ public static class CalendarFile
 
     /// <summary>Writes the calendar.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="programme">Its programme.</param>
     /// <param name="stamp">What every document bears: the date and the brief's hash make the events' names.</param>
     /// <returns>The file's text, lines ended by CR LF.</returns>
-    public static string Text(Design design, StationProgramme programme, Stamp stamp)
+    public static string Text(Design design, Stamp stamp)
     {
         var text = new StringBuilder();
         void Line(string line) => text.Append(Folded(line)).Append("\r\n");
         Line("BEGIN:VCALENDAR");
         Line("VERSION:2.0");
         Line($"PRODID:-//Shaduf//{Escaped(stamp.ProgramVersion)}//EN");
-        foreach (var each in programme.Activities)
+        foreach (var each in design.Programme.Activities)
         {
             var name = each.Timing.Activity.Name;
             Line("BEGIN:VEVENT");

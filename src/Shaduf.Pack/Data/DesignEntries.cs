@@ -24,7 +24,7 @@ internal static class DesignEntries
             RackOf(design),
             GroundOf(design.Works.Footings),
             GuardEntry.Of(design.Works.Guard),
-            MoneyOf(design),
+            OfficeEntries.MoneyOf(design),
             [.. design.Bill.Lines.Select(QuantityOf)],
             [.. design.Sizing.Verdicts.Select(PumpOf)],
             [.. design.Findings.Select(FindingOf)],
@@ -39,7 +39,11 @@ internal static class DesignEntries
             WellEntry.Of(design),
             IntakeEntry.Of(design),
             StandEntry.Of(design)
-        );
+        )
+        {
+            Programme = OfficeEntries.ProgrammeOf(design.Programme),
+            Purchases = OfficeEntries.PurchasesOf(design),
+        };
 
     private static StampEntry StampOf(Stamp stamp) =>
         new(
@@ -132,7 +136,10 @@ internal static class DesignEntries
             line.UnitRate,
             line.Amount,
             line.Quantity.Origin
-        );
+        )
+        {
+            NetQuantity = R(line.Quantity.NetQuantity),
+        };
 
     private static PumpEntry PumpOf(PumpVerdict verdict) =>
         new(verdict.Pump.Name, verdict.Outcome, R(verdict.Cost), R(verdict.WorstShare));
@@ -191,22 +198,6 @@ internal static class DesignEntries
                 R(part.MassKg * count)
             )),
         ];
-
-    private static MoneyEntry MoneyOf(Design design)
-    {
-        var offer = design.Offer;
-        return new(
-            offer.Currency,
-            offer.Direct,
-            offer.Contingency,
-            offer.Overhead,
-            offer.Profit,
-            offer.Tax,
-            offer.Total,
-            offer.Complete,
-            offer.Unpriced
-        );
-    }
 
     // Four decimals: below any meaning, above the last bits in which machines may differ.
     internal static double R(double value) => Math.Round(value, 4, MidpointRounding.AwayFromZero);

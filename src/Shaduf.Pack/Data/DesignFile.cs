@@ -56,7 +56,14 @@ public sealed record DesignFile(
     WellEntry? Well,
     IntakeEntry? Intake,
     StandEntry? Stand
-);
+)
+{
+    /// <summary>When what is done.</summary>
+    public required ProgrammeEntry Programme { get; init; }
+
+    /// <summary>What is bought from whom, in the sizes that are sold.</summary>
+    public required IReadOnlyList<PurchaseEntry> Purchases { get; init; }
+}
 
 /// <summary>Status, revision, hash, version, date.</summary>
 public sealed record StampEntry(string Status, string Revision, string BriefHash, string ProgramVersion, string Dated);
@@ -236,31 +243,6 @@ public sealed record GroundEntry(
     /// <summary>Size of one footing across the row [mm]; sideMm is that along the row.</summary>
     public required double AcrossMm { get; init; }
 }
-
-/// <summary>The offer.</summary>
-public sealed record MoneyEntry(
-    string Currency,
-    decimal Direct,
-    decimal Contingency,
-    decimal Overhead,
-    decimal Profit,
-    decimal Tax,
-    decimal Total,
-    bool IsComplete,
-    IReadOnlyList<string> Unpriced
-);
-
-/// <summary>A line of the bill.</summary>
-public sealed record QuantityEntry(
-    string Code,
-    string Item,
-    string Description,
-    string Unit,
-    double Quantity,
-    decimal? Rate,
-    decimal? Amount,
-    string Origin
-);
 
 /// <summary>What became of a pump card.</summary>
 public sealed record PumpEntry(string Pump, string Outcome, double? Cost, double? WorstMetShare);

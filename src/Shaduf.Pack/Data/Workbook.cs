@@ -11,6 +11,7 @@ internal sealed record CellStyles(
     StyleId Number,
     StyleId Money,
     StyleId Percent,
+    StyleId Rate,
     StyleId Total,
     StyleId Wrap
 )
@@ -30,6 +31,7 @@ internal sealed record CellStyles(
             book.AddStyle(new Style { Format = NumberFormat.Custom("#,##0.##") }),
             book.AddStyle(new Style { Format = NumberFormat.Custom("#,##0.00") }),
             book.AddStyle(new Style { Format = NumberFormat.Custom("0.0%") }),
+            book.AddStyle(new Style { Format = NumberFormat.Custom("#,##0.00##") }),
             book.AddStyle(new Style { Format = NumberFormat.Custom("#,##0.00"), Font = { Bold = true } }),
             book.AddStyle(new Style { Alignment = { WrapText = true } })
         );
@@ -78,6 +80,9 @@ internal sealed class Sheet(Spreadsheet book, CellStyles styles, Stamp stamp)
 
     /// <summary>An amount of money.</summary>
     public Cell Money(decimal? value) => new(value, styles.Money);
+
+    /// <summary>A rate, with the decimals that it needs.</summary>
+    public Cell Rate(decimal? value) => new(value, styles.Rate);
 
     /// <summary>A share.</summary>
     public Cell Percent(double value) => new(value, styles.Percent);

@@ -125,6 +125,9 @@ public sealed record MoneyBrief(
     /// <summary>What the cost over the years is reckoned with.</summary>
     public required LifeBrief Life { get; init; }
 
+    /// <summary>How the price is paid, and how long it stands.</summary>
+    public required PaymentBrief Payment { get; init; }
+
     /// <summary>Road from the yard to the site, one way [km]; not priced when unknown.</summary>
     public double TransportKm => GivenTransportKm ?? Assumption.DefaultOf("transport");
 }

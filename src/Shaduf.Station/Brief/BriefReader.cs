@@ -1,3 +1,4 @@
+using Shaduf.Money;
 using Shaduf.Water;
 using static System.FormattableString;
 
@@ -161,16 +162,38 @@ internal static class BriefReader
         var money = new MoneyBrief(
             fields?.Known("contingency", Measure.Share, 0, 0.5, "For named risks, on the direct cost."),
             fields?.Known("overhead", Measure.Share, 0, 0.6, "Office and yard, on cost."),
-            fields?.Known("markup", Measure.Share, 0, 1, "Profit as a mark-up on cost."),
+            Profit(fields),
             fields?.Known("tax", Measure.Share, 0, 0.4, "Tax on the offer."),
             fields?.OptionalNumber("budget", 0, 1e12, "What the client can pay, in the price book's currency."),
             fields?.Known("transport", Measure.LengthM, 0, 3_000_000, "Road from the yard to the site, one way.") / 1000
         )
         {
             Life = LifeBrief.Read(fields?.OptionalMap("life", "What the cost over the years is reckoned with.")),
+            Payment = PaymentBrief.Read(
+                fields?.OptionalMap("payment", "How the price is paid, and how long it stands.")
+            ),
         };
         fields?.Done();
         return money;
+    }
+
+    // Mark-up on cost, or margin on price: the two are one profit told in two ways.
+    private static double? Profit(FieldMap? fields)
+    {
+        var markup = fields?.Known("markup", Measure.Share, 0, 1, "Profit as a mark-up on cost.");
+        var margin = fields?.Known(
+            "margin",
+            Measure.Share,
+            0,
+            0.5,
+            "Profit as a margin on the price, in place of markup."
+        );
+        if (markup is not null && margin is not null)
+        {
+            fields!.Complain("margin", "stands beside markup", "profit told once, as one of the two, is accepted");
+        }
+
+        return markup ?? (margin is { } share ? MarkUp.Share(share) : null);
     }
 
     internal static string? Name(FieldMap? fields, string name, string about) =>

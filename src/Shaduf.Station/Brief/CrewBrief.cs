@@ -26,6 +26,9 @@ public sealed record CrewBrief(double? TruckBedM, bool? HasPowerOnSite)
     /// <summary>Days of each month on which rain stops earth work and paint [d], January first.</summary>
     public IReadOnlyList<double> RainDays { get; init; } = new double[12];
 
+    /// <summary>Whether heat above 35 °C or thin air slows all work; null to tell by height and months.</summary>
+    public bool? HasHardship { get; init; }
+
     /// <summary>Days until steel is in the yard [d]; null when unknown.</summary>
     public double? SteelWaitDays { get; init; }
 

@@ -42,8 +42,11 @@ internal static class CrewReader
                 365,
                 "Time until modules, drive, pump and tank are there."
             ),
-            RainDays = Rain(
-                fields.OptionalMap("rainDays", "Days of each month on which rain stops earth work and paint.")
+            RainDays = LostDays(fields),
+            HasHardship = fields.OptionalOneOf(
+                "hardship",
+                BriefReader.YesNo,
+                "Whether heat or thin air slows all work; left out: above 2500 m, or in months with noons above 35 degC."
             ),
             Feasts = [.. fields.Items("feasts", 0, 60, "Dates without work.", Feast).SelectMany(days => days)],
         };
@@ -59,6 +62,22 @@ internal static class CrewReader
             "Days of the week without work; left out: sunday."
         );
         return Rests[given ?? 0].Days;
+    }
+
+    private static IReadOnlyList<double> LostDays(FieldMap fields)
+    {
+        var lost = fields.OptionalMap("rainDays", "Days of each month on which rain stops earth work and paint.");
+        var heavy = fields.OptionalMap(
+            "heavyRainDays",
+            "Days of each month with more than 10 mm of rain: half of them are lost."
+        );
+        if (lost is not null && heavy is not null && fields.AreSound("rainDays", "heavyRainDays"))
+        {
+            fields.Complain("heavyRainDays", "stands beside rainDays", "one of the two is accepted");
+        }
+
+        var read = (Lost: Rain(lost), Heavy: Rain(heavy));
+        return lost is null ? [.. read.Heavy.Select(days => days * Programme.RainDays.LostShare)] : read.Lost;
     }
 
     private static double[] Rain(FieldMap? fields)

@@ -14,6 +14,9 @@ namespace Shaduf.Station;
 /// </param>
 public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices, string Hash)
 {
+    /// <summary>Date of the documents: the brief's, else the day on which it was read.</summary>
+    public DateOnly Dated { get; init; } = Brief.Head.Issued ?? DateOnly.FromDateTime(DateTime.Today);
+
     /// <summary>Folder of the cards that come with the program.</summary>
     public static string ShippedCards { get; } = Path.Combine(AppContext.BaseDirectory, "cards");
 

@@ -3,11 +3,11 @@ using Shaduf.Money;
 
 namespace Shaduf.Station;
 
-/// <summary>Reads a price book: one currency, a date, and a rate with its unit for each item.</summary>
+/// <summary>Reads a price book: one currency, a date, and a rate with its unit for each item. YAML, CSV or XLSX.</summary>
 internal static class PriceBookReader
 {
     private static IReadOnlyList<(string Word, string Unit)> Units { get; } =
-    [.. new[] { "nr", "m", "m2", "m3", "kg", "t", "L", "h", "d", "set", "sum" }.Select(unit => (unit, unit))];
+    [.. new[] { "nr", "m", "m2", "m3", "kg", "t", "L", "h", "d", "wk", "set", "sum" }.Select(unit => (unit, unit))];
 
     /// <summary>Reads a price book's file.</summary>
     /// <param name="path">Its path.</param>
@@ -18,11 +18,17 @@ internal static class PriceBookReader
     public static PriceBook ReadFile(string path, string shownAs, CardShelf? shelf)
     {
         var log = new FieldLog(shownAs);
-        var fields = FieldMap.Reading(YamlFile.Read(path, log).Top, log);
-        var book = Read(fields);
+        var top = Path.GetExtension(path).ToUpperInvariant() switch
+        {
+            ".CSV" => PriceTable.OfCsv(path, log),
+            ".XLSX" => PriceTable.OfSpreadsheet(path, log),
+            _ => YamlFile.Read(path, log).Top,
+        };
+        var fields = FieldMap.Reading(top, log);
+        var (book, given) = ReadAll(fields);
         if (shelf is not null && fields.AreSound("rates"))
         {
-            PriceItems.Check(fields, book, shelf);
+            PriceItems.Check(fields, given, shelf);
         }
 
         log.ThrowIfAny();
@@ -32,29 +38,61 @@ internal static class PriceBookReader
     /// <summary>Reads the fields of a price book.</summary>
     /// <param name="top">The top mapping.</param>
     /// <returns>The price book.</returns>
-    public static PriceBook Read(FieldMap top)
+    public static PriceBook Read(FieldMap top) => ReadAll(top).Book;
+
+    private static (PriceBook Book, IReadOnlyList<GivenRate> Given) ReadAll(FieldMap top)
     {
         var name = top.Text("name", "Name of the price book.");
         var currency = top.Text("currency", "Currency, as printed.", 12);
         var digits = top.Count("minorDigits", 0, 4, "Decimals of the currency.");
         var date = top.OptionalDate("date", "Date of the rates, as 2026-03-01.");
-        var rates = top.Items("rates", 1, 2000, "The rates.", ReadRate);
-        RefuseDoubles(top, rates);
+        var exchanges = top.Items(
+            "exchange",
+            0,
+            20,
+            "What one unit of another currency is worth in the book's: no rate in that currency is taken without it.",
+            ReadExchange
+        );
+        var rates = top.Items("rates", 1, 2000, "The rates.", fields => RateReader.Read(fields, Units));
         top.Done();
-        return new(
+        RefuseDoubles(top, rates);
+        var settled = top.AreSound("rates", "exchange", "currency")
+            ? RateBuilder.Of(top, rates, currency, exchanges)
+            : [];
+        var book = new PriceBook(
             name,
             currency,
             digits,
             date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "undated",
-            rates.DistinctBy(rate => rate.Item).ToDictionary(rate => rate.Item)
+            settled.DistinctBy(rate => rate.Item).ToDictionary(rate => rate.Item)
         );
+        return (book, rates);
     }
 
     /// <summary>The published schema of a price book.</summary>
     /// <returns>JSON Schema, draft 2020-12, indented.</returns>
     public static string Schema() => SchemaText.Of("price book", "A Shaduf price book.", fields => Read(fields));
 
-    private static void RefuseDoubles(FieldMap top, IReadOnlyList<Rate> rates)
+    private static Exchange ReadExchange(FieldMap fields)
+    {
+        var exchange = new Exchange(
+            fields.Text("currency", "The other currency.", 12),
+            (decimal)fields.Number("rate", 1e-6, 1e9, "What one unit of it is worth in the book's currency."),
+            fields
+                .OptionalDate("date", "The day on which it was worth that.")
+                ?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+                ?? ""
+        );
+        if (fields.AreSound("date") && exchange.Date.Length == 0)
+        {
+            fields.Complain("date", "the exchange has no date", "'date: 2026-03-01' is needed");
+        }
+
+        fields.Done();
+        return exchange;
+    }
+
+    private static void RefuseDoubles(FieldMap top, IReadOnlyList<GivenRate> rates)
     {
         var items = new HashSet<string>();
         foreach (var (i, rate) in rates.Index())
@@ -68,19 +106,5 @@ internal static class PriceBookReader
                 );
             }
         }
-    }
-
-    private static Rate ReadRate(FieldMap fields)
-    {
-        var rate = new Rate(
-            fields.Text("item", "Name of the item: a card's name, or one of the general items.", 40),
-            Units[
-                fields.OneOf("unit", [.. Units.Select((unit, i) => (unit.Word, i))], "Unit that the rate is for.")
-            ].Unit,
-            (decimal)fields.Number("rate", 0, 1e9, "Rate in the book's currency."),
-            fields.OptionalText("remark", "Supplier, place, or what is included.", 120) ?? ""
-        );
-        fields.Done();
-        return rate;
     }
 }

@@ -20,9 +20,9 @@ internal static class PriceItems
         };
 
     /// <summary>Notes each rate whose unit is not the one that its item is measured in.</summary>
-    public static void Check(FieldMap book, PriceBook prices, CardShelf shelf)
+    public static void Check(FieldMap book, IReadOnlyList<GivenRate> given, CardShelf shelf)
     {
-        foreach (var (i, rate) in prices.Rates.Values.Index())
+        foreach (var (i, rate) in given.Index())
         {
             if (UnitOf(rate.Item, shelf) is { } unit && unit != rate.Unit)
             {

@@ -95,7 +95,7 @@ public sealed record LifeCycle(
 
     private static CostPlan SolarPlan(Design design, int years) =>
         new(
-            design.Bill.Direct,
+            design.Bill.Direct + design.Bill.Preliminaries,
             (decimal)design.Survey["solar-care"] * SolarPart(design),
             0,
             0,
@@ -116,7 +116,7 @@ public sealed record LifeCycle(
             .Every(LifeYears(DieselSet.OverhaulH), years, price * DieselSet.OverhaulPart)
             .Where(overhaul => newSets.All(bought => bought.Year != overhaul.Year));
         return new(
-            design.Bill.Direct - SolarPart(design) + price + Rate(design, HouseItem),
+            design.Bill.Direct + design.Bill.Preliminaries - SolarPart(design) + price + Rate(design, HouseItem),
             Rate(design, ServiceItem) * (decimal)(set.HoursPerYear / DieselSet.ServiceH),
             Rate(design, FuelItem) * (decimal)set.FuelLPerYear,
             survey["fuel-rise"],

@@ -42,6 +42,7 @@ internal static class MoneyFindings
                 : held;
         }
 
+        yield return Cash(design);
         yield return OverTheYears(design.LifeCycle);
         var passedOver = Unpriced(design).ToList();
         if (passedOver.Count > 0)
@@ -68,6 +69,25 @@ internal static class MoneyFindings
             0,
             "cards",
             ""
+        );
+    }
+
+    private static Finding Cash(Design design)
+    {
+        var lowest = design.Office.Cash.Lowest;
+        var own = (double)-(lowest?.Balance ?? 0);
+        return new(
+            "money/cash",
+            own > 0 ? FindingStatus.Look : FindingStatus.Holds,
+            own > 0
+                ? Invariant(
+                    $"most of the builder's own money in the work, on {lowest!.Day:d MMMM yyyy}: have it, or agree on earlier stages"
+                )
+                : "the client's stages always pay ahead of the work: most of the builder's own money in it",
+            Math.Max(own, 0),
+            0,
+            design.Offer.Currency,
+            "costs spread over their activities, stages of the offer; tax is passed on as it comes in"
         );
     }
 

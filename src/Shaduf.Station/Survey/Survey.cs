@@ -173,6 +173,9 @@ public sealed record Survey
             ("markup", money.MarkupShare),
             ("tax", money.TaxShare),
             ("transport", money.GivenTransportKm),
+            ("retention", money.Payment.RetentionShare),
+            ("defects", money.Payment.DefectsDays),
+            ("validity", money.Payment.ValidityDays),
             .. LifeFigures(money.Life),
         ];
 

@@ -36,6 +36,7 @@ public sealed class BillTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
         (string Name, string Field)[] additions =
         [
             ("direct cost", "direct"),
+            ("preliminaries", "preliminaries"),
             ("contingency", "contingency"),
             ("overhead", "overhead"),
             ("profit", "profit"),

@@ -11,7 +11,7 @@ public sealed class CalendarFileTests(ExamplePacks packs) : IClassFixture<Exampl
     public void Every_activity_is_read_back_with_its_days(string name)
     {
         var pack = packs[name];
-        var programme = StationProgramme.Of(pack.Design, pack.Stamp.Dated);
+        var programme = pack.Design.Programme;
         var calendar = Ical.Net.Calendar.Load(Encoding.UTF8.GetString(pack.Files["programme.ics"]))!;
         Assert.Equal(programme.Activities.Count, calendar.Events.Count);
         foreach (var (planned, read) in programme.Activities.Zip(calendar.Events))
@@ -35,7 +35,7 @@ public sealed class CalendarFileTests(ExamplePacks packs) : IClassFixture<Exampl
         {
             File = pack.Design.File with { Brief = pack.Design.Brief with { Head = head } },
         };
-        var text = CalendarFile.Text(design, StationProgramme.Of(design, pack.Stamp.Dated), pack.Stamp);
+        var text = CalendarFile.Text(design, pack.Stamp);
         Assert.All(text.Split("\r\n"), line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 0, 75));
         var read = Ical.Net.Calendar.Load(text)!.Events.First().Summary!;
         Assert.StartsWith(head.Name, read, StringComparison.Ordinal);

@@ -267,7 +267,7 @@ public sealed class CardErrorTests
     [InlineData(
         "  - { item: sand, unit: m3, rate: 310, remark: at the site }",
         "  - { item: sand, unit: m3, rate: -310 }",
-        "prices.yaml:85:35: rates[79].rate: -310 is out of range; 0 to 1000000000 is accepted"
+        "prices.yaml:85:35: rates[79].rate: -310 is out of range; 0 to 1000000000, or 'unknown' is accepted"
     )]
     [InlineData(
         "  - { item: stone, unit: m3,",
@@ -292,7 +292,7 @@ public sealed class CardErrorTests
     [InlineData(
         "rate: 8600",
         "rate: 8600 USD",
-        "prices.yaml:10:40: rates[4].rate: 'USD' is not a unit of number here; 0 to 1000000000 is accepted"
+        "prices.yaml:10:40: rates[4].rate: 'USD' is not a unit of number here; 0 to 1000000000, or 'unknown' is accepted"
     )]
     [InlineData(
         "minorDigits: 2",

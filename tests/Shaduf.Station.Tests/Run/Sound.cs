@@ -24,7 +24,10 @@ internal static class Sound
             month => Xunit.Assert.InRange(month.SupplyM3PerDay, 0, month.DemandM3PerDay + 1e-9)
         );
         Xunit.Assert.Equal(design.Choice.ModuleCount, design.Choice.Grid.ModuleCount);
-        Xunit.Assert.Equal(design.Bill.Direct, design.Bill.Lines.Sum(line => line.Amount ?? 0));
+        Xunit.Assert.Equal(
+            design.Bill.Direct + design.Bill.Preliminaries,
+            design.Bill.Lines.Sum(line => line.Amount ?? 0)
+        );
         Xunit.Assert.True(design.Offer.Total >= design.Offer.Direct);
         Xunit.Assert.All(
             design.Works.Rack.Steel.Parts,

@@ -24,7 +24,7 @@ public sealed class LifeCycleTests
     {
         var life = s_design.LifeCycle;
         Assert.Empty(life.Unpriced);
-        Assert.Equal(s_design.Bill.Direct, life.Solar.Plan.Capital);
+        Assert.Equal(s_design.Bill.Direct + s_design.Bill.Preliminaries, life.Solar.Plan.Capital);
         var solarOnly = s_design
             .Bill.Lines.Where(line =>
                 "DEFGH".Contains((char)line.Quantity.Section, StringComparison.Ordinal)

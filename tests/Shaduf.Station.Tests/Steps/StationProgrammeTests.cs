@@ -14,7 +14,7 @@ public sealed class StationProgrammeTests
     public void All_labour_of_the_bill_is_planned_once(string name)
     {
         var design = Examples.DesignOf(name);
-        var planned = StationProgramme.Of(design, s_issued).Activities.Sum(each => each.ManDays);
+        var planned = design.Programme.Activities.Sum(each => each.ManDays);
         var billed = design.Takeoff.Lines.Where(line => line.Item == "labour-day").Sum(line => line.Quantity);
         Assert.Equal(billed, planned, 1e-9 * billed);
     }
@@ -25,7 +25,7 @@ public sealed class StationProgrammeTests
     [MemberData(nameof(Names))]
     public void Lags_are_kept_and_nobody_works_twice(string name)
     {
-        var programme = StationProgramme.Of(Examples.DesignOf(name), s_issued);
+        var programme = Examples.DesignOf(name).Programme;
         var network = programme.Path.Network;
         var places = network
             .Activities.Zip(programme.Levelled.Places)
@@ -50,11 +50,8 @@ public sealed class StationProgrammeTests
             Feasts = [new(2026, 4, 2), new(2026, 4, 4)],
             RainDays = [.. Enumerable.Repeat(10.0, 12)],
         };
-        var design = usual with
-        {
-            File = file with { Brief = file.Brief with { Rack = file.Brief.Rack with { Crew = crew } } },
-        };
-        var programme = StationProgramme.Of(design, s_issued);
+        var brief = file.Brief with { Rack = file.Brief.Rack with { Crew = crew } };
+        var programme = StationProgramme.Of((brief, usual.Survey), usual.Works, usual.Takeoff.Lines, s_issued);
         Assert.Equal(new DateTime(2026, 4, 1), programme.Start);
         Assert.False(programme.Site.IsWorked(new(2026, 4, 2)));
         Assert.False(programme.Site.IsWorked(new(2026, 4, 3)));
@@ -70,25 +67,44 @@ public sealed class StationProgrammeTests
         var design = DesignRun.Run(SmallDesign.File());
         DateTime With(int people) =>
             StationProgramme
-                .Of(
-                    design with
-                    {
-                        Survey = design.Survey with
-                        {
-                            Figures = new Dictionary<string, double>(design.Survey.Figures)
-                            {
-                                ["crew-people"] = people,
-                            },
-                        },
-                    },
-                    s_issued
-                )
+                .Of((design.Brief, Settled(design, people)), design.Works, design.Takeoff.Lines, s_issued)
                 .Finish;
         Assert.True(With(1) > With(3));
         Assert.True(With(3) >= With(20));
     }
 
+    private static Survey Settled(Design design, int people) =>
+        design.Survey with
+        {
+            Figures = new Dictionary<string, double>(design.Survey.Figures) { ["crew-people"] = people },
+        };
+
+    [Fact]
+    public void Heat_slows_work_and_half_of_the_heavy_rain_stops_it()
+    {
+        var design = DesignRun.Run(SmallDesign.File());
+        var crew = design.Brief.Rack.Crew;
+        StationProgramme With(CrewBrief other) =>
+            StationProgramme.Of(
+                (design.Brief with { Rack = design.Brief.Rack with { Crew = other } }, design.Survey),
+                design.Works,
+                design.Takeoff.Lines,
+                s_issued
+            );
+        double DaysOf(StationProgramme programme) =>
+            programme
+                .Activities.Where(each => each.ManDays > 0)
+                .Sum(each => each.Timing.Activity.Work / programme.Site.DayWork);
+        var (cool, hot) = (With(crew with { HasHardship = false }), With(crew with { HasHardship = true }));
+        Assert.True(DaysOf(hot) > DaysOf(cool));
+        Assert.Contains(hot.Activities, each => each.Basis.Contains("x 1.2 for heat", StringComparison.Ordinal));
+        using var scratch = new Scratch();
+        var brief = scratch.Read(Specimen.Brief.TrimEnd() + "\n\ncrew: { heavyRainDays: { jan: 8 } }\n").Brief;
+        Assert.Equal(4, brief.Rack.Crew.RainDays[0]);
+    }
+
     [Theory]
+    [InlineData("rainDays: { jan: 4 }, heavyRainDays: { jan: 8 }", "crew.heavyRainDays")]
     [InlineData("people: 0", "crew.people")]
     [InlineData("hours: 30 h", "crew.hours")]
     [InlineData("start: tomorrow", "crew.start")]

@@ -34,7 +34,11 @@ public sealed class TakeoffTests
     [Fact]
     public void The_bill_is_the_sum_of_its_lines_and_the_offer_builds_on_it()
     {
-        Assert.Equal(s_design.Bill.Lines.Sum(line => line.Amount ?? 0), s_design.Bill.Direct);
+        Assert.Equal(
+            s_design.Bill.Lines.Sum(line => line.Amount ?? 0),
+            s_design.Bill.Direct + s_design.Bill.Preliminaries
+        );
+        Assert.All(s_design.Bill.Lines, line => Assert.InRange(line.Quantity.WasteShare, -1e-2, 200));
         Assert.All(s_design.Bill.Lines.Where(line => line.UnitRate is null), line => Assert.Null(line.Amount));
         Assert.Equal(s_design.Bill.Lines.All(line => line.UnitRate is not null), s_design.Offer.Complete);
         Assert.All(
@@ -50,7 +54,10 @@ public sealed class TakeoffTests
                 )
         );
         var offer = s_design.Offer;
-        Assert.Equal(offer.Direct + offer.Contingency + offer.Overhead + offer.Profit + offer.Tax, offer.Total);
+        Assert.Equal(
+            offer.Direct + offer.Preliminaries + offer.Contingency + offer.Overhead + offer.Profit + offer.Tax,
+            offer.Total
+        );
     }
 
     public static TheoryData<string> Examples => [.. Tests.Examples.Names, ""];

@@ -132,7 +132,10 @@ public sealed record TankFull(
                     "m",
                     CableM,
                     Invariant($"length of the main + {SlackShare * 100:0} %")
-                ),
+                ) with
+                {
+                    NetQuantity = CableM / (1 + SlackShare),
+                },
                 Line("signal-arrester", "surge arrester with earth for the signal cable", "nr", 2, "both ends"),
                 Line("stop-relay", "isolating relay between float switch and drive", "nr", 1, "one drive"),
             ]

@@ -1,3 +1,4 @@
+using Shaduf.Money;
 using Shaduf.Programme;
 using Shaduf.Working;
 using static System.FormattableString;
@@ -49,6 +50,12 @@ public sealed record StationProgramme(
     /// <summary>When all is done.</summary>
     public DateTime Finish => Levelled.Finish;
 
+    /// <summary>When an activity takes place with the people there are, also one that this station does not have.</summary>
+    /// <param name="key">Its key.</param>
+    /// <returns>Start and finish.</returns>
+    public Placed PlaceOf(string key) =>
+        Levelled.Places[Path.Network.Activities.Index().Single(each => each.Item.Key == key).Index];
+
     /// <summary>How many people are at work, from each instant on.</summary>
     public IReadOnlyList<(DateTime From, int Count)> Histogram => Levelled.Histogram(Path.Network, Hands);
 
@@ -56,14 +63,28 @@ public sealed record StationProgramme(
     public static IReadOnlyList<string> UncountedLabour { get; } =
     [.. Labour.Ids.Except(s_activities.SelectMany(LabourOf), StringComparer.Ordinal)];
 
-    /// <summary>Plans the works of a design.</summary>
-    /// <param name="design">The design.</param>
+    /// <summary>The activity that takes the labour of a row of the table of labour.</summary>
+    /// <param name="labour">The row.</param>
+    /// <returns>Key of the activity.</returns>
+    public static string ActivityOf(string labour) =>
+        s_activities.Single(row => LabourOf(row).Contains(labour, StringComparer.Ordinal))["key"];
+
+    /// <summary>Plans the works.</summary>
+    /// <param name="ground">The brief, and what is settled of it.</param>
+    /// <param name="works">The works.</param>
+    /// <param name="lines">What was taken off.</param>
     /// <param name="issued">Date of the documents, where the brief does not say when work may begin.</param>
     /// <returns>The programme.</returns>
     /// <exception cref="ProgrammeException">The calendar has no day to work on.</exception>
-    public static StationProgramme Of(Design design, DateOnly issued)
+    public static StationProgramme Of(
+        (Brief Brief, Survey Survey) ground,
+        Works works,
+        IReadOnlyList<QuantityLine> lines,
+        DateOnly issued
+    )
     {
-        var (crew, survey) = (design.Brief.Rack.Crew, design.Survey);
+        var (brief, survey) = ground;
+        var crew = brief.Rack.Crew;
         var people = (int)survey["crew-people"];
         var start = (crew.Start ?? issued.AddDays(LeadDays)).ToDateTime(TimeOnly.MinValue);
         var site = new WorkCalendar(
@@ -74,9 +95,14 @@ public sealed record StationProgramme(
         );
         var first = DateOnly.FromDateTime(start);
         var open = site.Without(RainDays.Of(first, first.AddYears(2), crew.RainDays));
-        var days = ManDays(design.Takeoff);
+        var factor = Hardship.FactorOf(brief);
+        var gang = new Gang(ManDays(lines), people, survey["work-hours"], factor);
         var planned = s_activities
-            .Select(row => Plan(row, days, design, people, row["calendar"] == "open" ? open : site))
+            .Select(row =>
+                row["calendar"] == "always"
+                    ? Wait(row, survey, works)
+                    : Plan(row, gang, row["calendar"] == "open" ? open : site)
+            )
             .ToList();
         var network = Network.Of(
             [.. planned.Select(each => each.Activity)],
@@ -109,52 +135,55 @@ public sealed record StationProgramme(
             .OrderBy(each => each.Place.Start)
             .ThenBy(each => each.Place.Finish);
 
-    private static (Activity Activity, double ManDays, string Basis) Plan(
-        CsvRow row,
-        IReadOnlyDictionary<string, double> manDays,
-        Design design,
-        int people,
-        WorkCalendar calendar
-    )
+    private static (Activity Activity, double ManDays, string Basis) Wait(CsvRow row, Survey survey, Works works)
     {
-        var (key, name, survey) = (row["key"], row["name"], design.Survey);
-        if (row["calendar"] == "always")
+        var wait = row["key"] switch
         {
-            var wait = key switch
-            {
-                "steel" => survey["steel-wait"],
-                "goods" => survey["goods-wait"],
-                "cure" when design.Works.Rack.Form.Lines == 1 => OneLineCureDays,
-                _ => row.Number("days"),
-            };
-            return (
-                new(key, name, TimeSpan.FromDays(wait), WorkCalendar.Always),
-                0,
-                Invariant($"{wait:0.#} days, running day and night")
-            );
-        }
+            "steel" => survey["steel-wait"],
+            "goods" => survey["goods-wait"],
+            "cure" when works.Rack.Form.Lines == 1 => OneLineCureDays,
+            _ => row.Number("days"),
+        };
+        return (
+            new(row["key"], row["name"], TimeSpan.FromDays(wait), WorkCalendar.Always),
+            0,
+            Invariant($"{wait:0.#} days, running day and night")
+        );
+    }
 
-        var gang = Math.Max(1, Math.Min((int)row.Number("gang"), people));
-        var needed = LabourOf(row).Sum(id => manDays.GetValueOrDefault(id));
-        var days = needed > 0 ? Duration.Days(needed * ManDayH / survey["work-hours"], 1, gang) : row.Number("days");
+    private static (Activity Activity, double ManDays, string Basis) Plan(CsvRow row, Gang gang, WorkCalendar calendar)
+    {
+        var hands = Math.Max(1, Math.Min((int)row.Number("gang"), gang.PeopleCount));
+        var needed = LabourOf(row).Sum(id => gang.ManDays.GetValueOrDefault(id));
+        var days =
+            needed > 0 ? Duration.Days(needed * ManDayH / gang.HoursADay, 1, hands, gang.Factor) : row.Number("days");
+        var hardship = gang.Factor > 1 ? Invariant($", x {gang.Factor:0.0} for heat or thin air") : "";
         var isWork = days > 0;
         return (
-            new(key, name, days * calendar.DayWork, calendar)
+            new(row["key"], row["name"], days * calendar.DayWork, calendar)
             {
-                Crew = isWork ? new Dictionary<string, int> { [Hands] = gang } : [],
+                Crew = isWork ? new Dictionary<string, int> { [Hands] = hands } : [],
             },
             needed,
             !isWork ? ""
-            : needed > 0 ? Invariant($"{needed:0.0} man-days by {gang}")
+            : needed > 0 ? Invariant($"{needed:0.0} man-days by {hands}{hardship}")
             : Invariant($"{days:0.#} days, common practice, no source")
         );
     }
 
-    private static Dictionary<string, double> ManDays(Takeoff takeoff) =>
-        takeoff
-            .Lines.Where(line => line.Item == Labour.Item)
+    // Who works: man-days by row of the table of labour, people, hours, factor of hardship.
+    private sealed record Gang(
+        IReadOnlyDictionary<string, double> ManDays,
+        int PeopleCount,
+        double HoursADay,
+        double Factor
+    );
+
+    private static Dictionary<string, double> ManDays(IReadOnlyList<QuantityLine> lines) =>
+        lines
+            .Where(line => line.Item == Labour.Item)
             .GroupBy(Labour.IdOf)
-            .ToDictionary(lines => lines.Key, lines => lines.Sum(line => line.Quantity));
+            .ToDictionary(same => same.Key, same => same.Sum(line => line.Quantity));
 
     private static string[] LabourOf(CsvRow row) => row["labour"].Split(';', StringSplitOptions.RemoveEmptyEntries);
 

@@ -23,8 +23,8 @@ internal static class ConcreteTakeoff
     {
         var ordered = concreteM3 * (1 + Footings.WasteShare);
         var aggregate = ordered * (1 + RackTakeoff.AggregateWasteShare);
-        QuantityLine Line(string item, string says, string unit, double quantity, string also) =>
-            new(item, section, $"{says} for {what}", unit, quantity, origin + also);
+        QuantityLine Line((string Item, string Unit) item, string says, double net, double quantity, string also) =>
+            new(item.Item, section, $"{says} for {what}", item.Unit, quantity, origin + also) { NetQuantity = net };
         var row = section switch
         {
             BillSection.TapsAndDrainage => "tap-concrete",
@@ -34,14 +34,26 @@ internal static class ConcreteTakeoff
         return
         [
             Line(
-                "cement-50kg",
+                ("cement-50kg", "nr"),
                 $"cement, bags of 50 kg, mix {footings.Mix.Name},",
-                "nr",
+                concreteM3 * footings.PerM3.BagCount,
                 Math.Ceiling(ordered * footings.PerM3.BagCount),
                 ""
             ),
-            Line("sand", "sand", "m3", aggregate * footings.PerM3.SandM3, ", and 10 % of sand"),
-            Line("stone", "broken stone 20 mm", "m3", aggregate * footings.PerM3.StoneM3, ", and 10 % of stone"),
+            Line(
+                ("sand", "m3"),
+                "sand",
+                concreteM3 * footings.PerM3.SandM3,
+                aggregate * footings.PerM3.SandM3,
+                ", and 10 % of sand"
+            ),
+            Line(
+                ("stone", "m3"),
+                "broken stone 20 mm",
+                concreteM3 * footings.PerM3.StoneM3,
+                aggregate * footings.PerM3.StoneM3,
+                ", and 10 % of stone"
+            ),
             Labour.Days(row, concreteM3, Invariant($"{concreteM3:0.00} m3")),
         ];
     }

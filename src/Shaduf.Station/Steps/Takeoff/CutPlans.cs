@@ -21,6 +21,14 @@ public sealed record SectionPlan(Section Section, CutPlan Plan)
             .OrderByDescending(bar => bar.Key)
             .Select(bar => (bar.Key, bar.Value));
 
+    /// <summary>Share of the bought bars of a length that is built in: the rest is cut away or left over.</summary>
+    /// <param name="lengthMm">Length of the bars [mm].</param>
+    /// <returns>Share.</returns>
+    public double BuiltInShare(double lengthMm) =>
+        Plan
+            .Bars.Where(bar => !bar.Stock.IsOffcut && bar.Stock.LengthMm == lengthMm)
+            .Average(bar => bar.Pieces.Sum(piece => piece.LengthMm) / lengthMm);
+
     /// <summary>Offcuts of the yard that are used.</summary>
     public int OffcutCount => Plan.Bars.Count(bar => bar.Stock.IsOffcut);
 

@@ -25,7 +25,10 @@ internal static class ElectricTakeoff
                 "m",
                 cable.BoughtM,
                 Invariant($"{cable.BoughtM / (1 + CableRuns.WasteShare):0.#} m + 5 %")
-            );
+            )
+            {
+                NetQuantity = cable.BoughtM / (1 + CableRuns.WasteShare),
+            };
         }
 
         var protection = electrics.Protection;
@@ -37,7 +40,10 @@ internal static class ElectricTakeoff
             "m",
             earthM * (1 + CableRuns.WasteShare),
             Invariant($"{earthM:0.#} m beside the cables + 5 %")
-        );
+        )
+        {
+            NetQuantity = earthM,
+        };
         yield return Labour.Days("cable", electrics.Cables.Sum(cable => cable.BoughtM) + earthM, "all cables");
     }
 

@@ -26,7 +26,7 @@ internal static class GuardTakeoff
             Invariant($"earth rod {GuardEarth.RodM:0.0} m, copper-bonded, 16 mm, joined of two, with clamp"),
             "nr",
             earth.Rods.Count,
-            "earthing"
+            Invariant($"{earth.Rods.Count} rods at the marks of the earthing plan; finding guard/earth")
         );
         var bareM = earth.RingWireM > 0 ? earth.RingWireM : (earth.Rods.Count - 1) * 2 * GuardEarth.RodM;
         yield return Line(
@@ -61,8 +61,8 @@ internal static class GuardTakeoff
             Math.Max(1, guard.Lightning.Rods.Count),
             "one a mast, one at least"
         );
-        yield return Labour.Days("rods", earth.Rods.Count, "earthing");
-        yield return Labour.Days("earth-wire", bareM + bondsM, "earthing");
+        yield return Labour.Days("rods", earth.Rods.Count, "marks of the earthing plan");
+        yield return Labour.Days("earth-wire", bareM + bondsM, "bare and insulated wire of the lines above");
     }
 
     private static IEnumerable<QuantityLine> Masts(Guard guard, PoleBlock? pole)

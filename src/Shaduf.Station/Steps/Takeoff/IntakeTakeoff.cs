@@ -26,7 +26,10 @@ internal static class IntakeTakeoff
                 "m",
                 pipe.LengthM * (1 + PipeWasteShare),
                 Invariant($"suction {pipe.SuctionM:0.#} m{hose} + 3 %")
-            ),
+            ) with
+            {
+                NetQuantity = pipe.LengthM,
+            },
             .. SourceFitting.Bought(SourceFitting.OfIntake, "fittings of the pump, in the order of the flow"),
             Line("level-probe", "float switch that stops the pump at low water", "set", 1, "one pump"),
             .. build.Intake.Survey.Stand == PumpStand.Bank

@@ -49,7 +49,10 @@ internal static class PipeTakeoff
                 "m",
                 metres * (1 + PipeWasteShare),
                 Invariant($"route and rise to the inlet {metres:0.#} m + 3 %")
-            );
+            )
+            {
+                NetQuantity = metres,
+            };
         }
     }
 
@@ -104,7 +107,10 @@ internal static class PipeTakeoff
                     "m",
                     metres * (1 + PipeWasteShare),
                     Invariant($"pipes to the taps {metres:0.#} m + 3 %")
-                );
+                )
+                {
+                    NetQuantity = metres,
+                };
             }
         }
     }
@@ -149,7 +155,10 @@ internal static class PipeTakeoff
             "m",
             trench.LengthM * (1 + PipeWasteShare),
             Invariant($"{origin} {trench.LengthM:0.#} m + 3 %")
-        );
+        ) with
+        {
+            NetQuantity = trench.LengthM,
+        };
         var sand = Line(
             "sand",
             "sand for the pipe's bed and surround",

@@ -35,7 +35,10 @@ internal static class RackTakeoff
                 "L",
                 Math.Ceiling(coat.Litres),
                 Invariant($"{coat.Litres:0.0} L for {areaM2:0.0} m2 of steel, 50 % solids, 25 % loss, in whole litres")
-            );
+            )
+            {
+                NetQuantity = coat.Litres * (1 - SteelFinish.LossShare),
+            };
         }
 
         foreach (var line in Bolts(rack).Concat(Clamps(rack)))
@@ -61,7 +64,10 @@ internal static class RackTakeoff
             "kg",
             rods.Sum(rod => rod.Packets) * SteelFinish.PacketKg,
             Invariant($"{welds.Sum(weld => weld.DepositKg):0.0} kg of weld metal at 55 %, in whole packets")
-        );
+        )
+        {
+            NetQuantity = welds.Sum(weld => weld.DepositKg),
+        };
     }
 
     private static IEnumerable<QuantityLine> Bars(SectionPlan plan)
@@ -76,7 +82,10 @@ internal static class RackTakeoff
                 "nr",
                 count,
                 $"cut plan of {plan.Marks}{yard}; {CutPlans.Proof(plan.Plan)}"
-            );
+            )
+            {
+                NetQuantity = plan.BuiltInShare(lengthMm) * count,
+            };
         }
     }
 
@@ -171,7 +180,10 @@ internal static class RackTakeoff
             "nr",
             Math.Ceiling(ordered * footings.PerM3.BagCount),
             origin
-        );
+        )
+        {
+            NetQuantity = footings.ConcreteM3 * footings.PerM3.BagCount,
+        };
         yield return new(
             "sand",
             BillSection.Ground,
@@ -179,7 +191,10 @@ internal static class RackTakeoff
             "m3",
             ordered * footings.PerM3.SandM3 * (1 + AggregateWasteShare),
             $"{origin}, and 10 % of sand"
-        );
+        )
+        {
+            NetQuantity = footings.ConcreteM3 * footings.PerM3.SandM3,
+        };
         yield return new(
             "stone",
             BillSection.Ground,
@@ -187,7 +202,10 @@ internal static class RackTakeoff
             "m3",
             ordered * footings.PerM3.StoneM3 * (1 + AggregateWasteShare),
             $"{origin}, and 10 % of stone"
-        );
+        )
+        {
+            NetQuantity = footings.ConcreteM3 * footings.PerM3.StoneM3,
+        };
         yield return Labour.Days(
             "dig",
             footings.ExcavationM3,

@@ -23,21 +23,30 @@ internal static class SlabTakeoff
             "nr",
             Math.Ceiling(slab.Quantities.BagCount),
             origin
-        );
+        ) with
+        {
+            NetQuantity = slab.Quantities.BagCount / (1 + Footings.WasteShare),
+        };
         yield return Line(
             "sand",
             "sand for the slab",
             "m3",
             slab.Quantities.SandM3 * (1 + AggregateWasteShare),
             $"{origin}, and 10 % of sand"
-        );
+        ) with
+        {
+            NetQuantity = slab.Quantities.SandM3 / (1 + Footings.WasteShare),
+        };
         yield return Line(
             "stone",
             "broken stone 20 mm for the slab",
             "m3",
             slab.Quantities.StoneM3 * (1 + AggregateWasteShare),
             $"{origin}, and 10 % of stone"
-        );
+        ) with
+        {
+            NetQuantity = slab.Quantities.StoneM3 / (1 + Footings.WasteShare),
+        };
         yield return Labour.Days("apron", slab.ConcreteM3, what);
     }
 

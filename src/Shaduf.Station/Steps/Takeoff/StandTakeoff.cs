@@ -57,7 +57,10 @@ internal static class StandTakeoff
             "kg",
             rods.Sum(rod => rod.Packets) * SteelFinish.PacketKg,
             Invariant($"{welds.Sum(weld => weld.DepositKg):0.0} kg of weld metal at 55 %, in whole packets")
-        );
+        ) with
+        {
+            NetQuantity = welds.Sum(weld => weld.DepositKg),
+        };
         var areaM2 = PaintM2(stands);
         foreach (var coat in SteelFinish.Coats(areaM2))
         {
@@ -67,7 +70,10 @@ internal static class StandTakeoff
                 "L",
                 Math.Ceiling(coat.Litres),
                 Invariant($"{coat.Litres:0.0} L for {areaM2:0.0} m2 of steel, 50 % solids, 25 % loss, in whole litres")
-            );
+            ) with
+            {
+                NetQuantity = coat.Litres * (1 - SteelFinish.LossShare),
+            };
         }
     }
 

@@ -34,7 +34,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
         var plans = CutPlans.Of(works.SteelLots, brief.Rack.Workshop, prices);
         return new(
             [
-                .. General(brief, choice, works),
+                .. Transport(brief, choice, works),
                 .. works.Source.Lines(choice),
                 .. PipeTakeoff.Main(choice, works),
                 .. WaterTakeoff.Tank(brief, choice),
@@ -50,7 +50,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
         );
     }
 
-    private static IEnumerable<QuantityLine> General(Brief brief, Choice choice, Works works)
+    private static IEnumerable<QuantityLine> Transport(Brief brief, Choice choice, Works works)
     {
         if (brief.Money.TransportKm > 0)
         {

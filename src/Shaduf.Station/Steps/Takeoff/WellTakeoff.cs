@@ -47,7 +47,10 @@ internal static class WellTakeoff
             "m",
             riserM * (1 + PipeWasteShare),
             Invariant($"pump setting {riserM:0.#} m + 3 %")
-        );
+        ) with
+        {
+            NetQuantity = riserM,
+        };
         yield return Line(
             "safety-rope",
             Invariant($"safety rope, breaking load at least {build.RopeKN:0.0} kN"),

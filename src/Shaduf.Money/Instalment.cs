@@ -32,7 +32,16 @@ public static class Instalment
         return each * WorthFactor(interestShare, Math.Max(0, periodCount - paidCount));
     }
 
-    // Worth today of one unit of money at the end of each period.
-    private static double WorthFactor(double interestShare, int periodCount) =>
-        interestShare < 1e-12 ? periodCount : (1 - Math.Pow(1 + interestShare, -periodCount)) / interestShare;
+    // Worth today of one unit of money at the end of each period; summed, for the closed form loses digits at low interest.
+    private static double WorthFactor(double interestShare, int periodCount)
+    {
+        var (sum, worth) = (0.0, 1.0);
+        for (var period = 0; period < periodCount; period++)
+        {
+            worth /= 1 + interestShare;
+            sum += worth;
+        }
+
+        return sum;
+    }
 }

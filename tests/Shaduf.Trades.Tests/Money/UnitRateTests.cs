@@ -21,7 +21,7 @@ public sealed class UnitRateTests
                         [new("one", first), new("other", second, 3)]
                     );
                     var kinds = Enum.GetValues<RateKind>().Sum(rate.Of);
-                    Assert.Equal(rate.Whole, kinds + rate.Additions.Sum(each => each.Amount));
+                    Assert.Equal(rate.Whole, kinds + rate.Additions.Sum(each => each.Amount), 9);
                     Assert.Equal(rate.Whole, rate.PerUnit * made, 9);
                 }
             );

@@ -14,11 +14,19 @@ internal static class Symbols
     /// <summary>Types that a person wrote, nested ones too.</summary>
     public static IEnumerable<INamedTypeSymbol> Types(this IAssemblySymbol assembly) =>
         Below(assembly.GlobalNamespace)
-            .Where(type => type.CanBeReferencedByName && !type.IsMadeByCompiler() && !IsMigration(type));
+            .Where(type =>
+                type.CanBeReferencedByName && !type.IsMadeByCompiler() && !IsMigration(type) && !IsPage(type)
+            );
 
     // Written by the tool that writes migrations, in a namespace of their own for each database.
     private static bool IsMigration(INamedTypeSymbol type) =>
         type.ContainingNamespace is { ContainingNamespace.Name: "Migrations" };
+
+    // Made from markup: open and with setters, because the framework fills them.
+    private static bool IsPage(INamedTypeSymbol type) =>
+        type.Name == "_Imports"
+        || type.AllInterfaces.Any(each => each.Name == "IComponent")
+        || (type.BaseType is { Name: "ComponentBase" or "LayoutComponentBase" });
 
     /// <summary>Types that other projects can see, nested ones too.</summary>
     public static IEnumerable<INamedTypeSymbol> PublicTypes(this IAssemblySymbol assembly) =>

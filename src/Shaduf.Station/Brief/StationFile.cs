@@ -31,10 +31,27 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     {
         var log = new FieldLog(path);
         var (bytes, top) = YamlFile.Read(path, log);
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        return Held(log, bytes, top, (folder, Path.GetDirectoryName(path) ?? ""));
+    }
+
+    /// <summary>Reads a brief that is being written, with its cards and prices.</summary>
+    /// <param name="text">The brief.</param>
+    /// <param name="folder">The folder in which it would lie, with the files that it names.</param>
+    /// <returns>What was read.</returns>
+    /// <exception cref="BadInputException">Anything in the brief, a card or the price book is wrong; all of it is listed.</exception>
+    public static StationFile Of(string text, string folder)
+    {
+        var log = new FieldLog("station.yaml");
+        var bytes = Encoding.UTF8.GetBytes(text);
+        return Held(log, bytes, YamlFile.Parse(log, bytes), (folder, ""));
+    }
+
+    private static StationFile Held(FieldLog log, byte[] bytes, YamlMap top, (string Folder, string Shown) at)
+    {
+        var (folder, shown) = at;
         var fields = FieldMap.Reading(top, log);
         var brief = BriefReader.Read(fields);
-        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        var shown = Path.GetDirectoryName(path) ?? "";
         var shelf = Tried(log, () => ShelfOf(fields, folder, shown));
         var prices = Tried(log, () => PricesOf(fields, folder, shown, shelf));
         var record = Tried(log, () => RecordOf(fields, brief.Site, folder, shown));

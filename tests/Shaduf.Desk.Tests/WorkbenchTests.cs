@@ -1,0 +1,172 @@
+using Shaduf.Station;
+using Shaduf.Store;
+
+namespace Shaduf.Desk.Tests;
+
+public sealed class WorkbenchTests : IAsyncLifetime
+{
+    private static readonly TimeSpan s_patience = TimeSpan.FromMinutes(5);
+
+    private readonly OpenStore kept = new();
+    private readonly Digests digests = new();
+    private StationStore store = null!;
+    private StationText station = null!;
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    public async ValueTask InitializeAsync()
+    {
+        store = await kept.StoreAsync();
+        station = await store.AddAsync("Dry farm", Starters.Example("homestead").Text, stop: Stop);
+    }
+
+    public ValueTask DisposeAsync() => kept.DisposeAsync();
+
+    private async Task<Workbench> OpenedAsync()
+    {
+        var bench = new Workbench(store, digests);
+        Assert.True(await bench.OpenAsync(station.Id));
+        return bench;
+    }
+
+    // Until the last edit's run is over.
+    private static async Task SettledAsync(Workbench bench)
+    {
+        var until = DateTime.UtcNow + s_patience;
+        while (bench.Step is not null)
+        {
+            Assert.True(DateTime.UtcNow < until, $"still at {bench.Step}");
+            await Task.Delay(20, Stop);
+        }
+    }
+
+    [Fact]
+    public async Task A_station_that_is_not_there_is_not_opened()
+    {
+        using var bench = new Workbench(store, digests);
+        Assert.False(await bench.OpenAsync(Guid.NewGuid()));
+    }
+
+    [Fact]
+    public async Task An_edit_changes_its_field_only_stands_in_the_journal_and_moves_the_figures()
+    {
+        using var bench = await OpenedAsync();
+        await SettledAsync(bench);
+        var before = bench.Now!;
+        await bench.SetAsync("uses.people.count", "22");
+        await SettledAsync(bench);
+        Assert.Equal(station.Text.Replace("count: 11,", "count: 22,"), bench.Station!.Text);
+        Assert.Equal("uses.people.count", Assert.Single(await store.JournalAsync(station.Id, stop: Stop)).What);
+        Assert.Equal(before, bench.Before);
+        Assert.True(bench.Now!.DemandM3PerDay > before.DemandM3PerDay);
+        Assert.NotNull(Shown.Change(before, bench.Now));
+        Assert.Equal(bench.Now, digests.Of(station.Id, 1));
+        Assert.Null(digests.Of(station.Id, 0));
+    }
+
+    [Theory]
+    [InlineData("nonsense")]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("-5")]
+    [InlineData("{ a: b }")]
+    [InlineData("1e400")]
+    public async Task Nonsense_in_a_field_is_told_beside_it_and_the_last_design_stays(string nonsense)
+    {
+        using var bench = await OpenedAsync();
+        await SettledAsync(bench);
+        var design = bench.Design;
+        await bench.SetAsync("uses.people.count", nonsense);
+        await SettledAsync(bench);
+        Assert.Equal("uses.people.count", Assert.Single(bench.Errors).Field);
+        Assert.Same(design, bench.Design);
+        Assert.Equal(nonsense, bench.Brief!.Value("uses.people.count"));
+        await bench.UndoAsync();
+        await SettledAsync(bench);
+        Assert.Empty(bench.Errors);
+        Assert.Equal(station.Text, bench.Station!.Text);
+    }
+
+    [Fact]
+    public async Task A_page_pasted_into_a_number_is_told_and_nothing_is_lost()
+    {
+        using var bench = await OpenedAsync();
+        await bench.SetAsync("uses.people.count", string.Concat(Enumerable.Repeat("a line of a page\n", 20_000)));
+        Assert.Contains("Not taken", bench.Message, StringComparison.Ordinal);
+        Assert.Equal("uses.people.count", bench.MessageField);
+        Assert.Equal(station, await store.ReadAsync(station.Id, Stop));
+    }
+
+    [Fact]
+    public async Task Edits_are_taken_back_and_done_again_without_limit()
+    {
+        using var bench = await OpenedAsync();
+        for (var count = 12; count < 42; count++)
+        {
+            await bench.SetAsync("uses.people.count", $"{count}");
+        }
+
+        for (var i = 0; i < 30; i++)
+        {
+            await bench.UndoAsync();
+        }
+
+        Assert.Equal(station.Text, bench.Station!.Text);
+        Assert.False(bench.CanUndo);
+        for (var i = 0; i < 30; i++)
+        {
+            await bench.RedoAsync();
+        }
+
+        Assert.Equal("41", bench.Brief!.Value("uses.people.count"));
+        Assert.False(bench.CanRedo);
+        Assert.Equal(90, bench.Station!.EditNumber);
+    }
+
+    [Fact]
+    public async Task A_new_edit_after_one_taken_back_ends_what_could_be_done_again()
+    {
+        using var bench = await OpenedAsync();
+        await bench.SetAsync("uses.people.count", "12");
+        await bench.UndoAsync();
+        await bench.SetAsync("uses.growth", "1 %/year");
+        Assert.False(bench.CanRedo);
+        Assert.True(bench.CanUndo);
+    }
+
+    [Fact]
+    public async Task Another_windows_edit_is_shown_and_not_overwritten()
+    {
+        using var here = await OpenedAsync();
+        using var there = await OpenedAsync();
+        await there.SetAsync("uses.people.count", "12");
+        await here.SetAsync("uses.growth", "1 %/year");
+        Assert.Contains("Another window", here.Message, StringComparison.Ordinal);
+        Assert.Equal(there.Station, here.Station);
+        await here.SetAsync("uses.growth", "1 %/year");
+        Assert.Null(here.Message);
+        Assert.Equal(("12", "1 %/year"), (here.Brief!.Value("uses.people.count"), here.Brief!.Value("uses.growth")));
+    }
+
+    [Fact]
+    public async Task Items_are_added_and_left_out()
+    {
+        using var bench = await OpenedAsync();
+        await bench.AddAsync("uses.livestock", [("animal", "sheep"), ("count", "5")]);
+        Assert.Equal("sheep", bench.Brief!.Value("uses.livestock[4].animal"));
+        await bench.RemoveAsync("uses.livestock[1]");
+        Assert.Equal("goat", bench.Brief!.Value("uses.livestock[1].animal"));
+        await bench.SetAsync("tank.stand", "");
+        Assert.Null(bench.Brief!.Value("tank.stand"));
+    }
+
+    [Fact]
+    public async Task A_text_that_is_not_yaml_is_told_with_its_place()
+    {
+        station = await store.AddAsync("Broken", "a: [1\nb: 2\n", stop: Stop);
+        using var bench = await OpenedAsync();
+        Assert.Null(bench.Brief);
+        Assert.NotEmpty(bench.Errors);
+        await bench.SetAsync("a", "1");
+        Assert.Equal("a: [1\nb: 2\n", (await store.ReadAsync(station.Id, Stop))!.Text);
+    }
+}

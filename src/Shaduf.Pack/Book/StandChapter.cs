@@ -67,7 +67,7 @@ internal static class StandChapter
         yield return new Paragraph(StandDesign.Says(stands.Strength) + ".");
         yield return new Figure(
             StandFront.Of(stands, PicturePaper.Page).Trimmed(),
-            "General arrangement. L legs, X diagonals (one on each face of the gussets, bolted where they cross), H horizontals, G row beams, J joists under the deck plate, Q posts and U rails of the guard."
+            "General arrangement. L legs, X diagonals (one on each face of the gussets, bolted where they cross), H horizontals, P plan braces where legs stand in gaps, G row beams, J joists under the deck plate, Q posts and U rails of the guard."
         );
         yield return new Figure(
             StandAbove.Of(stands, PicturePaper.Tall).Trimmed(),

@@ -102,6 +102,7 @@ internal static class StandTables
                     Invariant($"{blocks.PullKN:0.0} kN"),
                     Invariant($"{blocks.HeldKN:0.0} kN")
                 ),
+                TableRow.Of("concrete of a block without bars", Invariant($"{stands.Concrete.UseShare:0.00}"), "1.00"),
                 TableRow.Of("a block against turning over", Invariant($"{blocks.TurningShare:0.00}"), "1.00"),
                 TableRow.Of(
                     $"pressure under a block on {blocks.Soil.Name}",

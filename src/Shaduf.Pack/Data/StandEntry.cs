@@ -16,6 +16,9 @@ namespace Shaduf.Pack;
 /// <param name="BlocksStopMPerS">Wind at which its blocks stop holding.</param>
 /// <param name="BlockMm">Side of a block.</param>
 /// <param name="BlockDepthMm">Depth of a block.</param>
+/// <param name="BlockWidthMm">Its side across the rows; a strip is longer along them.</param>
+/// <param name="FootingCount">Footings of all stands.</param>
+/// <param name="FootingForm">Block under each leg, or strip under each row.</param>
 /// <param name="ConcreteM3">Concrete of all blocks.</param>
 /// <param name="IsDrawingReleased">Whether the book has its drawings: none while a finding of it stops or is unchecked.</param>
 /// <param name="Parts">Parts that are alike, of all stands.</param>
@@ -32,6 +35,9 @@ public sealed record StandEntry(
     double BlocksStopMPerS,
     double BlockMm,
     double BlockDepthMm,
+    double BlockWidthMm,
+    int FootingCount,
+    string FootingForm,
     double ConcreteM3,
     bool IsDrawingReleased,
     IReadOnlyList<PartEntry> Parts
@@ -63,6 +69,9 @@ public sealed record StandEntry(
             Math.Round(stands.BlocksStopMPerS(), 1, MidpointRounding.AwayFromZero),
             R(stands.Footings.Block.LengthMm),
             R(stands.Footings.Block.DepthMm),
+            R(stands.Footings.Block.WidthMm),
+            stands.Footings.Count,
+            stands.Footings.Form.ToString().ToLowerInvariant(),
             R(stands.Footings.ConcreteM3),
             StandChapter.Withholding(design).Count == 0,
             PartsOf(stands.Stand.Steel, stands.Count)

@@ -14,10 +14,11 @@ public static class StandAbove
     public static Scene Of(StandDesign design, PaperSize size)
     {
         var (stand, plan, block) = (design.Stand, design.Stand.Plan, design.Footings.Block);
-        var half = block.WidthMm / 2;
+        var (halfLong, half) = (block.LengthMm / 2, block.WidthMm / 2);
+        var middles = design.FootingsAtMm;
         var (leftMm, rightMm) = (
-            Math.Min(plan.WidthMm.LeftMm, -half),
-            Math.Max(plan.WidthMm.RightMm, plan.SideMm + half)
+            Math.Min(plan.WidthMm.LeftMm, middles.Min(at => at.XMm) - halfLong),
+            Math.Max(plan.WidthMm.RightMm, middles.Max(at => at.XMm) + halfLong)
         );
         var (frontMm, backMm) = (
             Math.Min(plan.DepthMm.FrontMm, -half),
@@ -30,10 +31,9 @@ public static class StandAbove
         var view = new SceneBuilder(size).View(
             new(scale, new(leftMm, backMm), new((size.WidthMm - ((rightMm - leftMm) / scale)) / 2, 6))
         );
-        foreach (var foot in stand.Skeleton.Feet)
+        foreach (var (x, y) in middles)
         {
-            var (x, y) = (foot.Ground.XMm, foot.Ground.YMm);
-            view.Rectangle(Layer.Hidden, new(x - half, y - half), new(x + half, y + half));
+            view.Rectangle(Layer.Hidden, new(x - halfLong, y - half), new(x + halfLong, y + half));
         }
 
         view.Rectangle(
@@ -46,6 +46,12 @@ public static class StandAbove
             Bar(view, part);
         }
 
+        foreach (var brace in stand.Steel.Parts.Where(part => part.Mark[0] == 'P'))
+        {
+            var (from, to) = (brace.Shape.Start, brace.Shape.End);
+            view.Line(Layer.Hidden, new(from.XMm, from.YMm), new(to.XMm, to.YMm));
+        }
+
         Legs(view, stand);
         Tank(view, plan);
         Ladder(view, stand);
@@ -54,7 +60,7 @@ public static class StandAbove
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
-            Invariant($"1:{scale:0.##}, millimetres; the deck taken off; broken lines: blocks in the ground"),
+            Invariant($"1:{scale:0.##}, millimetres; the deck taken off; broken lines: footings in the ground"),
             TextStyle.Small
         );
         return view.Builder.Build("stand of the tank, seen from above");
@@ -122,11 +128,15 @@ public static class StandAbove
         foreach (var (letter, y, down) in new[] { ('J', plan.MiddleMm, 4), ('G', plan.SideMm, -4) })
         {
             var parts = stand.Steel.Parts.Where(part => part.Mark[0] == letter).ToList();
+            var marks = string.Join(
+                ", ",
+                parts.GroupBy(part => part.Mark).Select(alike => Invariant($"{alike.Count()} {alike.Key}"))
+            );
             view.Leader(
                 new(plan.WidthMm.LeftMm + (parts[0].Section.SideMm / 2), y),
                 -20,
                 down,
-                Invariant($"{parts.Count} {parts[0].Mark} {parts[0].Section.Name}")
+                $"{marks} {parts[0].Section.Name}"
             );
         }
 
@@ -155,6 +165,15 @@ public static class StandAbove
                 },
             ]
         );
+        if (!plan.IsPaired)
+        {
+            view.DimensionChain(
+                DimensionSide.Above,
+                [.. plan.RowsXMm[1].Select(x => new SitePoint(x, plan.DepthMm.BackMm))],
+                withOverall: false
+            );
+        }
+
         view.DimensionChain(
             DimensionSide.Right,
             [

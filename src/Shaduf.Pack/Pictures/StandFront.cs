@@ -18,10 +18,11 @@ public static class StandFront
         var (stand, plan, block) = (design.Stand, design.Stand.Plan, design.Footings.Block);
         var tank = plan.Tank;
         var topMm = plan.FloorMm + Math.Max(tank.HeightMm, StandAccess.RailMm);
-        var (leftMm, rightMm) = (
-            Math.Min(plan.WidthMm.LeftMm, -block.WidthMm / 2),
-            Math.Max(plan.WidthMm.RightMm, plan.SideMm + (block.WidthMm / 2))
+        var (lowMm, highMm) = (
+            design.FootingsAtMm.Min(at => at.XMm) - (block.LengthMm / 2),
+            design.FootingsAtMm.Max(at => at.XMm) + (block.LengthMm / 2)
         );
+        var (leftMm, rightMm) = (Math.Min(plan.WidthMm.LeftMm, lowMm), Math.Max(plan.WidthMm.RightMm, highMm));
         var scale = Math.Max(
             BookScale.FittingOneToFactor(rightMm - leftMm, size.WidthMm - 80),
             BookScale.FittingOneToFactor(topMm + block.DepthMm, size.HeightMm - 34)
@@ -29,9 +30,14 @@ public static class StandFront
         var view = new SceneBuilder(size).View(
             new(scale, new(leftMm, 0), new((size.WidthMm - ((rightMm - leftMm) / scale)) / 2, 6 + (topMm / scale)))
         );
+        foreach (var x in design.FootingsAtMm.Select(at => at.XMm).Distinct())
+        {
+            Concrete(view, (x, block.LengthMm), -block.DepthMm, 0);
+        }
+
         foreach (var x in plan.LegXMm)
         {
-            Footing(view, block, x);
+            Concrete(view, (x, block.PlinthSideMm), 0, block.PlinthHeightMm);
         }
 
         view.Line(Layer.Ground, new(leftMm - 400, 0), new(rightMm + 400, 0));
@@ -43,7 +49,7 @@ public static class StandFront
 
         Deck(view, plan);
         Marks(view, stand);
-        Heights(view, plan, block);
+        Heights(view, plan, block, (leftMm, highMm));
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
@@ -53,25 +59,11 @@ public static class StandFront
         return view.Builder.Build("stand of the tank, seen from its front");
     }
 
-    private static void Footing(SiteView view, FootingBlock block, double xMm)
+    private static void Concrete(SiteView view, (double MiddleMm, double LengthMm) at, double lowMm, double highMm)
     {
-        foreach (
-            var (half, lowMm, highMm) in new[]
-            {
-                (block.WidthMm / 2, -block.DepthMm, 0.0),
-                (block.PlinthSideMm / 2, 0.0, block.PlinthHeightMm),
-            }
-        )
-        {
-            SitePoint[] outline =
-            [
-                new(xMm - half, highMm),
-                new(xMm + half, highMm),
-                new(xMm + half, lowMm),
-                new(xMm - half, lowMm),
-            ];
-            view.Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
-        }
+        var (left, right) = (at.MiddleMm - (at.LengthMm / 2), at.MiddleMm + (at.LengthMm / 2));
+        SitePoint[] outline = [new(left, highMm), new(right, highMm), new(right, lowMm), new(left, lowMm)];
+        view.Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
     }
 
     private static void Tank(SiteView view, StandPlan plan)
@@ -178,9 +170,9 @@ public static class StandFront
         );
     }
 
-    private static void Heights(SiteView view, StandPlan plan, FootingBlock block)
+    private static void Heights(SiteView view, StandPlan plan, FootingBlock block, (double LeftMm, double RightMm) edge)
     {
-        var left = Math.Min(plan.WidthMm.LeftMm, -block.WidthMm / 2);
+        var left = edge.LeftMm;
         view.DimensionChain(
             DimensionSide.Left,
             [
@@ -204,10 +196,7 @@ public static class StandFront
         view.Dimensions(
             DimensionSide.Below,
             [
-                new(
-                    new(plan.SideMm - (block.WidthMm / 2), -block.DepthMm),
-                    new(plan.SideMm + (block.WidthMm / 2), -block.DepthMm)
-                ),
+                new(new(edge.RightMm - block.LengthMm, -block.DepthMm), new(edge.RightMm, -block.DepthMm)),
                 .. plan.LegXMm.Zip(
                     plan.LegXMm.Skip(1),
                     (a, b) => new Dimension(new(a, -block.DepthMm), new(b, -block.DepthMm))

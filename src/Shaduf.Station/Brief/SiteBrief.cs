@@ -79,6 +79,12 @@ public sealed record SiteBrief(
     /// <summary>Depth of the highest water of the year below the ground [m]; null when unknown.</summary>
     public double? GroundwaterM { get; init; }
 
+    /// <summary>How deep the ground freezes [m]; null when unknown.</summary>
+    public double? FrostM { get; init; }
+
+    /// <summary>From the nearest footing to a ditch, bank or edge deeper than half a metre [m]; null when not said.</summary>
+    public double? EdgeM { get; init; }
+
     /// <summary>What was tested of the soil at the footings; null when nothing was.</summary>
     public SoilTestBrief? SoilTest { get; init; }
 

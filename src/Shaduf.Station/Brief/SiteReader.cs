@@ -43,6 +43,20 @@ internal static class SiteReader
                 100,
                 "Depth of the highest water of the year below the ground at the racks; 0 where it stands at the surface."
             ),
+            FrostM = fields.Known(
+                "frostDepth",
+                Measure.LengthM,
+                0,
+                2,
+                "How deep the ground freezes; 0 m where it never does. Left out: judged by the record low and the coldest month."
+            ),
+            EdgeM = fields.Known(
+                "nearestEdge",
+                Measure.LengthM,
+                0,
+                1000,
+                "From the nearest footing to a ditch, bank or edge deeper than half a metre."
+            ),
             SoilTest = SoilReader.Read(fields, soil),
             Terrain = TerrainOf(fields),
             HillSlopeShare = Hill(fields),

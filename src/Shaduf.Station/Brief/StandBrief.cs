@@ -15,7 +15,7 @@ public enum StandKind
 
 /// <summary>The stand under the tank as the brief has it; a null is to choose.</summary>
 /// <param name="Kind">What it is.</param>
-/// <param name="LegCount">Legs: 4, 6 or 8.</param>
+/// <param name="LegCount">Legs, 4 to 8.</param>
 /// <param name="BayCount">Bays of diagonals one over the other.</param>
 /// <param name="PlatformM">Side of the square platform [m].</param>
 /// <param name="FallShare">Fall of the ground under it, the steeper direction.</param>

@@ -1,5 +1,3 @@
-using static System.FormattableString;
-
 namespace Shaduf.Station;
 
 /// <summary>Reads the part of the brief about the stand under the tank.</summary>
@@ -23,7 +21,13 @@ internal static class StandReader
                 [("steel", StandKind.Steel), ("masonry", StandKind.Masonry), ("mound", StandKind.Mound)],
                 "What holds the tank up; steel is designed here, left out: steel."
             ) ?? StandKind.Steel,
-            fields.OptionalCount("legs", 4, 8, "Legs in two rows: 4, 6 or 8.", FieldMap.ChooseWord),
+            fields.OptionalCount(
+                "legs",
+                4,
+                8,
+                "Legs in two rows; of 5 or 7 one more stands in the back row.",
+                FieldMap.ChooseWord
+            ),
             fields.OptionalCount("bays", 1, 8, "Bays of diagonals one over the other.", FieldMap.ChooseWord),
             fields.Chosen("platform", Measure.LengthM, 0.5, 8, "Side of the square platform."),
             fields.Known("groundFall", Measure.Share, 0, SteepestShare, "Fall of the ground under it.") ?? 0
@@ -43,15 +47,6 @@ internal static class StandReader
                 "Depth of a block below ground."
             ),
         };
-        if (stand.LegCount is 5 or 7 && fields.AreSound("legs"))
-        {
-            fields.Complain(
-                "legs",
-                Invariant($"{stand.LegCount} legs do not stand in two rows"),
-                "4, 6 or 8, or 'choose' is accepted"
-            );
-        }
-
         fields.Done();
         return stand;
     }

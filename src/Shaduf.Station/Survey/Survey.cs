@@ -231,6 +231,16 @@ public sealed record Survey
             yield return Assumption.Of("groundwater", "up to the surface for the weight of concrete");
         }
 
+        if (brief.Site.EdgeM is null)
+        {
+            yield return Assumption.Of("edge", "none within twice the width of a footing");
+        }
+
+        if (brief.Site is { FrostM: null, RecordLowDegC: not >= 0 })
+        {
+            yield return Assumption.Of("frost", "not as deep as the footings");
+        }
+
         if (brief.Site.Surrounds.Near.Count == 0)
         {
             yield return Assumption.Of("near", "only the station's own fence, pole and racks");

@@ -20,6 +20,7 @@ internal static class CustomRack
         {
             Soil = SoilKind.Sand,
             GroundwaterM = 20,
+            EdgeM = 20,
         };
 
     public static RackStrength Strength(RackBrief rackBrief, double windMPerS = 26)

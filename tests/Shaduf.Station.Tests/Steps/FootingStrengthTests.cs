@@ -179,6 +179,7 @@ public sealed class FootingStrengthTests
         {
             brief["site"]!["soil"] = "gravel";
             brief["site"]!["groundwater"] = "12 m";
+            brief["site"]!["nearestEdge"] = "20 m";
             brief["rack"]!["footingSide"] = "choose";
             brief["rack"]!["footingDepth"] = "choose";
         });

@@ -1,4 +1,3 @@
-using Shaduf.Ground;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
@@ -25,11 +24,6 @@ public sealed record StandDesign(
     IReadOnlyList<ChoiceNote> Notes
 )
 {
-    // Blocks under a leg: wider than under a column of a rack, for a full tank is tonnes. Judgement.
-    internal const double WidestMm = 2500;
-    private const double UsualSideMm = 1000;
-    private const double UsualDepthMm = 1000;
-
     /// <summary>One stand.</summary>
     public TankStand Stand => Strength.Stand;
 
@@ -58,7 +52,7 @@ public sealed record StandDesign(
 
         var search = new StandSearch(ground, tank, brief.Stand);
         var strength = search.Finished(taken);
-        var footings = FootingsOf(ground, strength, count);
+        var footings = StandFootings.Of(ground, strength, count);
         var open = brief.Stand with
         {
             LegCount = null,
@@ -99,84 +93,36 @@ public sealed record StandDesign(
         );
     }
 
-    /// <summary>Blocks of a stand's legs, as the brief gives them or the least that hold.</summary>
-    internal static Footings FootingsOf(StandSite ground, StandStrength strength, int count)
-    {
-        var (brief, rack) = (ground.Brief.Tank.Stand, ground.Brief.Rack);
-        var soil = FootingGround.Of(ground.Brief.Site);
-        var foot = strength.Feet.Foot;
-        var any = new FootingStrength(
-            soil,
-            Footings.BlockOf(UsualSideMm, UsualDepthMm, PlinthOf(foot)),
-            LoadsOf(strength, strength.Combinations.Ground, strength.Wind.PeakKNPerM2),
-            LoadsOf(strength, strength.Combinations.Service, strength.Wind.PeakKNPerM2)
-        )
-        {
-            National = strength.Combinations.Choices,
-        };
-        var pit = PitOf(foot, brief.FootingSideMm, brief.FootingDepthMm);
-        var least = FootingChoice.Least(any, pit);
-        var block =
-            least
-            ?? Footings.BlockOf(
-                brief.FootingSideMm ?? UsualSideMm,
-                brief.FootingDepthMm ?? UsualDepthMm,
-                PlinthOf(foot)
-            );
-        var mix = Footings.MixOf(rack);
-        var concrete = Footings.ConcreteOf(rack);
-        var isOpen = brief.FootingSideMm is null || brief.FootingDepthMm is null;
-        return new(
-            block,
-            count * strength.Stand.Plan.LegCount,
-            mix,
-            mix.PerM3(NominalMix.UsualDryVolumeFactor, NominalMix.UsualCementKgPerM3),
-            isOpen ? [Note(block, least is not null, strength, soil)] : []
-        )
-        {
-            ConcreteName = concrete.Name,
-            CylinderNPerMm2 = concrete.CylinderNPerMm2,
-            Strength = any with { Block = block },
-        };
-    }
-
-    /// <summary>What the legs put on their blocks.</summary>
-    internal static IReadOnlyList<FootLoad> LoadsOf(
-        StandStrength strength,
-        IReadOnlyList<Steel.Combination> combinations,
-        double gustKNPerM2
-    ) => FootLoad.Of(strength.Cases, combinations, gustKNPerM2, -StandPlan.FootMm);
-
     /// <summary>The blocks in a gust [kN/m²].</summary>
     internal FootingStrength BlocksIn(double gustKNPerM2) =>
         Footings.Strength! with
         {
-            Ground = LoadsOf(Strength, Strength.Combinations.Ground, gustKNPerM2),
-            Service = LoadsOf(Strength, Strength.Combinations.Service, gustKNPerM2),
+            Ground = StandFootings.LoadsOf(Strength, Strength.Combinations.Ground, gustKNPerM2, Footings.Form),
+            Service = StandFootings.LoadsOf(Strength, Strength.Combinations.Service, gustKNPerM2, Footings.Form),
         };
 
     /// <summary>Basic wind speed up to which the blocks hold [m/s].</summary>
     public double BlocksStopMPerS() => Strength.StopsAtMPerS(gust => BlocksIn(gust).Holds);
 
-    /// <summary>Advice in words.</summary>
-    internal static string Says(FootingBlock? block) =>
-        block is null
-            ? Invariant(
-                $". No square block up to {WidestMm:0} mm wide and {FootingChoice.DeepestMm:0} mm deep holds: more legs, a strip or a raft under all of them, or better ground by an engineer"
-            )
-            : Invariant(
-                $". What would hold, of the same mix: blocks of {block.LengthMm:0} x {block.WidthMm:0} mm, {block.DepthMm:0} mm deep"
-            );
+    /// <summary>What the concrete of the footings does without bars.</summary>
+    public StandConcrete Concrete => StandFootings.ConcreteOf(Strength, Footings);
 
-    /// <summary>The blocks of this stand that would hold, whatever the brief gives; null where none does.</summary>
-    internal FootingBlock? WouldHold() =>
-        FootingChoice.Least(Footings.Strength!, PitOf(Strength.Feet.Foot, null, null));
+    /// <summary>Middles of the footings of one stand, along and across [mm].</summary>
+    public IReadOnlyList<(double XMm, double YMm)> FootingsAtMm =>
+        [
+            .. StandFootings
+                .GroupsOf(Strength, Footings.Form)
+                .Select(legs => legs.Select(leg => Stand.Skeleton.Feet[leg.Foot].Ground).ToList())
+                .Select(at =>
+                    (
+                        (at.Min(leg => leg.XMm) + at.Max(leg => leg.XMm)) / 2,
+                        (at.Min(leg => leg.YMm) + at.Max(leg => leg.YMm)) / 2
+                    )
+                ),
+        ];
 
-    private static FootingPit PitOf(StandFoot foot, double? sideMm, double? depthMm) =>
-        new(PlinthOf(foot), foot.NarrowestMm, WidestMm, sideMm, depthMm) { ShallowestMm = foot.ShallowestMm };
-
-    // The plinth is 50 mm wider than the base plate on each side.
-    private static double PlinthOf(StandFoot foot) => foot.SideMm - 50;
+    /// <summary>The footings of this stand that would hold, whatever the brief gives; null where none does.</summary>
+    internal FootingOption? WouldHold() => StandFootings.Least(Strength, Footings.Strength!.Soil, null, null);
 
     private static StandStrength? Lightest(StandSite ground, StandTank tank, StandBrief brief)
     {
@@ -238,17 +184,4 @@ public sealed record StandDesign(
                 : "a joist under each joint line of the panels and 300 mm apart at most under a plate of 5 mm; common practice, no source"
         );
     }
-
-    private static ChoiceNote Note(FootingBlock block, bool holds, StandStrength strength, FootingGround soil) =>
-        new(
-            "footing block of the stand",
-            Invariant($"{block.LengthMm:0} x {block.WidthMm:0} x {block.DepthMm:0} mm"),
-            holds
-                ? Invariant(
-                    $"the least concrete that holds at {strength.Wind.BasicMPerS:0.#} m/s, with the tank empty and full, in {soil.Name}"
-                )
-                : Invariant(
-                    $"a customary block, no source, which does not hold: none up to {WidestMm:0} mm wide does in {soil.Name}"
-                )
-        );
 }

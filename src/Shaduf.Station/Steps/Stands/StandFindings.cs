@@ -51,10 +51,15 @@ internal static class StandFindings
             .. NotKnown(steel, loads),
             .. NotKnown(Blocks(stand), [.. loads, ground]),
             Earthquake(strength),
-            SoilFindings.Water(blocks.Soil, stand.Footings) with
-            {
-                Id = "stand/water",
-            },
+            .. PlaceFindings
+                .Of(site, stand.Footings.Block)
+                .Prepend(SoilFindings.Water(blocks.Soil, stand.Footings))
+                .Select(finding =>
+                    finding with
+                    {
+                        Id = finding.Id.Replace("ground/", Prefix, StringComparison.Ordinal),
+                    }
+                ),
             .. StandLimits.Of(stand),
         ];
     }
@@ -201,7 +206,7 @@ internal static class StandFindings
     private static IEnumerable<Finding> Blocks(StandDesign stand)
     {
         var (strength, blocks) = (stand.Strength, stand.Footings.Strength!);
-        var advice = blocks.Holds ? "" : StandDesign.Says(stand.WouldHold());
+        var advice = blocks.Holds && stand.Concrete.Holds ? "" : StandFootings.Says(stand.WouldHold());
         return FootingFindings
             .Of(blocks, stand.BlocksStopMPerS(), strength.Wind.BasicMPerS, advice)
             .Select(finding =>
@@ -211,8 +216,10 @@ internal static class StandFindings
                         finding.Id == "ground/stops-at-wind"
                             ? "stand/blocks-stop-at-wind"
                             : finding.Id.Replace("ground/", Prefix, StringComparison.Ordinal),
+                    Says = finding.Says.Replace("column ", "leg ", StringComparison.Ordinal),
                 }
-            );
+            )
+            .Append(stand.Concrete.Finding(stand.Footings, advice));
     }
 
     private static Finding Earthquake(StandStrength strength)

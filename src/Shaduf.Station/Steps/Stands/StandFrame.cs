@@ -58,19 +58,22 @@ internal sealed class StandFrame(StandPlan plan)
     // By row, front then back, and along the row.
     private int[][] Legs() =>
         [
-            .. new[] { 0, plan.SideMm }.Select(y =>
-                plan.LegXMm.Select(x =>
-                    {
-                        var (from, to) = (new Point(x, y, StandPlan.FootMm), new Point(x, y, plan.TopMm));
-                        var leg = steel.Add(Square('L', TankStand.LegRole, plan.Sections.Leg, from, to), AlongX);
-                        steel.Set(leg, from);
-                        return leg;
-                    })
-                    .ToArray()
+            .. new[] { 0, plan.SideMm }.Select(
+                (y, row) =>
+                    plan.RowsXMm[row]
+                        .Select(x =>
+                        {
+                            var (from, to) = (new Point(x, y, StandPlan.FootMm), new Point(x, y, plan.TopMm));
+                            var leg = steel.Add(Square('L', TankStand.LegRole, plan.Sections.Leg, from, to), AlongX);
+                            steel.Set(leg, from);
+                            return leg;
+                        })
+                        .ToArray()
             ),
         ];
 
-    // Faces along both rows, then across them at each pair of legs: diagonals, and horizontals over them.
+    // Faces along both rows, then across them at each pair of legs: diagonals, and horizontals over them. Inner legs that
+    // stand in the gaps of the other row are held by plan braces to its two nearest.
     private void Bay(int[][] legs, int bay)
     {
         foreach (var row in legs)
@@ -81,10 +84,32 @@ internal sealed class StandFrame(StandPlan plan)
             }
         }
 
-        foreach (var (front, back) in legs[0].Zip(legs[1]))
+        var pairs = plan.IsPaired ? legs[0].Zip(legs[1]) : [(legs[0][0], legs[1][0]), (legs[0][^1], legs[1][^1])];
+        foreach (var (front, back) in pairs)
         {
             Face(front, back, bay);
         }
+
+        for (var i = 0; i < legs[0].Length && !plan.IsPaired; i++)
+        {
+            foreach (var back in legs[1][Math.Max(1, i)..Math.Min(legs[1].Length - 1, i + 2)])
+            {
+                PlanBrace(legs[0][i], back, bay);
+            }
+        }
+    }
+
+    // Lies on level plates welded to the legs, bolted at both ends.
+    private void PlanBrace(int front, int back, int bay)
+    {
+        var (a, b) = (At(front, plan.LevelsMm[bay + 1]), At(back, plan.LevelsMm[bay + 1]));
+        var unit = (b - a) * (1 / (b - a).LengthMm);
+        var inset = (plan.Sections.Leg.SideMm / Math.Sqrt(2)) + 20;
+        var part = Square('P', TankStand.PlanRole, plan.Sections.Diagonal, a + (unit * inset), b - (unit * inset));
+        var index = steel.Add(part, (a, b), new(0, 0, 1));
+        steel.Bolt("plan brace to leg", (front, a), (index, a));
+        steel.Bolt("plan brace to leg", (back, b), (index, b));
+        gussets += 2;
     }
 
     private void Face(int first, int second, int bay)
@@ -131,24 +156,32 @@ internal sealed class StandFrame(StandPlan plan)
 
     private int[] Beams(int[][] legs) =>
         [
-            .. legs.Select(row =>
-            {
-                var y = steel[row[0]].From.YMm;
-                var (left, right) = plan.WidthMm;
-                var (from, to) = (new Point(left, y, plan.BeamZMm), new Point(right, y, plan.BeamZMm));
-                var supports = plan.LegXMm.Select(x => x - left).ToList();
-                var beam = steel.Add(
-                    Part.Over("G1", TankStand.BeamRole, plan.Sections.Beam, (from, to), supports),
-                    AlongY
-                );
-                foreach (var leg in row)
+            .. legs.Select(
+                (row, i) =>
                 {
-                    var top = steel[leg].To;
-                    Head((beam, top with { ZMm = plan.BeamZMm }), (leg, top));
-                }
+                    var y = steel[row[0]].From.YMm;
+                    var (left, right) = plan.WidthMm;
+                    var (from, to) = (new Point(left, y, plan.BeamZMm), new Point(right, y, plan.BeamZMm));
+                    var supports = plan.RowsXMm[i].Select(x => x - left).ToList();
+                    var beam = steel.Add(
+                        Part.Over(
+                            plan.IsPaired || i == 0 ? "G1" : "G2",
+                            TankStand.BeamRole,
+                            plan.Sections.Beam,
+                            (from, to),
+                            supports
+                        ),
+                        AlongY
+                    );
+                    foreach (var leg in row)
+                    {
+                        var top = steel[leg].To;
+                        Head((beam, top with { ZMm = plan.BeamZMm }), (leg, top));
+                    }
 
-                return beam;
-            }),
+                    return beam;
+                }
+            ),
         ];
 
     // A leg as wide as its beam, or wider, is closed by the plate on which the beam lies.

@@ -50,22 +50,19 @@ public sealed record StandMove(string What, double ValueMm, double LimitMm)
         var step = middles.Zip(middles.Skip(1), (a, b) => Math.Abs(a - b)).DefaultIfEmpty(0).Max();
         yield return new("step from joist to joist in the middle, tank full", step, MostStepMm);
         var bayMm = plan.SideMm / (plan.RowCount - 1);
-        var beams = stand
-            .Members(TankStand.BeamRole)
-            .SelectMany(beam =>
-                plan.LegXMm.Zip(
-                    plan.LegXMm.Skip(1),
-                    (left, right) =>
-                    {
-                        Point At(double x) => stand.Skeleton.Members[beam].From with { XMm = x };
-                        return DownMm(beam, At((left + right) / 2))
-                            - ((DownMm(beam, At(left)) + DownMm(beam, At(right))) / 2);
-                    }
-                )
-            );
+        var beam = stand.Members(TankStand.BeamRole).First();
+        // The front beam has the longest spans.
+        var sags = plan.LegXMm.Zip(
+            plan.LegXMm.Skip(1),
+            (left, right) =>
+            {
+                Point At(double x) => stand.Skeleton.Members[beam].From with { XMm = x };
+                return DownMm(beam, At((left + right) / 2)) - ((DownMm(beam, At(left)) + DownMm(beam, At(right))) / 2);
+            }
+        );
         yield return new(
             Invariant($"sag of a row beam between legs {bayMm:0} mm apart, tank full"),
-            beams.Max(),
+            sags.Max(),
             bayMm / SagRatio
         );
 

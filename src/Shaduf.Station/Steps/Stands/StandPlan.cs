@@ -6,7 +6,7 @@ namespace Shaduf.Station;
 /// </summary>
 /// <param name="Tank">The tank.</param>
 /// <param name="FloorMm">Underside of the tank above ground [mm].</param>
-/// <param name="LegCount">Legs, half of them in each row.</param>
+/// <param name="LegCount">Legs in two rows; of an odd number the back row has one more.</param>
 /// <param name="Sections">Sections.</param>
 /// <param name="AskedBays">Bays of diagonals; null to take them by their slope.</param>
 /// <param name="AskedPlatformMm">Side of the platform [mm]; null for what the tank needs.</param>
@@ -47,8 +47,11 @@ public sealed record StandPlan(
     // One bay for each one and a half distances of legs (judgement, no source).
     private const double BayRatio = 1.5;
 
-    /// <summary>Legs in a row.</summary>
+    /// <summary>Legs in the front row, which never has more than the back row.</summary>
     public int RowCount => LegCount / 2;
+
+    /// <summary>Whether the legs of both rows stand opposite each other; if not, the inner ones stand in the gaps.</summary>
+    public bool IsPaired => LegCount % 2 == 0;
 
     /// <summary>Width of the tank that stands on the platform: less than the tank where the platform is too small [mm].</summary>
     public double BedMm => Math.Min(Tank.WidthMm, (AskedPlatformMm ?? double.MaxValue) - (2 * EdgeMm));
@@ -69,8 +72,11 @@ public sealed record StandPlan(
     /// <summary>Middle of the tank along x and along y [mm].</summary>
     public double MiddleMm => SideMm / 2;
 
-    /// <summary>Legs along a row [mm].</summary>
-    public IReadOnlyList<double> LegXMm => [.. Enumerable.Range(0, RowCount).Select(i => SideMm * i / (RowCount - 1))];
+    /// <summary>Legs along the front row [mm].</summary>
+    public IReadOnlyList<double> LegXMm => Along(RowCount);
+
+    /// <summary>Legs along both rows, the front one first [mm].</summary>
+    public IReadOnlyList<IReadOnlyList<double>> RowsXMm => [LegXMm, Along(LegCount - RowCount)];
 
     /// <summary>Height of the legs' upper ends [mm].</summary>
     public double TopMm => FloorMm - DeckMm - Sections.Joist.SideMm - Sections.Beam.SideMm - CapMm;
@@ -129,6 +135,9 @@ public sealed record StandPlan(
 
     /// <summary>Area of the platform [m²].</summary>
     public double DeckM2 => (WidthMm.RightMm - WidthMm.LeftMm) * (DepthMm.BackMm - DepthMm.FrontMm) * 1e-6;
+
+    private IReadOnlyList<double> Along(int count) =>
+        [.. Enumerable.Range(0, count).Select(i => SideMm * i / (count - 1))];
 
     /// <summary>Length of the tank's bottom over a joist [mm]; 0 where it does not reach.</summary>
     /// <param name="xMm">Place of the joist [mm].</param>

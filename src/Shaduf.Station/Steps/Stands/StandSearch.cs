@@ -41,7 +41,7 @@ internal sealed class StandSearch
         ];
     }
 
-    /// <summary>Numbers of legs that may be taken, the fewest first.</summary>
+    /// <summary>Numbers of legs that may be taken, the fewest first; 5 and 7 only where they are asked for: their front row carries what 4 and 6 do.</summary>
     public IReadOnlyList<int> LegCounts => brief.LegCount is { } given ? [given] : [4, 6, 8];
 
     /// <summary>Whether the cards have tubes and angles at all.</summary>
@@ -84,7 +84,9 @@ internal sealed class StandSearch
         double Used(string role) =>
             tried
                 .Members.Where(use => tried.Stand.Skeleton.Members[use.Member].Role == role)
-                .Max(use => use.Result.UtilisationShare);
+                .Select(use => use.Result.UtilisationShare)
+                .DefaultIfEmpty(0)
+                .Max();
         double Weld(string name) =>
             tried.Joints.Where(use => use.Name == name).Any(use => use.RequiredLegMm > tried.MostLegMm(use)) ? 1.01 : 0;
         double Face(string name) =>
@@ -115,7 +117,10 @@ internal sealed class StandSearch
                     feet
                 )
             ),
-            Diagonal = Next(form.Diagonal, Most(Used(TankStand.DiagonalRole), Splice(TankStand.DiagonalRole), isSoft)),
+            Diagonal = Next(
+                form.Diagonal,
+                Most(Used(TankStand.DiagonalRole), Used(TankStand.PlanRole), Splice(TankStand.DiagonalRole), isSoft)
+            ),
             Horizontal = Above(
                 form.Horizontal,
                 brief.Horizontal,

@@ -4,7 +4,7 @@ namespace Shaduf.Station;
 
 /// <summary>The sections that a stand is made of.</summary>
 /// <param name="Leg">Legs.</param>
-/// <param name="Diagonal">Diagonals, an angle.</param>
+/// <param name="Diagonal">Diagonals and plan braces, an angle.</param>
 /// <param name="Horizontal">Horizontals between the legs.</param>
 /// <param name="Beam">Beams on the rows of legs.</param>
 /// <param name="Joist">Joists under the deck.</param>
@@ -50,7 +50,7 @@ public sealed record StandSections(
 }
 
 /// <summary>A form of the stand: legs, bays and the names of its sections' cards.</summary>
-/// <param name="LegCount">Legs: 4, 6 or 8, in two rows.</param>
+/// <param name="LegCount">Legs, 4 to 8, in two rows.</param>
 /// <param name="BayCount">Bays of diagonals; null by the height and the distance of the legs.</param>
 /// <param name="Leg">Card of the legs.</param>
 /// <param name="Diagonal">Card of the diagonals.</param>

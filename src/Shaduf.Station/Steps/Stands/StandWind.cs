@@ -76,25 +76,27 @@ public sealed record StandFace(double SolidM2, double GrossM2, int FrameCount)
     /// <summary>Factor for wind on the diagonal.</summary>
     public double DiagonalFactor => TowerDrag.DiagonalFactor(SolidityShare);
 
-    /// <summary>The first face across a heading.</summary>
+    /// <summary>The outer face across a heading, the one of both with more steel.</summary>
     /// <param name="stand">The stand.</param>
     /// <param name="way">Heading along x or y, length 1.</param>
     internal static StandFace Of(TankStand stand, Point way)
     {
         var plan = stand.Plan;
         double Along(Point at) => at.DotMm2(way);
-        var solid = stand
-            .Skeleton.Members.Where(member => IsTower(member.Role))
-            .Where(member => Along(member.From) < 1 && Along(member.To) < 1)
-            .Sum(member => member.LengthMm * member.Profile.Bar.SideMm * 1e-6);
+        double Solid(double atMm) =>
+            stand
+                .Skeleton.Members.Where(member => IsTower(member.Role))
+                .Where(member => Math.Abs(Along(member.From) - atMm) < 1 && Math.Abs(Along(member.To) - atMm) < 1)
+                .Sum(member => member.LengthMm * member.Profile.Bar.SideMm * 1e-6);
+        var solid = Math.Max(Solid(0), Solid(plan.SideMm));
         return new(
             solid,
             (plan.SideMm + plan.Sections.Leg.SideMm) * (plan.TopMm - StandPlan.FootMm) * 1e-6,
-            way.XMm > 0.5 ? plan.RowCount : 2
+            way.XMm > 0.5 ? plan.LegCount - plan.RowCount : 2
         );
     }
 
     /// <summary>Whether a member belongs to the tower.</summary>
     internal static bool IsTower(string role) =>
-        role is TankStand.LegRole or TankStand.DiagonalRole or TankStand.HorizontalRole;
+        role is TankStand.LegRole or TankStand.DiagonalRole or TankStand.HorizontalRole or TankStand.PlanRole;
 }

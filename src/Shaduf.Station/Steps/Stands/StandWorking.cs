@@ -49,6 +49,15 @@ internal static class StandWorking
             yield return sheet with
             {
                 Title = $"Stand: {sheet.Title}",
+                Lines =
+                [
+                    .. sheet.Lines.Select(line =>
+                        line with
+                        {
+                            Numbers = line.Numbers.Replace("column ", "leg ", StringComparison.Ordinal),
+                        }
+                    ),
+                ],
             };
         }
     }
@@ -175,14 +184,14 @@ internal static class StandWorking
             .Range(0, strength.Stand.Skeleton.Feet.Count)
             .Select(foot => (strength.Stand.Skeleton.Feet[foot].Ground, strength.Cases.Foot(foot, factors).Force))
             .ToList();
+        var (midX, midY) = (feet.Average(foot => foot.Ground.XMm), feet.Average(foot => foot.Ground.YMm));
         var (x, y) = (
-            feet.Sum(foot => foot.Force.ZN * (foot.Ground.XMm - plan.MiddleMm)) * 1e-6,
-            feet.Sum(foot => foot.Force.ZN * (foot.Ground.YMm - plan.MiddleMm)) * 1e-6
+            feet.Sum(foot => foot.Force.ZN * (foot.Ground.XMm - midX)) * 1e-6,
+            feet.Sum(foot => foot.Force.ZN * (foot.Ground.YMm - midY)) * 1e-6
         );
         var moment = Math.Sqrt((x * x) + (y * y));
-        var inertiaX = feet.Sum(foot => Math.Pow((foot.Ground.XMm - plan.MiddleMm) / 1000, 2));
-        var inertiaY = feet.Sum(foot => Math.Pow((foot.Ground.YMm - plan.MiddleMm) / 1000, 2));
-        var half = plan.SideMm / 2000;
+        var inertiaX = feet.Sum(foot => Math.Pow((foot.Ground.XMm - midX) / 1000, 2));
+        var inertiaY = feet.Sum(foot => Math.Pow((foot.Ground.YMm - midY) / 1000, 2));
         yield return new(
             "M",
             "moment of the wind at the feet, by their forces",
@@ -196,7 +205,8 @@ internal static class StandWorking
             "N_M",
             plan.LegCount == 4 ? "M/(s √2)" : "M_x x/Σx² + M_y y/Σy²",
             Invariant($"s = {plan.SideMm / 1000:0.00} m, {plan.LegCount} legs"),
-            (Math.Abs(x) * half / inertiaX) + (Math.Abs(y) * half / inertiaY),
+            (Math.Abs(x) * midX / 1000 / inertiaX)
+                + (Math.Abs(y) * Math.Max(midY, plan.SideMm - midY) / 1000 / inertiaY),
             "kN",
             "steel/stand-legs",
             "statics"

@@ -23,6 +23,7 @@ public sealed record TankStand(
     internal const string LegRole = "leg";
     internal const string DiagonalRole = "diagonal";
     internal const string HorizontalRole = "horizontal";
+    internal const string PlanRole = "plan brace";
     internal const string BeamRole = "row beam";
     internal const string JoistRole = "joist";
 

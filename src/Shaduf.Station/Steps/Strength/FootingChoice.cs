@@ -8,18 +8,6 @@ namespace Shaduf.Station;
 /// <param name="Block">Its sizes.</param>
 internal sealed record FootingOption(FootingForm Form, FootingBlock Block);
 
-/// <summary>What a square block may be.</summary>
-/// <param name="ColumnMm">Side of what stands in its plinth [mm].</param>
-/// <param name="NarrowestMm">Narrowest block [mm].</param>
-/// <param name="WidestMm">Widest block [mm].</param>
-/// <param name="SideMm">Its side, where that is given [mm].</param>
-/// <param name="DepthMm">Its depth, where that is given [mm].</param>
-internal sealed record FootingPit(double ColumnMm, double NarrowestMm, double WidestMm, double? SideMm, double? DepthMm)
-{
-    /// <summary>Shallowest block [mm].</summary>
-    public double ShallowestMm { get; init; } = FootingChoice.ShallowestMm;
-}
-
 /// <summary>
 /// Footings for a rack: those of the brief, or the least that hold: square blocks, and where these grow silly beams
 /// across the row or strips along it.
@@ -30,7 +18,7 @@ internal static class FootingChoice
     internal const double DeepestMm = 1500;
     internal const double WidestMm = 1500;
     private const double LargestM3 = 1;
-    internal const double ShallowestMm = 600;
+    private const double ShallowestMm = 600;
     private const double NarrowestMm = 400;
     private const double StepMm = 50;
 
@@ -128,20 +116,6 @@ internal static class FootingChoice
             .FirstOrDefault();
     }
 
-    /// <summary>The square block with the least concrete that holds.</summary>
-    /// <param name="any">Loads and ground, with any block.</param>
-    /// <param name="pit">What the block may be.</param>
-    /// <returns>The block; null when none holds.</returns>
-    public static FootingBlock? Least(FootingStrength any, FootingPit pit) =>
-        (
-            from side in Steps(pit.SideMm, pit.NarrowestMm, pit.WidestMm, StepMm)
-            from depth in Steps(pit.DepthMm, pit.ShallowestMm, DeepestMm, StepMm)
-            select Footings.BlockOf(side, depth, pit.ColumnMm)
-        )
-            .OrderBy(block => block.ConcreteM3)
-            .ThenBy(block => block.DepthMm)
-            .FirstOrDefault(block => (any with { Block = block }).Holds);
-
     private static IEnumerable<FootingBlock> Blocks(RackStrength strength, double? sideMm, double? depthMm)
     {
         var column = strength.Rack.Sections.Column.SideMm;
@@ -186,7 +160,7 @@ internal static class FootingChoice
 
     private static double Whole(double mm) => Math.Ceiling((mm / TrenchStepMm) - 1e-9) * TrenchStepMm;
 
-    private static IEnumerable<double> Steps(double? givenMm, double fromMm, double toMm, double stepMm)
+    internal static IEnumerable<double> Steps(double? givenMm, double fromMm, double toMm, double stepMm)
     {
         if (givenMm is { } given)
         {

@@ -37,6 +37,8 @@ internal static class FootingFindings
                 : all,
             ground,
             SoilFindings.Water(soil, footings),
+            .. PlaceFindings.Of(site, footings.Block),
+            .. strength is null ? [] : (Finding[])[PlaceFindings.Slope(strength.Rack.Setting.Ground)],
         ];
     }
 

@@ -16,6 +16,9 @@ public sealed record FootingGround(SoilClass Class, double? WaterM)
     private const double LooseKNPerM3 = 14.5;
     private const double LooseDrownedKNPerM3 = LooseKNPerM3 + ((0.8 / 1.8) - 1) * SoilStrength.WaterKNPerM3;
 
+    /// <summary>How deep it freezes [m]; 0 where it does not, or nobody said.</summary>
+    public double FrostM { get; init; }
+
     /// <summary>Friction and cohesion where they were tested.</summary>
     public SoilStrength? Grain { get; init; }
 
@@ -61,7 +64,7 @@ public sealed record FootingGround(SoilClass Class, double? WaterM)
     /// <returns>The ground.</returns>
     public static FootingGround Of(SiteBrief site)
     {
-        var ground = new FootingGround(ClassOf(site.Soil), site.GroundwaterM);
+        var ground = new FootingGround(ClassOf(site.Soil), site.GroundwaterM) { FrostM = site.FrostM ?? 0 };
         return site.SoilTest is { } test ? ground.Tested(test) : ground;
     }
 

@@ -98,7 +98,8 @@ public sealed record FootingStrength(
 
     /// <summary>Whether it holds.</summary>
     public bool Holds =>
-        PullKN <= HeldKN
+        DepthM >= Soil.FrostM
+        && PullKN <= HeldKN
         && TurningShare <= 1
         && (SidesShare <= 1 || SlidingShare <= 1)
         && Uses().All(use => use.UseShare <= 1);
@@ -150,6 +151,22 @@ public sealed record FootingStrength(
     public double DesignKPa =>
         Ground.Max(load => Math.Max(0, load.DownKN) + (National.PermanentFactor * DryKN)) / AreaM2;
 
+    /// <summary>Largest design pressure under it, off its middle where its weight takes the moment [kPa].</summary>
+    public double PeakKPa
+    {
+        get
+        {
+            var (upright, weightKN) = (IsHeldUpright, National.PermanentFactor * DryKN);
+            return Ground.Max(load =>
+                load.DownKN + weightKN <= 0 ? 0
+                : PartOf(load, weightKN, upright) is { } part ? (load.DownKN + weightKN) / (part.WidthM * part.LengthM)
+                : double.PositiveInfinity
+            );
+        }
+    }
+
+    private bool IsHeldUpright => IsHeldBySides || WeightShare > 1;
+
     private double NeededM(FootLoad load) => Soil.SideDepthM(load, SideM);
 
     // Moment about the edge over what the least weight holds against it.
@@ -182,7 +199,7 @@ public sealed record FootingStrength(
 
     private IEnumerable<BearingUse> Uses()
     {
-        var upright = IsHeldBySides || WeightShare > 1;
+        var upright = IsHeldUpright;
         if (Soil.ReportKPa is not null || !Soil.IsTested || Soil.IsFelt)
         {
             foreach (var load in Service)
@@ -212,9 +229,7 @@ public sealed record FootingStrength(
             return new(load, 0, 0, true);
         }
 
-        var (along, across) = upright ? (0, 0) : load.AtKNm(DepthM);
-        var (width, length) = (AcrossM - (2 * along / downKN), AlongM - (2 * across / downKN));
-        if (width < 0.05 || length < 0.05)
+        if (PartOf(load, weightKN, upright) is not var (width, length))
         {
             return new(load, double.PositiveInfinity, 0, true);
         }
@@ -227,6 +242,15 @@ public sealed record FootingStrength(
             upright ? 0 : Math.Abs(load.AlongKN)
         );
         return new(load, downKN / part.AreaM2, Soil.ResistanceKPa(part, DepthM), true);
+    }
+
+    // The part of the base whose middle is under the load; null when next to nothing is left.
+    private (double WidthM, double LengthM)? PartOf(FootLoad load, double weightKN, bool upright)
+    {
+        var downKN = load.DownKN + weightKN;
+        var (along, across) = upright ? (0, 0) : load.AtKNm(DepthM);
+        var (width, length) = (AcrossM - (2 * along / downKN), AlongM - (2 * across / downKN));
+        return width < 0.05 || length < 0.05 ? null : (width, length);
     }
 
     private double PressureKPa(FootLoad load, double weightKN, bool upright)

@@ -138,11 +138,11 @@ internal static class StandTakeoff
         foreach (
             var line in ConcreteTakeoff.Of(
                 BillSection.Ground,
-                "the blocks of the stand",
+                "the footings of the stand",
                 footings.ConcreteM3,
                 footings,
                 Invariant(
-                    $"{footings.Count} blocks of {block.LengthMm:0} x {block.WidthMm:0} x {block.DepthMm:0} mm with plinths: {footings.ConcreteM3:0.00} m3 + 5 %"
+                    $"{footings.Count} {(footings.Form == FootingForm.Block ? "blocks" : "strips")} of {block.LengthMm:0} x {block.WidthMm:0} x {block.DepthMm:0} mm with plinths: {footings.ConcreteM3:0.00} m3 + 5 %"
                 )
             )
         )

@@ -107,6 +107,7 @@ public static class DesignRun
             choice.Module
         );
         var (rack, electrics) = (racks.Taken.Rack, shaded.Electrics);
+        var stand = StandDesign.Of(new(brief, survey, ground.Shelf), choice.Tank, choice.TankCount);
         return new(
             electrics,
             rack,
@@ -125,7 +126,8 @@ public static class DesignRun
         )
         {
             RackChoice = racks,
-            Stand = StandDesign.Of(new(brief, survey, ground.Shelf), choice.Tank, choice.TankCount),
+            Stand = stand,
+            StandErection = stand is null ? null : new(stand, survey.Climate.AirDegC),
             EconomicMain = EconomicMain.Of(ground, sizing),
             CoverM = survey["cover"],
             Soil = brief.Site.Soil,
@@ -184,6 +186,7 @@ public static class DesignRun
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
             .. works.Footings.Hold?.Findings(design.Brief.Site.Wind is not null) ?? [],
             .. StandFindings.Of(works.Stand, design.Brief.Site),
+            .. works.StandErection is { } raised ? StandErectionSteps.Findings(raised) : [],
             .. GuardFindings.Of(works.Guard),
             .. works.Guard.ColumnStrength is { } column ? LightColumnFindings.Of(column) : [],
             .. works.PoleBlock is { } pole ? [pole.Finding()] : Array.Empty<Finding>(),
@@ -236,6 +239,11 @@ public static class DesignRun
         foreach (var sheet in StandWorking.Show(design.Works.Stand))
         {
             yield return sheet;
+        }
+
+        if (design.Works.StandErection is { } raised)
+        {
+            yield return StandErectionSteps.Show(raised);
         }
 
         foreach (var sheet in GuardWorking.Show(design.Works.Guard))

@@ -29,13 +29,16 @@ internal static class ErectionChapter
         );
         yield return new Heading(2, "Steps and points at which work is held");
         yield return new Bullets([.. erection.Work.Select(step => (RichText)step)], BulletMark.CheckBox);
-        yield return Days(erection);
+        yield return Days(erection.Steps, erection.AirDegC);
         yield return new Paragraph(
             "Blended and unknown cement is taken: it sets slowly. Days are counted from casting, by the month's mean air; a cold week in it asks for more. Concrete that froze in its first days is lost."
         );
     }
 
-    private static Table Days(Erection erection) =>
+    /// <summary>How long each step waits for the concrete, by the month of casting.</summary>
+    /// <param name="steps">The steps.</param>
+    /// <param name="airDegC">Mean air of the twelve months [°C].</param>
+    public static Table Days(IReadOnlyList<CureStep> steps, IReadOnlyList<double> airDegC) =>
         new(
             [
                 new("days from casting until", 3.2),
@@ -43,13 +46,11 @@ internal static class ErectionChapter
                 .. YearCalendarNames.Months.Select(month => new TableColumn(month[..3], 0.55, HorizontalAnchor.Right)),
             ],
             [
-                .. erection.Steps.Select(step =>
+                .. steps.Select(step =>
                     TableRow.Of([
                         step.Name,
                         Invariant($"{step.StrengthShare:0.00}"),
-                        .. Enumerable
-                            .Range(0, 12)
-                            .Select(month => erection.Days(step, month) is { } days ? Invariant($"{days:0}") : "-"),
+                        .. airDegC.Select(air => step.DaysAt(air) is { } days ? Invariant($"{days:0}") : "-"),
                     ])
                 ),
             ]

@@ -15,14 +15,20 @@ internal static class FinishTables
     /// <returns>The blocks in order.</returns>
     public static IEnumerable<Block> Blocks(Design design)
     {
-        var rack = design.Works.Rack;
-        return [.. Templates(rack), .. Welds(rack), .. Paint(rack)];
+        var (rack, stand) = (design.Works.Rack, design.Works.Stand);
+        var lots = design.Works.SteelLots;
+        (string Name, double AreaM2)[] painted =
+        [
+            ("racks", SteelFinish.AreaM2(rack)),
+            .. stand is null ? [] : new[] { ("stands", stand.PaintM2) },
+        ];
+        return [.. Templates(lots), .. Welds(lots), .. Paint(lots, painted)];
     }
 
-    private static IEnumerable<Block> Templates(Rack rack)
+    private static IEnumerable<Block> Templates(IReadOnlyList<SteelLot> lots)
     {
-        var steep = rack
-            .Steel.Groups.Where(part => part.Section.Outline == Outline.SquareTube)
+        var steep = lots.SelectMany(lot => lot.Steel.Groups)
+            .Where(part => part.Section.Outline == Outline.SquareTube)
             .SelectMany(part =>
                 new[] { ("start", part.Shape.StartDeg), ("end", part.Shape.EndDeg) }.Select(end =>
                     (part.Mark, part.Section, End: end.Item1, Deg: Math.Round(end.Item2, 1))
@@ -66,11 +72,33 @@ internal static class FinishTables
         }
     }
 
-    private static IEnumerable<Block> Welds(Rack rack)
+    private static IEnumerable<Block> Welds(IReadOnlyList<SteelLot> lots)
     {
-        var welds = SteelFinish.Welds(rack);
         yield return new Heading(2, "Welds");
-        yield return new Table(
+        foreach (var lot in lots)
+        {
+            yield return Welds(lot);
+        }
+
+        var rods = SteelFinish.Rods([.. lots.SelectMany(lot => SteelFinish.Welds(lot.Steel, lot.Count))]);
+        yield return new Paragraph(
+            $"Electrodes of all steel, a fifth of overrun and {SteelFinish.DepositShare * 100:0} % of the mass bought counted: "
+                + string.Join(
+                    "; ",
+                    rods.Select(rod =>
+                        Invariant($"{rod.RodMm:0.0} mm: {rod.MassKg:0.0} kg ({rod.Rods:0} rods of 350 mm)")
+                    )
+                )
+                + Invariant(
+                    $"; the bill counts whole packets of {SteelFinish.PacketKg:0.#} kg for racks and stands apart. Dry rods; zinc, paint, oil and water off 50 mm each side; a vent in every closed tube before it is welded all round; someone watches for fire during the work and half an hour after. Take modules and drive off before welding on a rack that stands; never weld on a stand with water in its tank."
+                )
+        );
+    }
+
+    private static Table Welds(SteelLot lot)
+    {
+        var welds = SteelFinish.Welds(lot.Steel, lot.Count);
+        return new Table(
             [
                 new("weld", 2.4),
                 new("leg z, mm", 0.8, HorizontalAnchor.Right),
@@ -92,33 +120,48 @@ internal static class FinishTables
                         Invariant($"{weld.DepositKg:0.00}")
                     )
                 ),
-                TableRow.Total("all racks", "", "", "", "", "", Invariant($"{welds.Sum(weld => weld.DepositKg):0.00}")),
+                TableRow.Total(
+                    $"all {lot.Name}",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    Invariant($"{welds.Sum(weld => weld.DepositKg):0.00}")
+                ),
             ]
         )
         {
             SizeMm = Lettering.SmallMm,
-            Caption = "Fillets by leg z; manual metal arc, quality ISO 5817 C, all seen by a competent person",
+            Caption =
+                $"Welds of the {lot.Name}: fillets by leg z; manual metal arc, quality ISO 5817 C, all seen by a competent person",
         };
-        var rods = SteelFinish.Rods(welds);
+    }
+
+    private static IEnumerable<Block> Paint(
+        IReadOnlyList<SteelLot> lots,
+        IEnumerable<(string Name, double AreaM2)> painted
+    )
+    {
+        yield return new Heading(2, "Paint, or zinc instead");
+        foreach (var (name, areaM2) in painted)
+        {
+            yield return Coats(name, areaM2);
+        }
+
+        var vents = string.Join(
+            "; ",
+            SteelFinish
+                .VentsOf(lots.Select(lot => lot.Steel))
+                .Select(vent => Invariant($"{vent.Section.Name}: {vent.HoleMm:0} mm"))
+        );
         yield return new Paragraph(
-            $"Electrodes, a fifth of overrun and {SteelFinish.DepositShare * 100:0} % of the mass bought counted: "
-                + string.Join(
-                    "; ",
-                    rods.Select(rod =>
-                        Invariant(
-                            $"{rod.RodMm:0.0} mm: {rod.MassKg:0.0} kg ({rod.Rods:0} rods of 350 mm), {rod.Packets} packets of {SteelFinish.PacketKg:0.#} kg"
-                        )
-                    )
-                )
-                + ". Dry rods; zinc, paint, oil and water off 50 mm each side; a vent in every closed tube before it is welded all round; someone watches for fire during the work and half an hour after. Take modules and drive off before welding on a rack that stands."
+            $"Clean to bright metal by power brush, a stripe coat on welds and edges first. Steel that is dipped in zinc instead (ISO 1461) is not painted and not welded afterwards: splices and site welds become bolts, or are made good with zinc paint. Every closed tube then needs two holes at each end, at opposite corners, of at least {vents} (a quarter of the inside in all; from memory, the galvaniser decides): a closed tube bursts in the bath."
         );
     }
 
-    private static IEnumerable<Block> Paint(Rack rack)
-    {
-        var areaM2 = SteelFinish.AreaM2(rack);
-        yield return new Heading(2, "Paint, or zinc instead");
-        yield return new Table(
+    private static Table Coats(string name, double areaM2) =>
+        new(
             [
                 new("paint", 2.4),
                 new("coats", 0.6, HorizontalAnchor.Right),
@@ -145,15 +188,7 @@ internal static class FinishTables
         {
             SizeMm = Lettering.SmallMm,
             Caption = Invariant(
-                $"{areaM2:0.0} m2 of steel; solids {SteelFinish.SolidsShare * 100:0} % by volume, {SteelFinish.LossShare * 100:0} % lost by brush on small sections; measure the wet film with a comb"
+                $"{areaM2:0.0} m2 of the {name}' steel; solids {SteelFinish.SolidsShare * 100:0} % by volume, {SteelFinish.LossShare * 100:0} % lost by brush on small sections; measure the wet film with a comb"
             ),
         };
-        var vents = string.Join(
-            "; ",
-            SteelFinish.VentsOf(rack).Select(vent => Invariant($"{vent.Section.Name}: {vent.HoleMm:0} mm"))
-        );
-        yield return new Paragraph(
-            $"Clean to bright metal by power brush, a stripe coat on welds and edges first. Steel that is dipped in zinc instead (ISO 1461) is not painted and not welded afterwards: splices and site welds become bolts, or are made good with zinc paint. Every closed tube then needs two holes at each end, at opposite corners, of at least {vents} (a quarter of the inside in all; from memory, the galvaniser decides): a closed tube bursts in the bath."
-        );
-    }
 }

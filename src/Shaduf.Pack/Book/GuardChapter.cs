@@ -52,10 +52,18 @@ internal static class GuardChapter
         }
 
         yield return Electrodes(guard.Earth);
+        yield return new Paragraph(Pits(guard.Earth));
         yield return Bonds();
         yield return new Heading(3, "How to find out the soil's resistivity, and whether the earth is good");
         yield return new Bullets([.. HowToMeasure(guard.Earth).Select(RichText.From)]);
     }
+
+    private static string Pits(GuardEarth earth) =>
+        Invariant(
+            $"An earth pit stands round the head of each rod, so that its clamp can be seen and measured: a ring of concrete {GuardEarth.PitM * 1000:0} x {GuardEarth.PitM * 1000:0} x {GuardEarth.PitM * 1000:0} mm with a lid level with the ground, gravel in its bottom, no cable drawn through its walls. Places from the low left corner of the first rack, along the row and behind its low edge: "
+        )
+        + string.Join("; ", earth.Rods.Select((rod, i) => Invariant($"{i + 1}: {rod.XM:0.0}, {rod.YM:0.0} m")))
+        + ".";
 
     private static string BlockText(PoleBlock? pole) =>
         pole is null

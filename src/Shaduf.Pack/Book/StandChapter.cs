@@ -36,6 +36,13 @@ internal static class StandChapter
         {
             yield return new Paragraph(text);
         }
+
+        if (design.Works.StandErection is { } works)
+        {
+            yield return new Heading(2, "From the pegs to the first water");
+            yield return new Bullets([.. works.Work.Select(step => (RichText)step)], BulletMark.CheckBox);
+            yield return ErectionChapter.Days(works.Steps, works.AirDegC);
+        }
     }
 
     /// <summary>The findings that keep a stand's drawing from being released.</summary>

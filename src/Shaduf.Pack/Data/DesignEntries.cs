@@ -38,7 +38,8 @@ internal static class DesignEntries
             EnergyEntries.FacingsOf(design.Facing),
             WellEntry.Of(design),
             IntakeEntry.Of(design),
-            StandEntry.Of(design)
+            StandEntry.Of(design),
+            ErectionEntry.Of(design)
         )
         {
             Programme = OfficeEntries.ProgrammeOf(design.Programme),

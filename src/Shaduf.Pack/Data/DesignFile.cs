@@ -28,6 +28,7 @@ namespace Shaduf.Pack;
 /// <param name="Well">The borehole as built; null for open water.</param>
 /// <param name="Intake">Open water with its pump as built; null for a borehole.</param>
 /// <param name="Stand">The stands under the tanks; null where none of steel is built.</param>
+/// <param name="Erection">Racks and stands before their concrete holds them.</param>
 public sealed record DesignFile(
     StampEntry Stamp,
     StationEntry Station,
@@ -55,7 +56,8 @@ public sealed record DesignFile(
     FacingsEntry Facing,
     WellEntry? Well,
     IntakeEntry? Intake,
-    StandEntry? Stand
+    StandEntry? Stand,
+    ErectionEntry Erection
 )
 {
     /// <summary>When what is done.</summary>

@@ -39,8 +39,12 @@ public sealed record EarthEntry(
     double RodOhm,
     double RingWireM,
     double EarthOhm,
-    double AimOhm
+    double AimOhm,
+    IReadOnlyList<EarthPitEntry> Pits
 );
+
+/// <summary>An earth pit round a rod's head, from the low left corner of the first rack.</summary>
+public sealed record EarthPitEntry(double XM, double YM);
 
 /// <summary>Light, lightning and earth; light null for none.</summary>
 public sealed record GuardEntry(
@@ -103,7 +107,8 @@ public sealed record GuardEntry(
             R(earth.RodOhm),
             R(earth.RingWireM),
             R(earth.EarthOhm),
-            R(earth.AimOhm)
+            R(earth.AimOhm),
+            [.. earth.Rods.Select(rod => new EarthPitEntry(R(rod.XM), R(rod.YM)))]
         );
 
     private static double R(double value) => Math.Round(value, 4, MidpointRounding.AwayFromZero);

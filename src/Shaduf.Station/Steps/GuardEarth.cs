@@ -35,6 +35,9 @@ public sealed record GuardEarth(
     /// <summary>Bare copper wire in the ground: section of 50 mm², as one round wire [m].</summary>
     public const double WireDiameterM = 0.008;
 
+    /// <summary>Outside of the earth pit round a rod's head, along, across and down: a ring of concrete 50 mm thick with a lid [m]; common practice, no source.</summary>
+    public const double PitM = 0.4;
+
     /// <summary>Depth of the wire [m].</summary>
     public const double WireDepthM = 0.7;
 

@@ -7,12 +7,6 @@ using Shaduf.Workshop;
 
 namespace Shaduf.Station;
 
-/// <summary>A step of the work that waits for the concrete.</summary>
-/// <param name="Name">What is done then.</param>
-/// <param name="StrengthShare">Share of the strength at 28 days that the concrete must have.</param>
-/// <param name="LeastDays">Days that are waited at least.</param>
-public sealed record CureStep(string Name, double StrengthShare, double LeastDays);
-
 /// <summary>The bare frame in a wind from one side.</summary>
 /// <param name="DragM2">Drag coefficient times the area that the wind sees [m2].</param>
 /// <param name="HeightM">Height of its middle above the ground [m].</param>
@@ -51,12 +45,10 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     public const double ColdestDegC = 5;
 
     // Advised for stages of up to three months; from memory.
-    private const double LeastStageMPerS = 20;
-    private const double UnfavourableFactor = 1.5;
-    private const double DragCoefficient = 2;
+    internal const double LeastStageMPerS = 20;
+    internal const double UnfavourableFactor = 1.5;
+    internal const double DragCoefficient = 2;
 
-    // Slow, blended or unknown cement.
-    private const double CementFactor = 0.38;
     private const double LiftSlopeDeg = 60;
     private const int MostPeople = 8;
 
@@ -131,15 +123,7 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     /// <param name="step">The step.</param>
     /// <param name="month">The month, January 0.</param>
     /// <returns>Days.</returns>
-    public double? Days(CureStep step, int month) =>
-        AirDegC[month] < ColdestDegC
-            ? null
-            : Math.Max(
-                step.LeastDays,
-                Math.Ceiling(
-                    ConcreteAge.DaysToShare(step.StrengthShare, CementFactor, Math.Min(50, AirDegC[month])) - 1e-9
-                )
-            );
+    public double? Days(CureStep step, int month) => step.DaysAt(AirDegC[month]);
 
     // Shape by shape: the length above ground, seen from the side that the wind comes from.
     private FrameDrag Drag(Func<Point, double> downwind)

@@ -30,6 +30,13 @@ public sealed record StandDesign(
     /// <summary>Steel of all stands with plates and rungs [kg].</summary>
     public double MassKg => Count * Stand.MassKg;
 
+    /// <summary>Outer surface of all parts and plates of all stands [m²].</summary>
+    public double PaintM2 =>
+        Count
+        * (
+            Stand.Plates.PaintM2 + Stand.Steel.Parts.Sum(part => part.LengthMm / 1000 * part.Section.PerimeterMm / 1000)
+        );
+
     /// <summary>Designs the stands.</summary>
     /// <param name="ground">Brief, survey and cards.</param>
     /// <param name="card">The tank.</param>

@@ -186,7 +186,7 @@ internal static class FootingFindings
             stops,
             basicMPerS,
             "m/s",
-            $"{says}; wind speed as mean of ten minutes 10 m above open country",
+            $"{says}, the factors on wind and weights counted in it; wind speed as mean of ten minutes 10 m above open country",
             "the checks of the footings, with the wind raised until one fails"
         );
     }

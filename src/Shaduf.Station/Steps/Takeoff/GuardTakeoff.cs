@@ -28,6 +28,15 @@ internal static class GuardTakeoff
             earth.Rods.Count,
             Invariant($"{earth.Rods.Count} rods at the marks of the earthing plan; finding guard/earth")
         );
+        yield return Line(
+            "earth-pit",
+            Invariant(
+                $"earth pit round a rod's head: ring of concrete {GuardEarth.PitM * 1000:0} x {GuardEarth.PitM * 1000:0} x {GuardEarth.PitM * 1000:0} mm, 50 mm thick, with a lid"
+            ),
+            "nr",
+            earth.Rods.Count,
+            "one at each rod, so that its clamp can be seen and measured"
+        );
         var bareM = earth.RingWireM > 0 ? earth.RingWireM : (earth.Rods.Count - 1) * 2 * GuardEarth.RodM;
         yield return Line(
             "earth-wire-bare",

@@ -61,7 +61,7 @@ internal static class StandTakeoff
         {
             NetQuantity = welds.Sum(weld => weld.DepositKg),
         };
-        var areaM2 = PaintM2(stands);
+        var areaM2 = stands.PaintM2;
         foreach (var coat in SteelFinish.Coats(areaM2))
         {
             yield return Line(
@@ -121,7 +121,7 @@ internal static class StandTakeoff
             count * stand.Steel.Seams.Where(seam => seam.LengthMm > 40).Sum(seam => seam.Count),
             "seams of the stand"
         );
-        yield return Labour.Days("paint", 3 * PaintM2(stands), "three coats on the stand");
+        yield return Labour.Days("paint", 3 * stands.PaintM2, "three coats on the stand");
         yield return Labour.Days("stand", stands.MassKg / 1000, "steel of the stand");
     }
 
@@ -150,13 +150,6 @@ internal static class StandTakeoff
             yield return line;
         }
     }
-
-    private static double PaintM2(StandDesign stands) =>
-        stands.Count
-        * (
-            stands.Stand.Plates.PaintM2
-            + stands.Stand.Steel.Parts.Sum(part => part.LengthMm / 1000 * part.Section.PerimeterMm / 1000)
-        );
 
     private static QuantityLine Line(string item, string says, string unit, double quantity, string origin) =>
         new(item, BillSection.Steelwork, says, unit, quantity, origin);

@@ -120,12 +120,13 @@ public static class SteelFinish
         ];
 
     /// <summary>Holes of each closed tube, where the steel is galvanised instead of painted.</summary>
-    /// <param name="rack">The rack.</param>
+    /// <param name="steel">The steel.</param>
     /// <returns>Sections and the least diameter of two holes at each end [mm].</returns>
-    public static IReadOnlyList<(Section Section, double HoleMm)> VentsOf(Rack rack) =>
+    public static IReadOnlyList<(Section Section, double HoleMm)> VentsOf(IEnumerable<Assembly> steel) =>
         [
-            .. rack
-                .Steel.Groups.Select(group => group.Section)
+            .. steel
+                .SelectMany(each => each.Groups)
+                .Select(group => group.Section)
                 .Distinct()
                 .Where(section => section.Outline != Outline.EqualAngle)
                 .OrderBy(section => section.Name, StringComparer.Ordinal)

@@ -125,6 +125,9 @@ public sealed record Works(
     /// <summary>The racks before their concrete holds them; null where no wind table goes.</summary>
     public Erection? Erection { get; init; }
 
+    /// <summary>The stands before they hold water; null where none is built here.</summary>
+    public StandErection? StandErection { get; init; }
+
     /// <summary>What was chosen for main and taps, and why.</summary>
     public IEnumerable<ChoiceNote> PipeNotes =>
         [.. Taps.Notes, new("stop when the tank is full", Main.TankFull.Name, Main.TankFull.Why)];

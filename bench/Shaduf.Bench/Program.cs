@@ -6,6 +6,7 @@ using Shaduf.Bench.Steel;
 // By processor time, for a machine that does other work besides:
 // ... -- growth docs/rack-growth.svg  a rack's time over its members, with the plot of docs/performance.md
 // ... -- racks                        the racks of the examples
+// ... -- stands                       stands, and the footings of those racks
 if (args is ["growth", var plot])
 {
     RackGrowth.Write(plot);
@@ -13,6 +14,10 @@ if (args is ["growth", var plot])
 else if (args is ["racks"])
 {
     RackTable.Write();
+}
+else if (args is ["stands"])
+{
+    StandTable.Write();
 }
 else
 {

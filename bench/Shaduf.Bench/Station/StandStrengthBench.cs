@@ -11,6 +11,7 @@ public class StandStrengthBench
     private TankCard tank = null!;
     private TankStand small = null!;
     private TankStand large = null!;
+    private StandStrength strength = null!;
 
     [GlobalSetup]
     public void Prepare()
@@ -25,13 +26,15 @@ public class StandStrengthBench
         var brief = file.Brief with { Tank = file.Brief.Tank with { GivenStandM = 6 } };
         site = new(brief, Survey.Of(brief), file.Shelf);
         tank = file.Shelf.Find<TankCard>("tank-5")!;
-        small = StandDesign.Of(site, tank, 1)!.Stand;
+        strength = StandDesign.Of(site, tank, 1)!.Strength;
+        small = strength.Stand;
         var eight = brief with
         {
             Tank = brief.Tank with { Stand = StandBrief.Open with { LegCount = 8, BayCount = 4 } },
         };
         large = StandDesign.Of(site with { Brief = eight }, file.Shelf.Find<TankCard>("tank-10")!, 1)!.Stand;
-        Console.WriteLine($"// {small.Skeleton.Members.Count} and {large.Skeleton.Members.Count} members");
+        var loads = StandStrength.Of(large, site.Brief, site.Survey, site.Shelf).Combinations.Strength.Count;
+        Console.WriteLine($"// {loads} combinations; {small.Skeleton.Members.Count} and {large.Skeleton.Members.Count} members");
     }
 
     [Benchmark]
@@ -39,6 +42,9 @@ public class StandStrengthBench
 
     [Benchmark]
     public StandStrength EightLegs() => StandStrength.Of(large, site.Brief, site.Survey, site.Shelf);
+
+    [Benchmark]
+    public Footings Footed() => StandFootings.Of(site, strength, 1);
 
     [Benchmark]
     public StandDesign? Chosen() => StandDesign.Of(site, tank, 1);

@@ -38,6 +38,16 @@ internal static class PublishedBearing
             .. Slides,
             .. Concrete,
             new("ground/tipping", "held", row => Tipping.HeldKNm(row["weightKN"], row["widthM"])),
+            // Without the partial factors.
+            new(
+                "ground/tipping",
+                "safety",
+                row =>
+                    Tipping.HeldKNm(row["weightKN"], row["widthM"])
+                    / Uplift.HoldingFactor
+                    * Uplift.LiftingFactor
+                    / Tipping.TurningKNm(row["momentKNm"], row["sideKN"], row["depthM"], 0, row["widthM"])
+            ),
             new(
                 "ground/tipping",
                 "turning",

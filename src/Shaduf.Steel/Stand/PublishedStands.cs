@@ -29,6 +29,12 @@ internal static class PublishedStands
             ),
             new("steel/tower-drag", "square", row => TowerDrag.SquareCoefficient(row["solidM2"] / row["grossM2"])),
             new("steel/tower-drag", "diagonal", row => TowerDrag.DiagonalFactor(row["solidM2"] / row["grossM2"])),
+            new("steel/tower-drag", "stand-shear", row => StandShearKN(row, 1)),
+            new(
+                "steel/tower-drag",
+                "stand-shear-diagonal",
+                row => StandShearKN(row, TowerDrag.DiagonalFactor(row["solidM2"] / row["grossM2"]))
+            ),
         ];
 
     private static IEnumerable<PublishedCheck> Earthquake =>
@@ -77,6 +83,7 @@ internal static class PublishedStands
 
     private static IEnumerable<PublishedCheck> Legs =>
         [
+            new("steel/stand-legs", "stand-weight", row => StandKg(row["platformKg"]) * 9.80665 / 1000),
             new(
                 "steel/stand-legs",
                 "leg",
@@ -163,6 +170,20 @@ internal static class PublishedStands
             TankWidthM,
             TankHeightM
         );
+
+    // The worked stand: tank at 8.3 m, tower and 2.0 m2 of platform at 6.2 m, 0.30 m2 for each of the legs' 6.0 m.
+    private static double StandShearKN(PublishedCase row, double diagonalFactor)
+    {
+        double Gust(double heightM) => WindPressure.PeakNPerM2(row["basicMPerS"], Terrain.Of("II"), heightM) / 1000;
+        var tower = TowerDrag.SquareCoefficient(row["solidM2"] / row["grossM2"]) * row["solidM2"] * diagonalFactor;
+        return (Gust(8.3) * 0.80 * TankWidthM * TankHeightM) + (Gust(6.2) * (tower + 2.0 + (0.30 * 6.0)));
+    }
+
+    private static double StandKg(double platformKg) =>
+        (4 * 6.0 * SquareHollow.ColdFormed(100, 4).MassKgPerM)
+        + (4 * 1.9 * EqualAngle.Of(70, 6, 9, 4.5).Section.MassKgPerM)
+        + (16 * 3.606 * EqualAngle.Of(60, 5, 8, 4).Section.MassKgPerM)
+        + platformKg;
 
     private static SectionProperties Round(PublishedCase row) => CircularHollow.Of(row["diameterMm"], row["wallMm"]);
 

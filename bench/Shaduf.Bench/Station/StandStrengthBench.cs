@@ -34,7 +34,9 @@ public class StandStrengthBench
         };
         large = StandDesign.Of(site with { Brief = eight }, file.Shelf.Find<TankCard>("tank-10")!, 1)!.Stand;
         var loads = StandStrength.Of(large, site.Brief, site.Survey, site.Shelf).Combinations.Strength.Count;
-        Console.WriteLine($"// {loads} combinations; {small.Skeleton.Members.Count} and {large.Skeleton.Members.Count} members");
+        Console.WriteLine(
+            $"// {loads} combinations; {small.Skeleton.Members.Count} and {large.Skeleton.Members.Count} members"
+        );
     }
 
     [Benchmark]

@@ -36,27 +36,9 @@ internal static class SiteReader
         )
         {
             WeatherFile = MonthReader.WeatherFile(fields),
-            GroundwaterM = fields.Known(
-                "groundwater",
-                Measure.LengthM,
-                0,
-                100,
-                "Depth of the highest water of the year below the ground at the racks; 0 where it stands at the surface."
-            ),
-            FrostM = fields.Known(
-                "frostDepth",
-                Measure.LengthM,
-                0,
-                2,
-                "How deep the ground freezes; 0 m where it never does. Left out: judged by the record low and the coldest month."
-            ),
-            EdgeM = fields.Known(
-                "nearestEdge",
-                Measure.LengthM,
-                0,
-                1000,
-                "From the nearest footing to a ditch, bank or edge deeper than half a metre."
-            ),
+            GroundwaterM = Groundwater(fields),
+            FrostM = Frost(fields),
+            EdgeM = Edge(fields),
             SoilTest = SoilReader.Read(fields, soil),
             Terrain = TerrainOf(fields),
             HillSlopeShare = Hill(fields),
@@ -82,6 +64,33 @@ internal static class SiteReader
         fields.Done();
         return site;
     }
+
+    private static double? Groundwater(FieldMap fields) =>
+        fields.Known(
+            "groundwater",
+            Measure.LengthM,
+            0,
+            100,
+            "Depth of the highest water of the year below the ground at the racks; 0 where it stands at the surface."
+        );
+
+    private static double? Frost(FieldMap fields) =>
+        fields.Known(
+            "frostDepth",
+            Measure.LengthM,
+            0,
+            2,
+            "How deep the ground freezes; 0 m where it never does. Left out: judged by the record low and the coldest month."
+        );
+
+    private static double? Edge(FieldMap fields) =>
+        fields.Known(
+            "nearestEdge",
+            Measure.LengthM,
+            0,
+            1000,
+            "From the nearest footing to a ditch, bank or edge deeper than half a metre."
+        );
 
     private static string? TerrainOf(FieldMap fields) =>
         fields.OptionalOneOf(

@@ -78,8 +78,11 @@ internal sealed class StandSearch
         return StandStrength.Of(stand, ground.Brief, ground.Survey, ground.Shelf);
     }
 
-    // One size up for each group that does not hold; by as much as it lacks.
-    private StandForm? Raised(StandForm form, StandStrength tried)
+    // How far each group is used beyond what it holds: above 1 it is raised.
+    private (double Leg, double Diagonal, double Horizontal, double Beam, double Joist) Needs(
+        StandForm form,
+        StandStrength tried
+    )
     {
         double Used(string role) =>
             tried
@@ -88,63 +91,54 @@ internal sealed class StandSearch
                 .DefaultIfEmpty(0)
                 .Max();
         double Weld(string name) =>
-            tried.Joints.Where(use => use.Name == name).Any(use => use.RequiredLegMm > tried.MostLegMm(use)) ? 1.01 : 0;
-        double Face(string name) =>
-            tried.Faces.Where(use => use.Name == name).Any(use => use.UseShare is not <= 1) ? 1.01 : 0;
+            Short(tried.Joints.Any(use => use.Name == name && use.RequiredLegMm > tried.MostLegMm(use)));
+        double Face(string name) => Short(tried.Faces.Any(use => use.Name == name && use.UseShare is not <= 1));
         double Splice(string role) =>
-            tried.Splices.Any(use => use.UseShare > 1 && tried.Stand.Skeleton.Members[use.Place.Member].Role == role)
-                ? 1.01
-                : 0;
-        var isSoft = tried.Buckling.SwayFactor < RackStrength.LeastCriticalFactor ? 1.01 : 0;
+            Short(
+                tried.Splices.Any(use =>
+                    use.UseShare > 1 && tried.Stand.Skeleton.Members[use.Place.Member].Role == role
+                )
+            );
         double Moved(int move) => tried.Moves[move].ValueMm / tried.Moves[move].LimitMm;
-        var feet = tried.Feet.Holds ? 0 : 1.01;
+        var isSoft = Short(tried.Buckling.SwayFactor < RackStrength.LeastCriticalFactor);
+        var feet = Short(!tried.Feet.Holds);
 
         // A leg as wide as its beam stands on the beam's walls; a narrower one on its face alone.
         var head = Face(StandFrame.HeadName);
         var isNarrow = strength[form.Leg].SideMm < strength[form.Beam].SideMm && brief.Leg is null;
+        return (
+            Most(
+                Used(TankStand.LegRole),
+                Weld(StandFrame.HeadName),
+                Face(StandFrame.RingName),
+                isNarrow ? head : 0,
+                Splice(TankStand.LegRole),
+                isSoft,
+                feet
+            ),
+            Most(Used(TankStand.DiagonalRole), Used(TankStand.PlanRole), Splice(TankStand.DiagonalRole), isSoft),
+            Most(Used(TankStand.HorizontalRole), Weld(StandFrame.RingName), Splice(TankStand.HorizontalRole)),
+            Most(Used(TankStand.BeamRole), isNarrow ? 0 : head, Splice(TankStand.BeamRole), Moved(2)),
+            Most(Used(TankStand.JoistRole), Weld("joist to row beam"), Splice(TankStand.JoistRole), Moved(0), Moved(1))
+        );
+    }
+
+    // One size up for each group that does not hold; by as much as it lacks.
+    private StandForm? Raised(StandForm form, StandStrength tried)
+    {
+        var needs = Needs(form, tried);
         var next = form with
         {
-            Leg = Above(
-                form.Leg,
-                brief.Leg,
-                Most(
-                    Used(TankStand.LegRole),
-                    Weld(StandFrame.HeadName),
-                    Face(StandFrame.RingName),
-                    isNarrow ? head : 0,
-                    Splice(TankStand.LegRole),
-                    isSoft,
-                    feet
-                )
-            ),
-            Diagonal = Next(
-                form.Diagonal,
-                Most(Used(TankStand.DiagonalRole), Used(TankStand.PlanRole), Splice(TankStand.DiagonalRole), isSoft)
-            ),
-            Horizontal = Above(
-                form.Horizontal,
-                brief.Horizontal,
-                Most(Used(TankStand.HorizontalRole), Weld(StandFrame.RingName), Splice(TankStand.HorizontalRole))
-            ),
-            Beam = Above(
-                form.Beam,
-                brief.Beam,
-                Most(Used(TankStand.BeamRole), isNarrow ? 0 : head, Splice(TankStand.BeamRole), Moved(2))
-            ),
-            Joist = Above(
-                form.Joist,
-                brief.Joist,
-                Most(
-                    Used(TankStand.JoistRole),
-                    Weld("joist to row beam"),
-                    Splice(TankStand.JoistRole),
-                    Moved(0),
-                    Moved(1)
-                )
-            ),
+            Leg = Above(form.Leg, brief.Leg, needs.Leg),
+            Diagonal = Next(form.Diagonal, needs.Diagonal),
+            Horizontal = Above(form.Horizontal, brief.Horizontal, needs.Horizontal),
+            Beam = Above(form.Beam, brief.Beam, needs.Beam),
+            Joist = Above(form.Joist, brief.Joist, needs.Joist),
         };
         return next == form ? null : next;
     }
+
+    private static double Short(bool isShort) => isShort ? 1.01 : 0;
 
     private static double Most(params double[] shares) => shares.Max();
 

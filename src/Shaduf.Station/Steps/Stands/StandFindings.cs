@@ -150,12 +150,17 @@ internal static class StandFindings
 
     private static Finding Feet(StandDesign stand)
     {
-        var feet = stand.Strength.Feet;
+        var (feet, block) = (stand.Strength.Feet, stand.Footings.Block);
+        var room = Math.Max(
+            feet.Foot.NarrowestMm / Math.Min(block.LengthMm, block.WidthMm),
+            feet.Foot.NeededDepthMm / block.DepthMm
+        );
         var share = new[]
         {
             feet.PressShare,
             feet.Bolts.UtilisationShare,
             feet.NeededPlateMm / feet.Foot.ThicknessMm,
+            room,
         }.Max();
         return Finding.AtMost(
             "stand/feet",
@@ -163,8 +168,10 @@ internal static class StandFindings
             1,
             "",
             Invariant(
-                $"base plate {feet.Foot.SideMm:0} x {feet.Foot.SideMm:0} x {feet.Foot.ThicknessMm:0} mm on {StandFoot.BoltCount} bolts {feet.Foot.BoltName} of grade 4.6: concrete under it {feet.PressShare:0.00}, bolts {feet.Bolts.UtilisationShare:0.00}, hardest pulled bolt {Math.Max(0, feet.BoltN) / 1000:0.0} kN, plate needed {feet.NeededPlateMm:0.0} mm; concrete of {feet.ConcreteNPerMm2:0} N/mm2, a block of {feet.Foot.NarrowestMm:0} mm at least"
-            ) + Advice(feet.Holds, stand),
+                $"base plate {feet.Foot.SideMm:0} x {feet.Foot.SideMm:0} x {feet.Foot.ThicknessMm:0} mm on {StandFoot.BoltCount} bolts {feet.Foot.BoltName} of grade 4.6: concrete under it {feet.PressShare:0.00}, bolts {feet.Bolts.UtilisationShare:0.00}, hardest pulled bolt {Math.Max(0, feet.BoltN) / 1000:0.0} kN, plate needed {feet.NeededPlateMm:0.0} mm; concrete of {feet.ConcreteNPerMm2:0} N/mm2, a block {feet.Foot.NarrowestMm:0} mm wide and {feet.Foot.NeededDepthMm:0} mm deep at least"
+            )
+                + Advice(feet.Holds, stand)
+                + (room <= 1 ? "" : StandFootings.Says(stand.WouldHold())),
             "EN 1993-1-8:2005, 6.2.5; EN 1992-4:2018, 7.2"
         );
     }

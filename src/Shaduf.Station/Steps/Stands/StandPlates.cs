@@ -105,8 +105,11 @@ public sealed record StandFoot(
     /// <summary>Narrowest block that its bolts are checked in [mm].</summary>
     public double NarrowestMm => Math.Ceiling((SpacingMm + (2 * EdgeMm)) / 50) * 50;
 
-    /// <summary>Shallowest block that its bolts end in, 100 mm of concrete under them [mm].</summary>
-    public double ShallowestMm => Math.Max(600, InConcreteMm - Rack.PlinthHeightMm + 100);
+    /// <summary>Depth of a block that its bolts end in, 100 mm of concrete under them [mm].</summary>
+    public double NeededDepthMm => InConcreteMm - Rack.PlinthHeightMm + 100;
+
+    /// <summary>Shallowest block that is chosen [mm]; common practice, no source.</summary>
+    public double ShallowestMm => Math.Max(600, NeededDepthMm);
 
     /// <summary>Size of the bolts.</summary>
     public BoltSize Bolt => BoltSize.Of(BoltName);

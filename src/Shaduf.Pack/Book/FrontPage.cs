@@ -136,7 +136,17 @@ internal static class FrontPage
                 TableRow.Of("racks", RackTables.RacksText(choice.Grid)),
                 TableRow.Of("steel", Invariant($"{design.Works.Rack.MassKg:0.0} kg")),
                 TableRow.Of("main", Invariant($"{choice.Lift.Lay.Name}, {choice.Lift.MainM:0} m")),
-                TableRow.Of("tank", Invariant($"{choice.TankM3:0.#} m3 ({choice.TankCount} x {choice.Tank.Name})")),
+                TableRow.Of(
+                    "tank",
+                    Invariant($"{choice.TankM3:0.#} m3 ({choice.TankCount} x {choice.Tank.Name})")
+                        + (
+                            design.Works.Stand is { } stands
+                                ? Invariant(
+                                    $", on {stands.Stand.Plan.LegCount} legs, its floor at {stands.Stand.Plan.FloorMm / 1000:0.0} m"
+                                )
+                                : ""
+                        )
+                ),
             ]
         );
     }

@@ -65,7 +65,7 @@ internal static class StandChapter
             yield return new Notice(
                 worst,
                 Invariant(
-                    $"The drawings of this stand are not released: tonnes of water would stand over heads on something that does not hold or was not checked. In the way: {string.Join("; ", withholding.Select(finding => $"{finding.Id} ({StatusWord(finding.Status)})"))}. The findings say what to find out or to change; then run the design again. What follows is a plan for pricing, not for building."
+                    $"The drawings of this stand are not released: tonnes of water would stand over heads on something that does not hold or was not checked{(stands.Unknown.Count == 0 ? "" : $": {string.Join(", ", stands.Unknown)}")}. In the way: {string.Join("; ", withholding.Select(finding => $"{finding.Id} ({StatusWord(finding.Status)})"))}. The findings say what to find out or to change; then run the design again. What follows is a plan for pricing, not for building."
                 )
             );
             yield break;

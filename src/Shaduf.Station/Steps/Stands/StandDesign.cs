@@ -30,6 +30,17 @@ public sealed record StandDesign(
     /// <summary>Steel of all stands with plates and rungs [kg].</summary>
     public double MassKg => Count * Stand.MassKg;
 
+    /// <summary>What nobody knows of what acts on them, in words; empty where all is known.</summary>
+    public IReadOnlyList<string> Unknown =>
+        [
+            .. new[]
+            {
+                Strength.Wind.IsKnown ? null : "the wind speed is unknown",
+                Strength.Quake.IsKnown ? null : "the earthquake is unknown",
+                Stand.Plan.Tank.MassKg is null ? "the tank's card does not say what it weighs" : null,
+            }.OfType<string>(),
+        ];
+
     /// <summary>Outer surface of all parts and plates of all stands [m²].</summary>
     public double PaintM2 =>
         Count

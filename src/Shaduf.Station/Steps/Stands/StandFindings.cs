@@ -36,20 +36,14 @@ internal static class StandFindings
             Hold(strength),
             Stops(stand),
         ];
-        string?[] loads =
-        [
-            strength.Wind.IsKnown ? null : "the wind speed is unknown",
-            strength.Quake.IsKnown ? null : "the earthquake is unknown",
-            strength.Stand.Plan.Tank.MassKg is null ? "the tank's card does not say what it weighs" : null,
-        ];
         var ground =
             SoilFindings.Soil(site, blocks.Soil).Status == FindingStatus.Stop
                 ? "no pressure may be presumed for this ground"
                 : null;
         return
         [
-            .. NotKnown(steel, loads),
-            .. NotKnown(Blocks(stand), [.. loads, ground]),
+            .. NotKnown(steel, stand.Unknown),
+            .. NotKnown(Blocks(stand), [.. stand.Unknown, ground]),
             Earthquake(strength),
             .. PlaceFindings
                 .Of(site, stand.Footings.Block)

@@ -91,10 +91,15 @@ internal static class DesignCommand
             output.WriteLine($"  STOP {finding.Id}: {finding.Says}");
         }
 
+        foreach (var finding in design.Findings.Where(finding => finding.IsHandedOver))
+        {
+            output.WriteLine($"  ENGINEER {finding.Id}: {finding.Says}");
+        }
+
         List<string> open =
         [
             .. design
-                .Findings.Where(finding => finding.Status == FindingStatus.Unchecked)
+                .Findings.Where(finding => finding is { Status: FindingStatus.Unchecked, IsHandedOver: false })
                 .Select(finding => finding.Id),
         ];
         if (open.Count > 0)

@@ -101,12 +101,8 @@ public static class DesignRun
     {
         var (brief, survey, sizing) = (ground.Brief, ground.Survey, shaded.Sizing);
         var (guard, choice) = (shaded.Guard, sizing.Choice);
-        var (racks, footings) = FootingChoice.Of(
-            ground,
-            RackChoice.Of(ground, choice.Module, choice.Grid, choice.Facing.TiltDeg),
-            choice.Module
-        );
-        var (rack, electrics) = (racks.Taken.Rack, shaded.Electrics);
+        var racks = RackChoice.Of(ground, choice.Module, choice.Grid, choice.Facing.TiltDeg);
+        var (rack, footings, electrics) = (racks.Taken.Rack, racks.Taken.Footings!, shaded.Electrics);
         var stand = StandDesign.Of(new(brief, survey, ground.Shelf), choice.Tank, choice.TankCount);
         return new(
             electrics,
@@ -132,8 +128,12 @@ public static class DesignRun
             CoverM = survey["cover"],
             Soil = brief.Site.Soil,
             PoleBlock = PoleBlock.Of(guard.ColumnStrength, brief.Site),
+            MastBlock = PoleBlock.Of(guard.MastStrength, brief.Site),
             Erection = racks.Taken.Strength is { } strength
                 ? new(rack, footings, strength.Wind, survey.Climate.AirDegC)
+                {
+                    IsWallMeasured = strength.IsWallMeasured,
+                }
                 : null,
         };
     }
@@ -182,14 +182,19 @@ public static class DesignRun
             .. ElectricFindings.Wiring(works.Electrics, design.Brief.Array.Losses),
             .. works.Rack.Findings(choice.Module),
             .. RackFindings.Of(works.RackChoice, choice.Module, design.Brief.Rack.Way),
-            .. FootingFindings.Of(works.Footings, works.RackChoice.Taken.Strength, design.Brief.Site),
+            .. FootingFindings.Of(
+                works.Footings,
+                works.RackChoice.Taken.Strength,
+                design.Brief.Site,
+                works.RackChoice.Taken.Holds ? "" : works.RackChoice.Advice
+            ),
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
             .. works.Footings.Hold?.Findings(design.Brief.Site.Wind is not null) ?? [],
             .. StandFindings.Of(works.Stand, design.Brief.Site),
             .. works.StandErection is { } raised ? StandErectionSteps.Findings(raised) : [],
             .. GuardFindings.Of(works.Guard),
-            .. works.Guard.ColumnStrength is { } column ? LightColumnFindings.Of(column) : [],
-            .. works.PoleBlock is { } pole ? [pole.Finding()] : Array.Empty<Finding>(),
+            .. works.Guard.PoleStrengths.SelectMany(LightColumnFindings.Of),
+            .. works.PoleBlocks.Select(block => block.Finding()),
             .. works.Main.Findings(table.FullFlowM3PerH),
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
             .. works.TapStands is { } stands ? [stands.Drainage()] : Array.Empty<Finding>(),
@@ -231,9 +236,9 @@ public static class DesignRun
             yield return ErectionWorking.Show(erection);
         }
 
-        if (design.Works.PoleBlock is { } pole)
+        foreach (var block in design.Works.PoleBlocks)
         {
-            yield return pole.Show();
+            yield return block.Show();
         }
 
         foreach (var sheet in StandWorking.Show(design.Works.Stand))

@@ -8,7 +8,7 @@ public static class GuyRope
     /// <summary>Pull of the rope on the windward side; no foot is taken to help.</summary>
     /// <param name="windKN">Force of the wind [kN], 0 to 1000.</param>
     /// <param name="windHeightM">Height at which it acts [m], 0 to 20.</param>
-    /// <param name="tiedHeightM">Height at which the rope is tied [m], 0.5 to 20.</param>
+    /// <param name="tiedHeightM">Height at which the rope is tied [m], 0.05 to 20.</param>
     /// <param name="slopeDeg">Slope of the rope from level [deg], 10 to 70.</param>
     /// <returns>Pull [kN].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
@@ -17,7 +17,7 @@ public static class GuyRope
     {
         Within.Require(windKN, 0, 1000, "kN");
         Within.Require(windHeightM, 0, 20, "m");
-        Within.Require(tiedHeightM, 0.5, 20, "m");
+        Within.Require(tiedHeightM, 0.05, 20, "m");
         return windKN * windHeightM / (tiedHeightM * Math.Cos(Angle(slopeDeg)));
     }
 

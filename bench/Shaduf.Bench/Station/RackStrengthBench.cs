@@ -51,5 +51,5 @@ public class RackStrengthBench
         RackChoice.Of(ground, design.Choice.Module, design.Choice.Grid, design.Choice.Facing.TiltDeg);
 
     [Benchmark]
-    public object Footed() => FootingChoice.Of(ground, design.Works.RackChoice, design.Choice.Module);
+    public object Footed() => FootingChoice.Of(ground, design.Works.RackChoice.Taken, design.Choice.Module);
 }

@@ -48,18 +48,32 @@ internal static class FrontPage
 
     private static IEnumerable<Block> Stops(Design design, bool isFull)
     {
-        var stops = With(design, FindingStatus.Stop);
-        if (stops.Count > 0)
+        List<(string Status, List<Finding> Findings)> told =
+        [
+            ("STOP", With(design, FindingStatus.Stop)),
+            ("ENGINEER", [.. design.Findings.Where(finding => finding.IsHandedOver)]),
+        ];
+        told.RemoveAll(each => each.Findings.Count == 0);
+        if (told.Count > 0 && isFull)
         {
-            yield return isFull
-                ? new Table(
-                    [new("status") { WidthMm = 17 }, new("finding") { WidthMm = 36 }, new("what it says")],
-                    [.. stops.Select(finding => TableRow.Of("STOP", finding.Id, Says(finding)))]
-                )
-                {
-                    SizeMm = 2.6,
-                }
-                : Names("STOP", stops);
+            yield return new Table(
+                [new("status") { WidthMm = 19 }, new("finding") { WidthMm = 36 }, new("what it says")],
+                [
+                    .. from each in told
+                    from finding in each.Findings
+                    select TableRow.Of(each.Status, finding.Id, Says(finding)),
+                ]
+            )
+            {
+                SizeMm = 2.6,
+            };
+        }
+        else if (told.Count > 0)
+        {
+            foreach (var (status, findings) in told)
+            {
+                yield return Names(status, findings);
+            }
         }
         else if (With(design, FindingStatus.Unchecked).Count == 0)
         {
@@ -69,7 +83,7 @@ internal static class FrontPage
 
     private static IEnumerable<Block> Unchecked(Design design, bool isFull)
     {
-        var open = With(design, FindingStatus.Unchecked);
+        var open = With(design, FindingStatus.Unchecked).FindAll(finding => !finding.IsHandedOver);
         var half = (open.Count + 1) / 2;
         if (open.Count > 0)
         {
@@ -116,7 +130,7 @@ internal static class FrontPage
 
         yield return new Notice(
             FindingStatus.Unchecked,
-            "Steel, welds, blocks in the ground and stands under tanks are checked by the rules named in the findings; masts and light poles are NOT checked. An engineer must check all of it before anything is cut or dug."
+            "Steel, welds, blocks in the ground, stands under tanks, masts and light poles are checked by the rules named in the findings. An engineer must check all of it before anything is cut or dug."
         );
     }
 

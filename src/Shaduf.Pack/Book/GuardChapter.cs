@@ -41,14 +41,15 @@ internal static class GuardChapter
                 )
             );
             yield return Supply(light);
-            if (guard.Column is { } column)
-            {
-                yield return new Figure(
-                    LightColumnPicture.Of(column, PicturePaper.Half).Trimmed(),
-                    "Foot of a light column. Cast the bolts with a template of the plate; level the plate on the lower nuts, fill under it with stiff mortar and leave a gap for water to run out; tighten the upper nuts and lock them."
-                        + BlockText(design.Works.PoleBlock)
-                );
-            }
+        }
+
+        foreach (var (pole, block) in guard.PoleStrengths.Zip(design.Works.PoleBlocks))
+        {
+            yield return new Figure(
+                LightColumnPicture.Of(pole.Column, PicturePaper.Half).Trimmed(),
+                $"Foot of a {pole.Name}. Cast the bolts with a template of the plate; level the plate on the lower nuts, fill under it with stiff mortar and leave a gap for water to run out; tighten the upper nuts and lock them."
+                    + BlockText(block)
+            );
         }
 
         yield return Electrodes(guard.Earth);
@@ -65,12 +66,10 @@ internal static class GuardChapter
         + string.Join("; ", earth.Rods.Select((rod, i) => Invariant($"{i + 1}: {rod.XM:0.0}, {rod.YM:0.0} m")))
         + ".";
 
-    private static string BlockText(PoleBlock? pole) =>
-        pole is null
-            ? ""
-            : Invariant(
-                $" Its block: {pole.Block.LengthMm:0} x {pole.Block.WidthMm:0} mm, {pole.Block.DepthMm:0} mm deep, cast against grown ground."
-            );
+    private static string BlockText(PoleBlock pole) =>
+        Invariant(
+            $" Its block: {pole.Block.LengthMm:0} x {pole.Block.WidthMm:0} mm, {pole.Block.DepthMm:0} mm deep, cast against grown ground."
+        );
 
     private static string Summary(Guard guard)
     {

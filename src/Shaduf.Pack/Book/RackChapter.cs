@@ -19,6 +19,15 @@ internal static class RackChapter
             yield return warning;
         }
 
+        foreach (
+            var beyond in design.Findings.Where(each =>
+                each.IsHandedOver && each.Id.StartsWith("rack/", StringComparison.Ordinal)
+            )
+        )
+        {
+            yield return new Notice(FindingStatus.Unchecked, $"For an engineer, {FrontPage.Says(beyond)}.");
+        }
+
         yield return new Figure(
             RackPlane.Of(rack, PicturePaper.Full).Trimmed(),
             $"General arrangement. {RackTexts.Plane(rack, design.Choice.Facing.AzimuthDeg)}"
@@ -46,13 +55,13 @@ internal static class RackChapter
                 FindingStatus.Unchecked,
                 "The strength of this rack is not checked: its tilt is beyond the method. Do not build from these pages before an engineer has designed it for the wind of the place."
             ),
-            { Holds: false, Strength.Wind.IsKnown: false } => new(
+            { RackHolds: false, Strength.Wind.IsKnown: false } => new(
                 FindingStatus.Unchecked,
                 Invariant(
                     $"The wind speed of the place is not known, and at the planning speed of {taken.Strength.Wind.BasicMPerS:0.#} m/s this rack does not hold. Find the speed out before buying steel; 'Rack: forces and checks' and the findings say up to which speed it holds, and what would hold more."
                 )
             ),
-            { Holds: false } => new(
+            { RackHolds: false } => new(
                 FindingStatus.Stop,
                 "This rack does not hold the wind that it is checked for. Do not build it: see 'Rack: forces and checks' and the findings for what would hold."
             ),

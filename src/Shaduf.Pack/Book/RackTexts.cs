@@ -11,7 +11,7 @@ internal static class RackTexts
         Invariant($"The low edge, below, looks {azimuthDeg:0} deg clockwise from true north. ")
         + (
             rack.Clamping is null
-                ? "F frame of angle channels (F3 is bolted so that the modules slide in), T cross tubes, S stubs, circles: columns."
+                ? $"F frame of angle channels (F3 is bolted so that the modules slide in), T cross tubes, {(rack.Grid.Rows > 1 ? "S stubs, " : "")}circles: columns."
                 : "R rails with a clamp between modules and at each end of a row, T rafters, circles: columns."
         );
 

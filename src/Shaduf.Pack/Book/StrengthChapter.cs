@@ -87,7 +87,11 @@ internal static class StrengthChapter
         };
     }
 
-    private static string KN(double n) => Invariant($"{Math.Round(n / 1000, 2) + 0:0.00}");
+    // What leans is small beside the wind, and must not print as nothing.
+    private static string KN(double n) =>
+        Math.Abs(n) is > 0.5 and < 100
+            ? Invariant($"{n / 1000:0.000}")
+            : Invariant($"{Math.Round(n / 1000, 2) + 0:0.00}");
 
     private static Table Members(RackStrength strength) =>
         new(
@@ -133,7 +137,7 @@ internal static class StrengthChapter
                     .Select(pair =>
                         TableRow.Of(
                             pair.Use.Name,
-                            Invariant($"{pair.Use.RequiredLegMm:0.0}"),
+                            pair.Use.IsHopeless ? "none does" : Invariant($"{pair.Use.RequiredLegMm:0.0}"),
                             Invariant($"{strength.Rack.Skeleton.Joints[pair.Use.Joint].Weld!.LegMm:0.0}"),
                             strength.Combinations.Strength[pair.Use.Combination].Name + pair.Held.HeldSays
                         )
@@ -146,7 +150,7 @@ internal static class StrengthChapter
 
     private static Table Faces(RackStrength strength) =>
         new(
-            [new("tube on the face of a tube", 3), new("face used", 1, HorizontalAnchor.Right), new("in", 3)],
+            [new("on the wall of a tube", 3), new("face used", 1, HorizontalAnchor.Right), new("in", 3)],
             [
                 .. strength
                     .BothDepths.SelectMany(each => each.Faces.Select(use => (Held: each, Use: use)))
@@ -164,7 +168,8 @@ internal static class StrengthChapter
             ]
         )
         {
-            Caption = "Walls of tubes on which other tubes end, EN 1993-1-8, 7.5; up to 1.00 holds",
+            Caption =
+                "Walls of tubes on which other tubes end or across which bars lie, EN 1993-1-8, 7.5; up to 1.00 holds",
         };
 
     // Splices at one place of members that are alike stand in one row.
@@ -235,6 +240,7 @@ internal static class StrengthChapter
             ]
         )
         {
-            Caption = "Steel, concrete and labour of the racks; those that hold first, then by cost",
+            Caption =
+                "Steel, concrete and labour of the racks; holds: steel, welds, modules in their holding and ground. Those that hold first, then by cost",
         };
 }

@@ -112,7 +112,12 @@ public static class ErectionPicture
 
         // Below the two lines about the log, which stands beside it where the rack is short.
         var pit = view.GroundMm(middles[^1]);
-        site.Leader(new(middles[^1], pit - block.DepthMm), 8, 19, Invariant($"open pit, {block.DepthMm:0} deep"));
+        site.Leader(
+            new(middles[^1], pit - block.DepthMm),
+            8,
+            19,
+            erection.Footings.IsPlan ? "open pit" : Invariant($"open pit, {block.DepthMm:0} deep")
+        );
     }
 
     private static void Rope(SiteView site, SitePoint head, SitePoint anchor) => site.Line(Layer.Centre, head, anchor);

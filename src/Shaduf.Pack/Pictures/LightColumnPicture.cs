@@ -27,7 +27,7 @@ public static class LightColumnPicture
         builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
             Invariant(
-                $"1:{scale:0.##}, millimetres; P1 {pole.Section.Name}, {pole.LengthMm:0} long; left from the side, right the plate from above"
+                $"1:{scale:0.##}, millimetres; {pole.Mark} {pole.Section.Name}, {pole.LengthMm:0} long; left from the side, right the plate from above"
             ),
             TextStyle.Small
         );

@@ -59,7 +59,7 @@ public static class RackSide
 
         Plane(site, rack);
         Marks(site, view);
-        Heights(site, rack, block, (view, middlesMm));
+        Heights(site, rack, footings, (view, middlesMm));
         var drawn = site.Builder.Build().Bounds()!.Value;
         site.Builder.Text(
             new(site.At(new(0, 0)).XMm, drawn.BottomMm + 5),
@@ -150,11 +150,12 @@ public static class RackSide
     private static void Heights(
         SiteView site,
         Rack rack,
-        FootingBlock block,
+        Footings footings,
         (RackEnd View, IReadOnlyList<double> MiddlesMm) seen
     )
     {
         var (view, middlesMm) = seen;
+        var block = footings.Block;
         var (lowMm, highMm) = (view.GroundMm(0), view.GroundMm(view.PlanMm));
         var first = middlesMm[0];
         var pit = view.GroundMm(first);
@@ -162,22 +163,45 @@ public static class RackSide
             DimensionSide.Left,
             [
                 new(new(0, lowMm), new(0, rack.Setting.LowEdgeMm)),
-                new(new(first - (block.WidthMm / 2), pit - block.DepthMm), new(first - (block.WidthMm / 2), pit)),
+                .. footings.IsPlan
+                    ? (Dimension[])[]
+                    :
+                    [
+                        new(
+                            new(first - (block.WidthMm / 2), pit - block.DepthMm),
+                            new(first - (block.WidthMm / 2), pit)
+                        ),
+                    ],
             ]
         );
         site.Dimensions(DimensionSide.Right, [new(new(view.PlanMm, highMm), new(view.PlanMm, view.TopMm))]);
         site.Dimensions(
             DimensionSide.Below,
             [
-                new(
-                    new(first - (block.WidthMm / 2), pit - block.DepthMm),
-                    new(first + (block.WidthMm / 2), pit - block.DepthMm)
-                ),
+                .. footings.IsPlan
+                    ? (Dimension[])[]
+                    :
+                    [
+                        new(
+                            new(first - (block.WidthMm / 2), pit - block.DepthMm),
+                            new(first + (block.WidthMm / 2), pit - block.DepthMm)
+                        ),
+                    ],
                 .. view.ColumnsMm.Count > 1
                     ? [new(new(view.ColumnsMm[0], pit - block.DepthMm), new(view.ColumnsMm[1], pit - block.DepthMm))]
                     : (Dimension[])[],
             ]
         );
+        if (footings.IsPlan)
+        {
+            site.Leader(
+                new(middlesMm[^1] + (block.WidthMm / 2), pit - (block.DepthMm / 2)),
+                6,
+                4,
+                "by a geotechnical design"
+            );
+        }
+
         site.Leader(
             RackEnd.At(rack.Setting.OnSlope(0, rack.Size.DepthMm * 0.12, 0)),
             5,

@@ -44,7 +44,7 @@ public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook bo
     internal double? Racks(ModuleCard module, RackGrid grid, double tiltDeg) =>
         racks.GetOrAdd(
             (module.Name, grid, tiltDeg),
-            _ => Made(module, grid, tiltDeg) is { } rack ? CostOf(rack) : null
+            _ => Made(module, grid, tiltDeg) is { } rack ? CostOf(rack, Footings.Of(brief.Rack, rack)) : null
         );
 
     // A search for any array at all tries other numbers of rows than the brief's: such a plane may lie too near to the
@@ -64,6 +64,6 @@ public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook bo
     private double? Rate(string item) => book.Rates.TryGetValue(item, out var rate) ? (double)rate.Amount : null;
 
     // A missing rate of steel or concrete is the same for every array: it is listed in the bill, not here.
-    internal double CostOf(Rack rack) =>
-        (double)Bill.Price(RackTakeoff.Of(rack, Footings.Of(brief.Rack, rack), brief.Rack.Workshop), book).Direct;
+    internal double CostOf(Rack rack, Footings footings) =>
+        (double)Bill.Price(RackTakeoff.Of(rack, footings, brief.Rack.Workshop), book).Direct;
 }

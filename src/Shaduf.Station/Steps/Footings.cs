@@ -38,6 +38,9 @@ public sealed record Footings(
     // Cylinder over cube.
     private const double CylinderShare = 0.8;
 
+    /// <summary>Whether they are a plan only: the ground is handed over, and no size of them is drawn.</summary>
+    public bool IsPlan { get; init; }
+
     /// <summary>Shape of the footings.</summary>
     public FootingForm Form { get; init; }
 
@@ -63,6 +66,9 @@ public sealed record Footings(
 
     /// <summary>How the columns hold in them; null where the method ends.</summary>
     public ColumnHold? Hold { get; init; }
+
+    /// <summary>How far ground and concrete are used by what uses them most; 0 where the method ends.</summary>
+    public double UseShare => Math.Max(Strength?.UseShare ?? 0, Hold?.UseShare ?? 0);
 
     /// <summary>A square block with a plinth a hand wider than the column.</summary>
     /// <param name="sideMm">Side [mm].</param>

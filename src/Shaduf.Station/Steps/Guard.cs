@@ -47,6 +47,13 @@ public sealed record Guard(
     /// <summary>The tallest light column, checked; null when no lamp needs a column of its own.</summary>
     public LightColumnStrength? ColumnStrength { get; init; }
 
+    /// <summary>The lightning masts, all of one height, checked; null when there are none.</summary>
+    public LightColumnStrength? MastStrength { get; init; }
+
+    /// <summary>Light column and mast, as far as they stand.</summary>
+    public IEnumerable<LightColumnStrength> PoleStrengths =>
+        new[] { ColumnStrength, MastStrength }.OfType<LightColumnStrength>();
+
     /// <summary>The tallest light column; null when no lamp needs a column of its own.</summary>
     public LightColumn? Column => ColumnStrength?.Column;
 
@@ -79,7 +86,8 @@ public sealed record Guard(
         var (lengthM, depthM) = (field.LengthM + (2 * marginM), FenceAcrossM(field, marginM));
         var hasFence = brief.Guard.HasFence;
         var column = ColumnOf(brief, survey, lightning, light);
-        var poles = PolesOf(lightning, light, column);
+        var mast = MastOf(brief, survey, lightning, light);
+        var poles = PolesOf(lightning, light, column, mast);
         return new(
             field,
             light,
@@ -91,10 +99,16 @@ public sealed record Guard(
             hasFence ? lengthM : 0,
             hasFence ? depthM : 0,
             hasFence ? Ground.Fence.Along(2 * (lengthM + depthM), PostSpacingM, GateM) : null,
-            [.. GuardNotes.Of(brief, light, lightning, earth), .. FenceNotes(brief), .. ColumnNotes(column)]
+            [
+                .. GuardNotes.Of(brief, light, lightning, earth),
+                .. FenceNotes(brief),
+                .. ColumnNotes(column),
+                .. ColumnNotes(mast),
+            ]
         )
         {
             ColumnStrength = column,
+            MastStrength = mast,
         };
     }
 
@@ -107,9 +121,36 @@ public sealed record Guard(
     ) =>
         light?.Lamps.FirstOrDefault(lamp => !lightning.Rods.Contains(lamp.Place)) is { } lamp
             ? LightColumnStrength.Choose(
-                lamp.HeightM * 1000,
-                LightSail.Of(light),
-                RackWind.Of(brief.Site, survey, lamp.HeightM * 1000),
+                new(
+                    lamp.HeightM * 1000,
+                    false,
+                    LightSail.Of(light),
+                    lamp.HeightM * 1000,
+                    RackWind.Of(brief.Site, survey, lamp.HeightM * 1000)
+                ),
+                brief.Rack,
+                brief.Site.National
+            )
+            : null;
+
+    // Masts are all alike, so that each could carry a lamp where one does.
+    private static LightColumnStrength? MastOf(
+        Brief brief,
+        Survey survey,
+        GuardLightning lightning,
+        GuardLight? light
+    ) =>
+        lightning.Rods.Count > 0
+            ? LightColumnStrength.Choose(
+                light?.Lamps.FirstOrDefault(lamp => lightning.Rods.Contains(lamp.Place)) is { } lamp
+                    ? new(
+                        lightning.RodM * 1000,
+                        true,
+                        LightSail.Of(light),
+                        Math.Min(lamp.HeightM, lightning.RodM) * 1000,
+                        RackWind.Of(brief.Site, survey, lightning.RodM * 1000)
+                    )
+                    : new(lightning.RodM * 1000, true, null, 0, RackWind.Of(brief.Site, survey, lightning.RodM * 1000)),
                 brief.Rack,
                 brief.Site.National
             )
@@ -120,11 +161,11 @@ public sealed record Guard(
         if (column is not null)
         {
             yield return new(
-                "light column",
+                column.Name,
                 column.Column.Size.Name,
                 column.Holds
                     ? Invariant(
-                        $"the lightest of {LightColumnSize.All.Count} customary columns that holds lamp, battery and charging module at {column.Wind.BasicMPerS:0.#} m/s"
+                        $"the lightest of {LightColumnSize.All.Count} customary columns that holds {(column.Sail.AreaM2 > 0 ? "lamp, battery and charging module" : "its rod")} at {column.Wind.BasicMPerS:0.#} m/s"
                     )
                     : "the heaviest customary column, which does not hold"
             );
@@ -160,7 +201,8 @@ public sealed record Guard(
     private static IReadOnlyList<GuardPole> PolesOf(
         GuardLightning lightning,
         GuardLight? light,
-        LightColumnStrength? column
+        LightColumnStrength? column,
+        LightColumnStrength? mast
     )
     {
         IReadOnlyList<GuardPoint> lamps = light?.Lamps ?? [];
@@ -169,7 +211,7 @@ public sealed record Guard(
             .. lightning.Rods.Select(rod => new GuardPole(
                 rod,
                 lightning.RodM,
-                GuardLightning.MastDiameterM,
+                mast!.Column.Size.DiameterMm / 1000,
                 true,
                 lamps.Any(lamp => lamp.Place == rod)
             )),

@@ -37,9 +37,6 @@ public sealed record GuardLightning(
     /// <summary>Highest mast that is chosen [m]; beyond it an engineer designs it.</summary>
     public const double HighestMastM = 9;
 
-    /// <summary>Diameter of a mast [m]; common practice, no source.</summary>
-    public const double MastDiameterM = 0.09;
-
     // A tip stands above the highest thing by this much.
     private const double LeastOverM = 0.5;
     private const double StepM = 0.1;
@@ -51,8 +48,8 @@ public sealed record GuardLightning(
     /// <summary>Whether a flash in a mast keeps off the racks, which then need no bond to it above ground.</summary>
     public bool KeepsDistance => ClearM >= DistanceM;
 
-    /// <summary>From the skin of a mast to the nearest rack [m].</summary>
-    public const double ClearM = GuardField.BehindM - (MastDiameterM / 2);
+    /// <summary>From the skin of the thickest mast to the nearest rack [m].</summary>
+    public static double ClearM => GuardField.BehindM - (LightColumnSize.All.Max(size => size.DiameterMm) / 2000);
 
     /// <summary>Radius of the rolling sphere [m]; that of the usual class when there are no rods.</summary>
     public double SphereM => RollingSphere.RadiusM(Protection ?? UsualClass);

@@ -21,12 +21,9 @@ internal static class GuardWorking
             yield return Light(light);
         }
 
-        if (guard.ColumnStrength is { } column)
+        foreach (var sheet in guard.PoleStrengths.SelectMany(LightColumnFindings.Show))
         {
-            foreach (var sheet in LightColumnFindings.Show(column))
-            {
-                yield return sheet;
-            }
+            yield return sheet;
         }
     }
 

@@ -19,6 +19,20 @@ public sealed record JointUse(
     /// <summary>Leg beyond which none is looked for [mm].</summary>
     public const double HopelessLegMm = 20;
 
+    /// <summary>Whether no leg that is looked for is enough.</summary>
+    public bool IsHopeless => RequiredLegMm >= HopelessLegMm;
+
+    /// <summary>How far the worst weld would be used with another leg; infinite where its runs are too short to carry.</summary>
+    /// <param name="skeleton">The skeleton.</param>
+    /// <param name="rules">Sections and steel.</param>
+    /// <param name="legMm">Leg [mm].</param>
+    /// <returns>The share.</returns>
+    public double WithLegShare(Skeleton skeleton, MemberRules rules, double legMm) =>
+        Group(skeleton, Joint, rules, legMm)
+            ?.Utilisation(Forces, rules.Grade, FilletWeld.ThroatMm(legMm), rules.Factors)
+            .UtilisationShare
+        ?? double.PositiveInfinity;
+
     /// <summary>How far the welds of a frame are used, joints of one name together.</summary>
     /// <param name="cases">The solved frame.</param>
     /// <param name="combinations">The combinations; those for some members only are left out.</param>

@@ -109,22 +109,69 @@ public static class TubeJoint
         return new(strength.AxialN * k, strength.InPlaneNMm * k, strength.OutOfPlaneNMm * k, k, whyNot);
     }
 
+    /// <summary>Resistance of a tube's side walls where a bar lies across its whole width.</summary>
+    /// <param name="chord">The tube.</param>
+    /// <param name="breadthMm">Breadth of the bar along the tube [mm], 5 to 500.</param>
+    /// <param name="grade">Steel of the tube.</param>
+    /// <param name="chordCompressionShare">Compression in the tube's face over its yield, 0 to 1; 0 under tension.</param>
+    /// <param name="factors">Partial factors; null: the recommended ones.</param>
+    /// <returns>The resistance, with a reason when the formulas do not cover the tube.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
+    /// <exception cref="ArgumentException">The section is no square or rectangular tube.</exception>
+    /// <source>EN 1993-1-8:2005, tables 7.11 and 7.14 for a branch as wide as the chord (from memory)</source>
+    public static TubeJointStrength Across(
+        MemberSection chord,
+        double breadthMm,
+        SteelGrade grade,
+        double chordCompressionShare,
+        SteelFactors? factors = null
+    )
+    {
+        Within.Require(breadthMm, 5, 500, "mm");
+        Within.Require(chordCompressionShare, 0, 1, "");
+        if (!IsSquareCornered(chord))
+        {
+            throw new ArgumentException("a square or rectangular tube is asked for");
+        }
+
+        var k = Math.Min(1, 1.3 - (0.4 * chordCompressionShare));
+        var whyNot = ChordObstacle(chord, grade);
+        var bar = MemberSection.OfRectangle(breadthMm, chord.WidthMm, chord.WallMm);
+        var strength =
+            whyNot.Length > 0
+                ? default
+                : new TubePair(
+                    chord,
+                    bar,
+                    1,
+                    grade.YieldNPerMm2 / (factors ?? SteelFactors.Recommended).TubeJointFactor
+                ).SideWalls(grade);
+        return new(strength.AxialN * k, strength.InPlaneNMm * k, strength.OutOfPlaneNMm * k, k, whyNot);
+    }
+
+    private static string ChordObstacle(MemberSection chord, SteelGrade grade)
+    {
+        var slender = chord.WidthMm / chord.WallMm;
+        return slender > 35 ? Invariant($"the chord is {slender:0.0} walls wide; at most 35")
+            : chord.HeightMm / chord.WidthMm is < 0.5 or > 2
+                ? "the chord is more than twice as high as wide, or wide as high"
+            : SectionClass.InCompression(chord, grade) > 2 ? "the chord's wall is too thin: class 1 or 2"
+            : "";
+    }
+
     // First condition of the table that the joint does not meet, in words; empty when it meets all.
     private static string Obstacle(MemberSection chord, MemberSection branch, SteelGrade grade, double beta)
     {
-        var (wallMm, slender) = (Math.Min(chord.WallMm, branch.WallMm), chord.WidthMm / chord.WallMm);
+        var (wallMm, ofChord) = (Math.Min(chord.WallMm, branch.WallMm), ChordObstacle(chord, grade));
         return wallMm < FilletWeld.LeastWallMm
                 ? Invariant($"a wall of {wallMm:0.##} mm; at least {FilletWeld.LeastWallMm} mm")
             : beta is < 0.25 or > 1
                 ? Invariant($"the branch is {beta:0.00} of the chord's width; covered are 0.25 to 1.00")
-            : slender > 35 ? Invariant($"the chord is {slender:0.0} walls wide; at most 35")
-            : chord.HeightMm / chord.WidthMm is < 0.5 or > 2
-                ? "the chord is more than twice as high as wide, or wide as high"
+            : ofChord.Length > 0 ? ofChord
             : branch.HeightMm / branch.WidthMm is < 0.5 or > 2
                 ? "the branch is more than twice as high as wide, or wide as high"
             : SectionClass.InCompression(branch, grade) > 2 || branch.WidthMm / branch.WallMm > 35
                 ? "the branch's wall is too thin: class 1 or 2 and at most 35 walls wide"
-            : SectionClass.InCompression(chord, grade) > 2 ? "the chord's wall is too thin: class 1 or 2"
             : "";
     }
 

@@ -42,19 +42,24 @@ internal sealed record TubePair(MemberSection Chord, MemberSection Branch, doubl
     /// <summary>A wide branch: side walls of the chord, the branch's effective width, punching.</summary>
     internal PairStrength Wall(double beta, SteelGrade grade)
     {
-        var reach = H1 + (5 * T0);
         // Between the face at 0.85 and the side walls at 1 on a straight line.
-        var share = (beta - NarrowRatio) / (1 - NarrowRatio);
-        var straight = (Face(NarrowRatio).AxialN * (1 - share)) + (SideWallN(grade) * share);
-        var inPlane = 0.5 * YieldNPerMm2 * T0 * reach * reach;
+        var (walls, share) = (SideWalls(grade), (beta - NarrowRatio) / (1 - NarrowRatio));
+        var straight = (Face(NarrowRatio).AxialN * (1 - share)) + (walls.AxialN * share);
+        return new(
+            Math.Min(straight, Math.Min(BranchN, PunchedN(beta))),
+            Math.Min(walls.InPlaneNMm, BranchInPlaneNMm),
+            Math.Min(walls.OutOfPlaneNMm, BranchOutOfPlaneNMm)
+        );
+    }
+
+    /// <summary>The chord's side walls alone, under what presses over its whole width.</summary>
+    internal PairStrength SideWalls(SteelGrade grade)
+    {
+        var reach = H1 + (5 * T0);
         var crushed = YieldNPerMm2 * T0 * (B0 - T0) * reach;
         var distorted =
             2 * YieldNPerMm2 * T0 * ((H1 * T0) + Math.Sqrt(B0 * Chord.HeightMm * T0 * (B0 + Chord.HeightMm)));
-        return new(
-            Math.Min(straight, Math.Min(BranchN, PunchedN(beta))),
-            Math.Min(inPlane, BranchInPlaneNMm),
-            Math.Min(Math.Min(crushed, distorted), BranchOutOfPlaneNMm)
-        );
+        return new(SideWallN(grade), 0.5 * YieldNPerMm2 * T0 * reach * reach, Math.Min(crushed, distorted));
     }
 
     // Pressed side walls buckle; pulled ones would carry more.

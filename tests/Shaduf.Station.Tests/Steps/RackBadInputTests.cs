@@ -73,10 +73,12 @@ public sealed class RackBadInputTests
         foreach (var id in new[] { "rack/top-edge", "rack/span" })
         {
             var finding = design.Findings.Single(each => each.Id == id);
-            Assert.Equal(FindingStatus.Look, finding.Status);
+            Assert.Equal(FindingStatus.Unchecked, finding.Status);
+            Assert.True(finding.IsHandedOver);
             Assert.Contains("engineer", finding.Says);
         }
 
+        Assert.Contains("C1", design.Findings.Single(each => each.Id == "rack/span").Says);
         var soil = design.Findings.Single(each => each.Id == "ground/soil");
         Assert.Equal(FindingStatus.Stop, soil.Status);
         Assert.Contains("geotechnical", soil.Says);

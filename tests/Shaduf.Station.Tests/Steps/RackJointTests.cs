@@ -13,6 +13,27 @@ public sealed class RackJointTests
     private static readonly ModuleCard s_module = s_file.Shelf.Find<ModuleCard>("module-410")!;
 
     [Fact]
+    public void Rails_across_rafters_and_channels_across_tubes_press_their_walls()
+    {
+        foreach (
+            var (type, name) in new[]
+            {
+                (RackType.SlideIn, "cross tube to channel"),
+                (RackType.ClampedRails, "rail to rafter"),
+            }
+        )
+        {
+            var strength = CustomRack.Strength(CustomRack.Brief with { Type = type, Lines = 2 });
+            var across = strength.Faces.Where(use => use.IsAcross).ToList();
+            Assert.Contains(across, use => use.Name == name);
+            Assert.All(
+                across,
+                use => Assert.True(use.UseShare is > 0 and < 5, $"{use.Name} {use.UseShare} {use.WhyNot}")
+            );
+        }
+    }
+
+    [Fact]
     public void Every_splice_lies_on_its_member_and_bends_less_than_the_member_elsewhere()
     {
         var strength = Checked(new(RackType.ClampedRails, 2, 0, "SHS80x3", "SHS80x3", "SHS60x3"), 6.5);

@@ -16,6 +16,47 @@ public sealed class TubeJointTests
             compression
         );
 
+    /// <summary>A bar of 40 mm across SHS60x3 at 210 N/mm2: side walls and moments of tables 7.11 and 7.14 by hand.</summary>
+    [Fact]
+    public void A_bar_across_a_tube_presses_its_side_walls()
+    {
+        var strength = TubeJoint.Across(MemberSection.OfSquare(60, 3), 40, SteelGrade.Unmarked, 0);
+        var slender = 3.46 * ((60.0 / 3) - 2) / (Math.PI * Math.Sqrt(210_000.0 / 210));
+        var phi = 0.5 * (1 + (0.49 * (slender - 0.2)) + (slender * slender));
+        var left = 1 / (phi + Math.Sqrt((phi * phi) - (slender * slender)));
+        Assert.Equal(left * 210 * 3 * ((2 * 40) + 30), strength.AxialN, 1);
+        Assert.Equal(0.5 * 210 * 3 * 55 * 55, strength.InPlaneNMm, 1);
+        Assert.Equal(
+            Math.Min(210.0 * 3 * 57 * 55, 2 * 210 * 3 * ((40 * 3) + Math.Sqrt(60 * 60 * 3 * 120))),
+            strength.OutOfPlaneNMm,
+            1
+        );
+        Assert.Contains(
+            "walls wide",
+            TubeJoint.Across(MemberSection.OfSquare(120, 3), 40, SteelGrade.Unmarked, 0).WhyNot
+        );
+    }
+
+    /// <summary>A branch as wide as the chord carries no more than the chord's side walls do.</summary>
+    [Fact]
+    public void What_lies_across_carries_at_least_what_ends_there() =>
+        CsCheck
+            .Gen.Select(CsCheck.Gen.Double[40, 120], CsCheck.Gen.Double[0.06, 0.1], CsCheck.Gen.Double[0, 1])
+            .Sample(
+                (sideMm, wallShare, pressedShare) =>
+                {
+                    var tube = MemberSection.OfSquare(sideMm, Math.Max(2.5, wallShare * sideMm));
+                    var ends = TubeJoint.Of(tube, tube, SteelGrade.Unmarked, 90, pressedShare);
+                    var lies = TubeJoint.Across(tube, sideMm, SteelGrade.Unmarked, pressedShare);
+                    return ends.WhyNot.Length > 0
+                        || (
+                            lies.AxialN >= ends.AxialN - 1
+                            && lies.InPlaneNMm >= ends.InPlaneNMm - 1
+                            && lies.OutOfPlaneNMm >= ends.OutOfPlaneNMm - 1
+                        );
+                }
+            );
+
     [Fact]
     public void A_wider_branch_is_stronger() =>
         Gen.Double[30, 80]

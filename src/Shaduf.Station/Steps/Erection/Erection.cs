@@ -19,6 +19,9 @@ public sealed record FrameDrag(double DragM2, double HeightM);
 /// <param name="AirDegC">Mean air of the twelve months [°C].</param>
 public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IReadOnlyList<double> AirDegC)
 {
+    /// <summary>Whether the walls of its bars were measured before.</summary>
+    public bool IsWallMeasured { get; init; }
+
     /// <summary>Return period of the wind while the frame stands on ropes: up to three days [years].</summary>
     /// <source>EN 1991-1-6:2005, table 3.1, from memory</source>
     public const double StageYears = 2;

@@ -1,3 +1,4 @@
+using Shaduf.Steel;
 using Shaduf.Workshop;
 using static System.FormattableString;
 
@@ -17,10 +18,9 @@ internal static class ErectionSteps
         var topMm = 1000 * erection.TiedM;
         return
         [
+            .. erection.IsWallMeasured ? (string[])[] : [Walls(rack)],
             "Peg the column centres from the front line, measure both diagonals: equal within 10 mm. Ask for buried pipes and cables before the first spade.",
-            Invariant(
-                $"Dig the pits to {erection.Footings.Block.DepthMm:0} mm with upright sides, the bottom flat and clean, spoil 1 m away. Boards over every pit that nobody works at."
-            ),
+            $"Dig the pits {(erection.Footings.IsPlan ? "by the geotechnical design" : Invariant($"to {erection.Footings.Block.DepthMm:0} mm"))} with upright sides, the bottom flat and clean, spoil 1 m away. Boards over every pit that nobody works at.",
             "Hold: look into every pit. Soil as on the drawing, no water, no loose earth at the bottom, no fill.",
             Invariant(
                 $"Set the anchors: {erection.RopesASide} to each of the four sides of a frame, {erection.TiedM:0.0} m and more from the columns and {Erection.ClearOfPitMm / 1000:0.0} m clear of any pit. A log of 0.3 x 0.3 x 0.6 m buried crosswise, or two stakes of 1.2 m in line. Pull at each with {Erection.ProofFactor * erection.RopeKN:0.0} kN: it must not creep."
@@ -42,6 +42,18 @@ internal static class ErectionSteps
                 $"Stop work with modules at a mean wind of {Erection.StopsMPerS.Modules:0} m/s (dust and paper blow, small branches move), lifting at {Erection.StopsMPerS.Lifting:0}, ladders at {Erection.StopsMPerS.Ladders:0} (small trees sway). Thunder heard: off the steel and out of the pits."
             ),
         ];
+    }
+
+    // What the checks take of a wall that nobody measured.
+    private static string Walls(Rack rack)
+    {
+        var least = rack
+            .Steel.Parts.Select(part => part.Section)
+            .DistinctBy(section => section.Name)
+            .Select(section =>
+                Invariant($"{section.Name} {section.WallMm * (1 - MemberSection.UnmeasuredShare):0.0} mm")
+            );
+        return $"Hold, before a bar is sawn: measure the wall of each lot by calliper at a cut end, inside the weld bead, mean of four. No less than {string.Join(", ", least)}: what is thinner goes back.";
     }
 
     private static string LiftStep(Erection erection)

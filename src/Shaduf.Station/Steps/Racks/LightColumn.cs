@@ -93,15 +93,17 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
     public Part Pole => Steel.Parts[0];
 
     /// <summary>A column of a height.</summary>
-    /// <param name="heightMm">From the ground to the lamp [mm], above 0.</param>
+    /// <param name="heightMm">From the ground to the lamp, or to the tip of a mast [mm], above 0.</param>
     /// <param name="size">Its size.</param>
+    /// <param name="isMast">Whether it is a lightning mast.</param>
     /// <returns>The column.</returns>
     /// <exception cref="ArgumentException">The height is not above 0.</exception>
-    public static LightColumn Of(double heightMm, LightColumnSize size)
+    public static LightColumn Of(double heightMm, LightColumnSize size, bool isMast = false)
     {
+        var (mark, role) = isMast ? ("P2", "lightning mast") : ("P1", "light pole");
         if (!(heightMm > 0))
         {
-            throw new ArgumentException("pole (P1): a part without length");
+            throw new ArgumentException($"pole ({mark}): a part without length");
         }
 
         var tube = CircularHollow.Of(size.DiameterMm, size.WallMm);
@@ -115,13 +117,13 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
             BarMm,
             BarMm - WorkshopBrief.Unknown.EndTrimMm
         );
-        var pole = Part.Straight("P1", "light pole", section, new(0, 0, 0), new(0, 0, heightMm));
+        var pole = Part.Straight(mark, role, section, new(0, 0, 0), new(0, 0, heightMm));
         Seam[] seams =
         [
             new("pole to base plate", size.WeldLegMm, Math.PI * size.DiameterMm, 1),
             new("gussets to pole and plate", GussetWeldMm, size.Foot.GussetMm, 4 * PoleFoot.GussetCount),
             .. pole.SplicesMm.Count > 0
-                ? [new Seam("splice of P1", size.WallMm, Math.PI * size.DiameterMm, pole.SplicesMm.Count)]
+                ? [new Seam($"splice of {mark}", size.WallMm, Math.PI * size.DiameterMm, pole.SplicesMm.Count)]
                 : (Seam[])[],
         ];
         var member = new Member(
@@ -132,6 +134,10 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
             pole.Shape.End,
             new(1, 0, 0)
         );
-        return new(new("light column", [pole], seams), new([member], [], [new(0, pole.Shape.Start)]), size);
+        return new(
+            new(isMast ? role : "light column", [pole], seams),
+            new([member], [], [new(0, pole.Shape.Start)]),
+            size
+        );
     }
 }

@@ -143,7 +143,8 @@ public sealed record Rack(
         yield return Limit("rack/plane", planeM2, RackGrid.LargestPlaneM2, "m2", "plane of one rack");
         yield return Limit("rack/top-edge", Size.TopEdgeMm / 1000, 4, "m", "height of the top edge");
         var spanMm = TubePlacesMm.Zip(TubePlacesMm.Skip(1), (a, b) => b - a).DefaultIfEmpty(0).Max();
-        yield return Limit("rack/span", spanMm / 1000, 5, "m", "distance between two columns along the row");
+        var columns = string.Join(", ", Steel.Parts.Select(part => part.Mark).Where(mark => mark[0] == 'C').Distinct());
+        yield return Limit("rack/span", spanMm / 1000, 5, "m", $"distance between two columns {columns} along the row");
         yield return Limit("rack/tilt", Setting.TiltDeg, 30, "deg", "tilt");
         if (Sections.Channel is { } channel)
         {
@@ -171,17 +172,24 @@ public sealed record Rack(
     internal static double UsualRowClearanceMm(int columns) => 10 + (2 * columns);
 
     private static Finding Limit(string id, double value, double limit, string unit, string what) =>
-        new(
-            id,
-            value <= limit ? FindingStatus.Holds : FindingStatus.Look,
-            value <= limit
-                ? $"{what} within what this program judges"
-                : $"{what} beyond what this program judges: an engineer decides",
-            value,
-            limit,
-            unit,
-            "limits of the method, judgement"
-        );
+        value <= limit
+            ? new(
+                id,
+                FindingStatus.Holds,
+                $"{what} within what this program judges",
+                value,
+                limit,
+                unit,
+                "limits of the method, judgement"
+            )
+            : Finding.HandedOver(
+                id,
+                value,
+                limit,
+                unit,
+                $"{what} beyond what this program judges: have an engineer design this rack",
+                "limits of the method, judgement"
+            );
 }
 
 /// <summary>Sizes of one rack.</summary>

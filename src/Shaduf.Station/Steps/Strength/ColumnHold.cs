@@ -42,6 +42,12 @@ public sealed record ColumnHold(
     /// <summary>Area across the foot that the pull needs [mm2].</summary>
     public double NeededMm2 => EmbeddedTube.CrossBarMm2(PullN, StrengthNPerMm2);
 
+    /// <summary>How far the concrete is used by pressure and by pull.</summary>
+    public double UseShare => Math.Max(PressedShare, NeededMm2 / CrossMm2);
+
+    private double PressedShare =>
+        Math.Max(PressureNPerMm2 / StrengthNPerMm2, EmbeddedTube.LeastDepthMm(WidthMm) / DepthMm);
+
     /// <summary>Length of column that moment and shear need in the concrete [mm].</summary>
     public double NeededDepthMm =>
         EmbeddedTube.RequiredDepthMm(WidthMm, Turning.SideKN * 1000, Turning.MomentKNm * 1e6, StrengthNPerMm2);
@@ -100,7 +106,6 @@ public sealed record ColumnHold(
 
     private Finding Sideways()
     {
-        var share = Math.Max(PressureNPerMm2 / StrengthNPerMm2, EmbeddedTube.LeastDepthMm(WidthMm) / DepthMm);
         var narrow =
             BesideMm < WidthMm
                 ? Invariant(
@@ -113,7 +118,7 @@ public sealed record ColumnHold(
                 : "";
         var finding = Finding.AtMost(
             "ground/column-hold",
-            share,
+            PressedShare,
             1,
             "",
             Invariant(

@@ -31,18 +31,18 @@ internal static class FootingChoice
     private const double LongestStripMm = 25_000;
     private const double EndMm = 300;
 
-    /// <summary>The footings, and the rack with columns of the right length for them.</summary>
-    /// <param name="ground">Brief, survey and cards.</param>
-    /// <param name="racks">The rack, its columns in blocks of the customary depth or the brief's.</param>
+    /// <summary>A rack on its footings: columns of the right length for them, welds as large as they have to be.</summary>
+    /// <param name="ground">Brief, survey, cards and prices.</param>
+    /// <param name="tried">The rack, its columns in blocks of the customary depth or the brief's.</param>
     /// <param name="module">The module.</param>
-    /// <returns>Rack and footings.</returns>
-    public static (RackChoice Racks, Footings Footings) Of(SizingGround ground, RackChoice racks, ModuleCard module)
+    /// <returns>The rack with its footings, and what both cost.</returns>
+    public static RackTried Of(SizingGround ground, RackTried tried, ModuleCard module)
     {
         var brief = ground.Brief.Rack;
-        var usual = Footings.Of(brief, racks.Taken.Rack);
-        if (racks.Taken.Strength is not { } strength)
+        var usual = Footings.Of(brief, tried.Rack);
+        if (tried.Strength is not { } strength)
         {
-            return (racks, usual);
+            return tried with { Footings = usual };
         }
 
         var soil = FootingGround.Of(ground.Brief.Site);
@@ -50,18 +50,44 @@ internal static class FootingChoice
         var least = isOpen ? Least(strength, soil, brief.FootingSideMm, brief.FootingDepthMm) : null;
         var taken = least ?? new FootingOption(FootingForm.Block, usual.Block);
         var settled = brief with { FootingSideMm = taken.Block.WidthMm, FootingDepthMm = taken.Block.DepthMm };
-        var (rack, checkedRack) =
+        var rack = (
             taken.Block.DepthMm == usual.Block.DepthMm
-                ? (racks.Taken.Rack, strength)
-                : Rebuilt(ground with { Brief = ground.Brief with { Rack = settled } }, racks.Taken, module);
+                ? tried.Rack
+                : Rebuilt(ground with { Brief = ground.Brief with { Rack = settled } }, tried.Rack, module)
+        ).WithLegs(strength.LegsMm());
+        var checkedRack = RackStrength.Of(rack, ground.Brief with { Rack = settled }, ground.Survey, ground.Shelf)!;
         var footings = Footings.Of(settled, rack, taken) with
         {
             Strength = FootingStrength.Of(checkedRack, soil, taken.Block, checkedRack.Wind.PeakKNPerM2, taken.Form),
+            IsPlan = SoilFindings.Refused(ground.Brief.Site.Soil, soil) is not null,
             Hold = ColumnHold.Of(checkedRack, taken.Block, usual.Mix),
             Notes = [.. isOpen ? [Note(taken, least is not null, strength, soil)] : (ChoiceNote[])[], .. usual.Notes],
         };
-        return (racks with { Taken = racks.Taken with { Rack = rack, Strength = checkedRack } }, footings);
+        return tried with
+        {
+            Rack = rack,
+            Strength = checkedRack,
+            Footings = footings,
+            Cost = ground.Prices.CostOf(rack, footings),
+        };
     }
+
+    /// <summary>The smallest block that is looked at, or the brief's, under each column.</summary>
+    /// <param name="brief">The rack as the brief has it.</param>
+    /// <param name="rack">The rack.</param>
+    public static Footings LeastOf(RackBrief brief, Rack rack) =>
+        Footings.Of(
+            brief,
+            rack,
+            new(
+                FootingForm.Block,
+                Footings.BlockOf(
+                    brief.FootingSideMm ?? NarrowestMm,
+                    brief.FootingDepthMm ?? ShallowestMm,
+                    rack.Sections.Column.SideMm
+                )
+            )
+        );
 
     /// <summary>
     /// The footings with the least concrete that hold: square blocks; where none does, or one takes more than a cubic
@@ -175,15 +201,10 @@ internal static class FootingChoice
     }
 
     // The same rack with its columns as deep as the footings want them; customary places of tubes are none of a counted form.
-    private static (Rack, RackStrength) Rebuilt(SizingGround ground, RackTried taken, ModuleCard module)
-    {
-        var (was, brief) = (taken.Rack, ground.Brief);
-        var rack = new[] { was.Form, null }
-            .Select(form => Rack.Of(brief.Rack, module, was.Grid, was.Setting.TiltDeg, ground.Shelf, form)!)
-            .First(each => each.TubePlacesMm.SequenceEqual(was.TubePlacesMm))
-            .WithLegs(taken.Strength!.LegsMm());
-        return (rack, RackStrength.Of(rack, brief, ground.Survey, ground.Shelf)!);
-    }
+    private static Rack Rebuilt(SizingGround ground, Rack was, ModuleCard module) =>
+        new[] { was.Form, null }
+            .Select(form => Rack.Of(ground.Brief.Rack, module, was.Grid, was.Setting.TiltDeg, ground.Shelf, form)!)
+            .First(each => each.TubePlacesMm.SequenceEqual(was.TubePlacesMm));
 
     private static ChoiceNote Note(FootingOption taken, bool holds, RackStrength strength, FootingGround soil) =>
         new(

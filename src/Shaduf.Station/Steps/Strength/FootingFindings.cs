@@ -18,12 +18,20 @@ internal static class FootingFindings
     /// <param name="footings">The footings.</param>
     /// <param name="strength">The analysed rack; null where the method ends.</param>
     /// <param name="site">The site.</param>
+    /// <param name="otherwise">What would hold in the place of the rack, where no footing under it does; begins with a full stop.</param>
     /// <returns>The findings.</returns>
-    public static IEnumerable<Finding> Of(Footings footings, RackStrength? strength, SiteBrief site)
+    public static IEnumerable<Finding> Of(
+        Footings footings,
+        RackStrength? strength,
+        SiteBrief site,
+        string otherwise = ""
+    )
     {
         var soil = FootingGround.Of(site);
         IEnumerable<Finding> all =
-            footings.Strength is { } blocks && strength is not null ? Checked(footings, blocks, strength) : Beyond();
+            footings.Strength is { } blocks && strength is not null
+                ? Checked(footings, blocks, strength, otherwise)
+                : Beyond();
         if (strength?.Wind.IsKnown == false)
         {
             all = all.Select(finding => Plan(finding, "the wind speed is unknown"));
@@ -42,9 +50,9 @@ internal static class FootingFindings
         ];
     }
 
-    private static Finding[] Checked(Footings footings, FootingStrength blocks, RackStrength strength)
+    private static Finding[] Checked(Footings footings, FootingStrength blocks, RackStrength strength, string otherwise)
     {
-        var advice = blocks.Holds ? "" : Advice(FootingChoice.Least(strength, blocks.Soil, null, null));
+        var advice = blocks.Holds ? "" : Advice(FootingChoice.Least(strength, blocks.Soil, null, null), otherwise);
         return
         [
             Lift(blocks, advice),
@@ -181,7 +189,7 @@ internal static class FootingFindings
             stops >= RackWind.MostMPerS ? Invariant($"the footings hold up to {RackWind.MostMPerS:0} m/s and more")
             : stops > 0 ? Invariant($"the footings hold up to {stops:0.0} m/s")
             : "the footings do not even hold in a calm";
-        return Finding.AtLeast(
+        return Finding.Told(
             "ground/stops-at-wind",
             stops,
             basicMPerS,
@@ -191,11 +199,11 @@ internal static class FootingFindings
         );
     }
 
-    private static string Advice(FootingOption? least) =>
+    private static string Advice(FootingOption? least, string otherwise) =>
         least switch
         {
             null =>
-                ". No block, beam or strip that is dug by hand holds: two lines of columns, a lower tilt, fewer modules in a rack, or footings by an engineer",
+                $". No block, beam or strip that is dug by hand holds: footings by an engineer, or another rack{otherwise}",
             { Form: FootingForm.Block } =>
                 $". What would hold, of the same mix: blocks of {Footings.Says(least.Form, least.Block)}",
             _ =>

@@ -104,6 +104,16 @@ public sealed record FootingStrength(
         && (SidesShare <= 1 || SlidingShare <= 1)
         && Uses().All(use => use.UseShare <= 1);
 
+    /// <summary>How far it is used by what uses it most.</summary>
+    public double UseShare =>
+        new[]
+        {
+            PullKN / (Uplift.HoldingFactor * WeightKN),
+            TurningShare,
+            SidesShare <= 1 ? 0 : SlidingShare,
+            Bearing.UseShare,
+        }.Max();
+
     /// <summary>Footings under the columns of a rack in a gust.</summary>
     /// <param name="rack">The analysed rack.</param>
     /// <param name="soil">The ground.</param>

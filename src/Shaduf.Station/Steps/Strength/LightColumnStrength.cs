@@ -11,12 +11,20 @@ namespace Shaduf.Station;
 /// <param name="Lines">Its working.</param>
 public sealed record LightColumnCheck(string What, CheckResult Result, IReadOnlyList<Line> Lines);
 
+/// <summary>A light pole or lightning mast that is asked for.</summary>
+/// <param name="HeightMm">From the ground to the lamp, or to the tip of a mast [mm].</param>
+/// <param name="IsMast">Whether it is a lightning mast; its rod is taken as wide as the tube.</param>
+/// <param name="Sail">What hangs on it; null for nothing.</param>
+/// <param name="SailAtMm">Height at which that hangs [mm].</param>
+/// <param name="Wind">The wind at its top.</param>
+public sealed record LightColumnNeed(double HeightMm, bool IsMast, LightSail? Sail, double SailAtMm, RackWind Wind);
+
 /// <summary>
 /// A light column in the wind: its tube, its weld to the plate, the plate and the four bolts, which are cast into a block
 /// of the mix 1:2:4. The gussets are not counted.
 /// </summary>
 /// <param name="Column">The column.</param>
-/// <param name="Sail">What hangs on it, taken at its top.</param>
+/// <param name="Sail">What hangs on it.</param>
 /// <param name="Wind">The wind at its top.</param>
 /// <param name="Grade">Steel of tube and plate.</param>
 /// <param name="IsWallMeasured">Whether the wall was measured; if not it is taken 10 % thin.</param>
@@ -43,6 +51,15 @@ public sealed record LightColumnStrength(
     /// <summary>Use of the tube beyond which nothing else is looked at.</summary>
     public const double HopelessShare = 10;
 
+    /// <summary>Height at which lamp, box and modules hang [mm].</summary>
+    public double SailAtMm { get; init; } = Column.Pole.LengthMm;
+
+    /// <summary>Whether it is a lightning mast.</summary>
+    public bool IsMast { get; init; }
+
+    /// <summary>What it is, in words.</summary>
+    public string Name => IsMast ? "lightning mast" : "light column";
+
     /// <summary>What the country's annex sets.</summary>
     public NationalChoices National { get; init; } = NationalChoices.Recommended;
 
@@ -66,30 +83,24 @@ public sealed record LightColumnStrength(
     public bool Holds => Worst(Wind.PeakKNPerM2).Result.Holds;
 
     /// <summary>The lightest column that holds; the heaviest where none does.</summary>
-    /// <param name="heightMm">From the ground to the lamp [mm].</param>
-    /// <param name="sail">What hangs on it.</param>
-    /// <param name="wind">The wind at its top.</param>
+    /// <param name="need">What is asked for.</param>
     /// <param name="rack">Steel and walls as for the racks.</param>
     /// <param name="national">What the country's annex sets.</param>
     /// <returns>The column with its check.</returns>
-    public static LightColumnStrength Choose(
-        double heightMm,
-        LightSail sail,
-        RackWind wind,
-        RackBrief rack,
-        NationalChoices national
-    )
+    public static LightColumnStrength Choose(LightColumnNeed need, RackBrief rack, NationalChoices national)
     {
         var all = LightColumnSize
             .All.Select(size => new LightColumnStrength(
-                LightColumn.Of(heightMm, size),
-                sail,
-                wind,
+                LightColumn.Of(need.HeightMm, size, need.IsMast),
+                need.Sail ?? LightSail.None,
+                need.Wind,
                 RackStrength.GradeOf(rack.Steel),
                 rack.IsWallMeasured
             )
             {
                 National = national,
+                IsMast = need.IsMast,
+                SailAtMm = need.SailAtMm,
             })
             .ToList();
         return all.Find(each => each.Holds) ?? all[^1];
@@ -103,16 +114,18 @@ public sealed record LightColumnStrength(
     {
         var (aboveM, gust) = ((HeightMm - atMm) / 1000, gustKNPerM2 * 1000);
         var onTubeN = TubeCoefficient * gust * Column.Size.DiameterMm / 1000 * aboveM;
-        var onSailN = SailCoefficient * gust * Sail.AreaM2;
-        var weightN = WeightFactor * GravityNPerKg * (Sail.MassKg + (Column.Pole.Section.MassKgPerM * aboveM));
+
+        // Above the lamp only the tube is left.
+        var (sailAboveM, hangs) = (Math.Max(0, SailAtMm - atMm) / 1000, atMm <= SailAtMm ? 1 : 0);
+        var (onSailN, massKg) = (hangs * SailCoefficient * gust * Sail.AreaM2, hangs * Sail.MassKg);
         return new(
             atMm,
-            -weightN,
+            -WeightFactor * GravityNPerKg * (massKg + (Column.Pole.Section.MassKgPerM * aboveM)),
             0,
             WindFactor * (onTubeN + onSailN),
             WindFactor * onSailN * OffMiddleShare * Math.Sqrt(Sail.AreaM2) * 1000,
-            (WindFactor * ((onTubeN * aboveM / 2) + (onSailN * aboveM)) * 1000)
-                + (WeightFactor * GravityNPerKg * Sail.MassKg * BracketMm),
+            (WindFactor * ((onTubeN * aboveM / 2) + (onSailN * sailAboveM)) * 1000)
+                + (WeightFactor * GravityNPerKg * massKg * BracketMm),
             0
         );
     }

@@ -6,6 +6,9 @@ namespace Shaduf.Station;
 /// <param name="IsGiven">Whether the card says both; else they are reckoned from the ratings.</param>
 public sealed record LightSail(double AreaM2, double MassKg, bool IsGiven)
 {
+    /// <summary>Nothing.</summary>
+    public static LightSail None { get; } = new(0, 0, true);
+
     // Planning values, from memory: 165 W and 12 kg for a square metre of module; lamp and box of 0.15 m2 and 12 kg;
     // batteries of 35 and 90 Wh/kg.
     private const double ModuleWPerM2 = 165;

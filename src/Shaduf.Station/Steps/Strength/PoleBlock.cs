@@ -6,12 +6,12 @@ using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>The block under the tallest light column, in the wind on pole, lamp, battery and charging module.</summary>
+/// <summary>The block under the tallest light column or lightning mast, in the wind on pole, lamp, battery and charging module.</summary>
 /// <param name="Block">The block; the least that holds, or the largest that was looked at.</param>
 /// <param name="Strength">Its check.</param>
 /// <param name="Wind">The wind at the lamp's height.</param>
 /// <param name="HeadM2">Area of lamp, battery and module that the wind sees [m2].</param>
-/// <param name="HeightM">Height of the lamp [m].</param>
+/// <param name="HeightM">Height of the pole [m].</param>
 public sealed record PoleBlock(
     FootingBlock Block,
     FootingStrength Strength,
@@ -21,6 +21,12 @@ public sealed record PoleBlock(
 )
 {
     private const double StepMm = 50;
+
+    /// <summary>Whether a lightning mast stands on it.</summary>
+    public bool IsMast { get; init; }
+
+    /// <summary>What stands on it, in words.</summary>
+    public string Name => IsMast ? "lightning mast" : "light column";
 
     /// <summary>Moment of the wind at the ground, without partial factors [kN·m].</summary>
     public double MomentKNm => Strength.Service[0].MomentKNm;
@@ -68,7 +74,7 @@ public sealed record PoleBlock(
         };
         var all = Blocks(any.Block).Select(block => any with { Block = block }).OrderBy(each => each.Block.ConcreteM3);
         var taken = all.FirstOrDefault(each => each.Holds) ?? all.Last();
-        return new(taken.Block, taken, strength.Wind, strength.Sail.AreaM2, heightM);
+        return new(taken.Block, taken, strength.Wind, strength.Sail.AreaM2, heightM) { IsMast = strength.IsMast };
     }
 
     /// <summary>The finding.</summary>
@@ -76,12 +82,12 @@ public sealed record PoleBlock(
     public Finding Finding()
     {
         var finding = Shaduf.Working.Finding.AtMost(
-            "guard/pole-block",
+            IsMast ? "guard/mast-block" : "guard/pole-block",
             Strength.TurningShare,
             1,
             "",
             Invariant(
-                $"the light column of {HeightM:0.0} m, with {HeadM2:0.00} m2 of lamp, battery and module at its top, pulls {SideKN:0.00} kN and {MomentKNm:0.0} kN m at the ground at {Wind.BasicMPerS:0.#} m/s; a block of {Block.LengthMm:0} x {Block.WidthMm:0} mm, {Block.DepthMm:0} mm deep in {Strength.Soil.Name} {(Strength.Holds ? "holds it" : "does not hold it: a lower pole, a smaller module or an engineer's footing")}"
+                $"the {Name} of {HeightM:0.0} m{(HeadM2 > 0 ? Invariant($", with {HeadM2:0.00} m2 of lamp, battery and module on it,") : "")} pulls {SideKN:0.00} kN and {MomentKNm:0.0} kN m at the ground at {Wind.BasicMPerS:0.#} m/s; a block of {Block.LengthMm:0} x {Block.WidthMm:0} mm, {Block.DepthMm:0} mm deep in {Strength.Soil.Name} {(Strength.Holds ? "holds it" : "does not hold it: a lower pole, a smaller module or an engineer's footing")}"
             ),
             "IBC 2018, 1807.3, lateral bearing doubled by 1806.3.4 for a pole that may lean by 12 mm at the ground; EN 1991-1-4:2005, 7.4.3 and 7.9; area of the head: judgement"
         );
@@ -98,7 +104,7 @@ public sealed record PoleBlock(
     /// <returns>The sheet.</returns>
     public WorkingSheet Show() =>
         new(
-            "Block of the light column",
+            $"Block of the {Name}",
             [
                 new(
                     "H",
@@ -111,7 +117,7 @@ public sealed record PoleBlock(
                 ),
                 new(
                     "M",
-                    "q_p (1.2 D h²/2 + 1.8 A h)",
+                    "q_p (1.2 D h²/2 + 1.8 A h_A)",
                     "",
                     MomentKNm,
                     "kN m",

@@ -4,29 +4,16 @@ using static System.FormattableString;
 
 namespace Shaduf.Station;
 
-/// <summary>A form of the rack that was tried, with its sections.</summary>
-/// <param name="Rack">The rack; its welds as large as they have to be.</param>
-/// <param name="Strength">Its check; null where the method ends.</param>
-/// <param name="Cost">Steel, concrete and labour of all racks, in the price book's currency.</param>
-public sealed record RackTried(Rack Rack, RackStrength? Strength, double Cost)
-{
-    /// <summary>Whether it holds.</summary>
-    public bool Holds => Strength?.Holds == true;
-}
-
 /// <summary>The rack that is built, and the others that were looked at.</summary>
-/// <param name="Taken">The one that is built.</param>
+/// <param name="Taken">The one that is built, on its footings.</param>
 /// <param name="Others">The others, the cheapest that holds first.</param>
 /// <param name="Notes">What was chosen and why.</param>
 public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others, IReadOnlyList<ChoiceNote> Notes)
 {
-    // Cross tubes tried beyond the customary number; closer ones are no longer a rack but a floor.
-    private const int MostMoreTubes = 4;
-
     /// <summary>
-    /// The cheapest rack that holds: lines of columns, cross tubes along the row, then the lightest tube, column and
-    /// angle of the cards for each. What the brief gives is not changed; where nothing holds the customary form stays,
-    /// and the others are what would hold if the brief gave way.
+    /// The cheapest rack that holds, its modules and footings with it: lines of columns, cross tubes along the row, then
+    /// the lightest tube, column and angle of the cards for each. What the brief gives is not changed; where nothing
+    /// holds the rack nearest to holding stays, and the others are what would hold if the brief gave way.
     /// </summary>
     /// <param name="ground">Brief, survey, cards and prices.</param>
     /// <param name="module">The module.</param>
@@ -46,107 +33,58 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
 
     /// <summary>A rack in few words.</summary>
     /// <param name="tried">The rack.</param>
-    /// <returns>Lines, tubes, sections, tilt and mass of steel.</returns>
+    /// <returns>What the brief gives way in for it, then rows, lines, tubes, sections, tilt and mass of steel.</returns>
     public static string Says(RackTried tried)
     {
-        var (form, sections) = (tried.Rack.Form, tried.Rack.Sections);
-        var lines = form.Lines == 1 ? "one line" : "two lines";
+        var (form, sections, grid) = (tried.Rack.Form, tried.Rack.Sections, tried.Rack.Grid);
         var kind = form.Type == RackType.SlideIn ? "channels" : "clamped rails";
-        return Invariant(
-            $"{lines} of columns {sections.Column.Name}, {form.TubeCount} cross tubes {sections.Tube.Name}, {kind} of {sections.Angle.Name}, tilt {tried.Rack.Setting.TiltDeg:0.#} deg ({tried.Rack.MassKg:0} kg of steel)"
-        );
+        return (tried.Instead.Length > 0 ? $"with {tried.Instead}: " : "")
+            + Invariant(
+                $"{grid.RackCount} x {grid.Rows} x {grid.Columns} modules on {LinesOf(form)} of columns {sections.Column.Name}, {form.TubeCount} cross tubes {sections.Tube.Name}, {kind} of {sections.Angle.Name}, tilt {tried.Rack.Setting.TiltDeg:0.#} deg ({tried.Rack.MassKg:0} kg of steel)"
+            );
     }
 
-    internal static RackChoice Found(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
+    /// <summary>What would hold where this rack does not, the cheapest first; begins with a full stop.</summary>
+    public string Advice
+    {
+        get
+        {
+            var would = Others.Where(each => each.Holds).Take(3).Select(Says).ToList();
+            return would.Count > 0
+                ? $". What would hold, the cheapest first: {string.Join("; or ", would)}"
+                : $". Nothing that was looked at holds either: {RackAdvice.LookedAt}; fewer modules in a rack, heavier sections on the cards, or an engineer's design";
+        }
+    }
+
+    private static RackChoice Found(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
     {
         var search = new RackSearch(ground, module, grid, tiltDeg);
-        var usual = search.UsualRack;
-        if (usual.Setting.TiltDeg > MonopitchCanopy.SteepestDeg)
+        if (search.UsualRack.Setting.TiltDeg > MonopitchCanopy.SteepestDeg)
         {
-            return new(search.Usual, [], []);
+            return new(search.Footed(search.Usual), [], []);
         }
 
-        var tried = new List<RackTried>();
-        var counts = search.Tubes(usual.TubePlacesMm.Count, MostMoreTubes).ToList();
-        foreach (var lines in search.Lines)
+        var tried = search.All();
+        if (!tried.Any(each => each.Holds))
         {
-            // What does not hold with most tubes holds with none fewer: one line, which seldom holds, is asked that
-            // first, two lines as soon as the customary number does not hold.
-            var inOrder =
-                lines == 1 && search.Lines.Count > 1
-                    ? counts.AsEnumerable().Reverse()
-                    : [.. counts.Take(1), counts[^1], .. counts];
-            foreach (var tubes in inOrder.Distinct())
-            {
-                var best = tried
-                    .Where(each => each.Holds)
-                    .Select(each => each.Cost)
-                    .DefaultIfEmpty(double.PositiveInfinity)
-                    .Min();
-                if (search.Sized(usual.Form with { Lines = lines, TubeCount = tubes }, best) is { } sized)
-                {
-                    tried.Add(sized);
-                    if (tubes == counts[^1] && !sized.Holds)
-                    {
-                        break;
-                    }
-                }
-            }
+            tried = [.. search.Nearest().Select(each => each.SteelHolds ? search.Footed(each) : each)];
         }
 
-        var taken = tried.Where(each => each.Holds).MinBy(each => each.Cost) ?? search.Usual;
+        var taken =
+            Cheapest(tried)
+            ?? tried.OrderBy(each => Math.Round(each.Lack, 2)).ThenBy(each => each.Cost).FirstOrDefault()
+            ?? search.Usual;
         var others = tried
             .Where(each => !ReferenceEquals(each, taken))
             .OrderBy(each => !each.Holds)
             .ThenBy(each => each.Cost)
             .ToList();
-        taken = search.Welded(taken);
-        return new(taken, others, [.. NotesOf(taken, others, search)]);
+        return new(search.Footed(taken), others, [.. RackChoiceNotes.Of(search, taken, others)]);
     }
 
-    private static IEnumerable<ChoiceNote> NotesOf(RackTried taken, IReadOnlyList<RackTried> others, RackSearch search)
-    {
-        var form = taken.Rack.Form;
-        var why = taken.Holds
-            ? Invariant(
-                $"the cheapest of {others.Count + 1} forms looked at that holds at {taken.Strength!.Wind.BasicMPerS:0.#} m/s"
-            )
-            : "nothing that the brief leaves open holds: the customary form is kept, and must not be built so";
-        yield return new(
-            "form of the rack",
-            Invariant($"{(form.Lines == 1 ? "one line" : "two lines")} of columns, {form.TubeCount} cross tubes"),
-            why + Reason(others, search)
-        );
-        if (taken.Strength is { } strength)
-        {
-            yield return new(
-                "code of steel and wind",
-                strength.National.Name,
-                Invariant(
-                    $"factors {strength.National.PermanentFactor:0.##} on weight, {strength.National.VariableFactor:0.##} on wind, snow and people, {strength.National.Steel.JointFactor:0.##} on welds; site.national takes the figures of the country's annex, and a licensed engineer knows them"
-                )
-            );
-        }
+    /// <summary>The cheapest of some racks that holds; null where none does.</summary>
+    internal static RackTried? Cheapest(IEnumerable<RackTried> tried) =>
+        tried.Where(each => each.Holds).MinBy(each => each.Cost);
 
-        if (taken.Holds)
-        {
-            yield return new(
-                "sections of the rack",
-                $"tubes {taken.Rack.Sections.Tube.Name}, columns {taken.Rack.Sections.Column.Name}, angles {taken.Rack.Sections.Angle.Name}",
-                "the lightest on the cards that hold in this form; one size less of any of them does not, or there is none"
-            );
-        }
-    }
-
-    private static string Reason(IReadOnlyList<RackTried> others, RackSearch search)
-    {
-        var oneLine = others.Where(each => each.Rack.Form.Lines == 1).ToList();
-        return
-            search.Lines.Contains(1)
-            && search.Lines.Contains(2)
-            && oneLine.Count > 0
-            && !oneLine.Exists(each => each.Holds)
-            ? "; one line of columns does not hold with any tube on the cards: the wind turns the plane over its one line"
-            : "";
-    }
+    internal static string LinesOf(RackForm form) => form.Lines == 1 ? "one line" : "two lines";
 }

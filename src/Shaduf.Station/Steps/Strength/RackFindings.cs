@@ -9,7 +9,10 @@ internal static class RackFindings
 {
     private const string Members =
         "EN 1993-1-1:2005, 6.2 and 6.3; actions by EN 1990, EN 1991-1-1, EN 1991-1-3, EN 1991-1-4";
+    private const string Judged = "limits of the method, judgement";
     private const double MostMPerS = 40;
+    private const double OneLineMostMPerS = 32;
+    private const double OneLineDeepestM = 3;
     private const string Welds = "EN 1993-1-8:2005, 4.5.3.3";
 
     /// <summary>The findings.</summary>
@@ -28,16 +31,17 @@ internal static class RackFindings
         Finding[] all =
         [
             Strength(strength, choice),
-            Weld(strength),
-            .. RackJointFindings.Of(strength, Advice(false, choice)),
-            Sway(strength),
+            Weld(strength, choice),
+            .. RackJointFindings.Of(strength, choice.Advice),
+            Sway(strength, choice),
             Moves(strength, choice),
-            Holding(strength, holding),
+            Holding(strength, holding, choice),
             Stops(strength, holding),
             Cyclones(strength.Wind),
+            .. OneLine(strength),
             Hill(strength.Wind),
         ];
-        return strength.Wind.IsKnown ? all : all.Select(NotKnown);
+        return [Steel(strength), .. strength.Wind.IsKnown ? all : all.Select(NotKnown)];
     }
 
     // No wind table goes there: an engineer's matter.
@@ -71,17 +75,43 @@ internal static class RackFindings
 
     // Gusts there break clamps and welds below the speed that a static check gives.
     private static Finding Cyclones(RackWind wind) =>
-        new(
-            "rack/wind",
-            wind.BasicMPerS <= MostMPerS ? FindingStatus.Holds : FindingStatus.Look,
-            wind.BasicMPerS <= MostMPerS
-                ? "wind speed within what this program judges"
-                : "cyclone country: gusts that come again and again break clamps and welds below the speed of these checks; an engineer designs this rack",
-            wind.BasicMPerS,
-            MostMPerS,
-            "m/s",
-            "limits of the method, judgement"
-        );
+        wind.BasicMPerS <= MostMPerS
+            ? new(
+                "rack/wind",
+                FindingStatus.Holds,
+                "wind speed within what this program judges",
+                wind.BasicMPerS,
+                MostMPerS,
+                "m/s",
+                Judged
+            )
+            : Finding.HandedOver(
+                "rack/wind",
+                wind.BasicMPerS,
+                MostMPerS,
+                "m/s",
+                "cyclone country: gusts that come again and again break clamps and welds below the speed of these checks; have an engineer design this rack",
+                Judged
+            );
+
+    // A deep plane on one line rocks in strong gusts.
+    private static IEnumerable<Finding> OneLine(RackStrength strength)
+    {
+        var depthM = strength.Rack.Size.DepthMm / 1000;
+        if (strength.IsOneLine && strength.Wind.BasicMPerS > OneLineMostMPerS && depthM > OneLineDeepestM)
+        {
+            yield return Finding.HandedOver(
+                "rack/one-line",
+                strength.Wind.BasicMPerS,
+                OneLineMostMPerS,
+                "m/s",
+                Invariant(
+                    $"a plane {depthM:0.0} m deep on one line of columns in more than {OneLineMostMPerS:0} m/s is beyond what this program judges: two lines of columns, or have an engineer design this rack"
+                ),
+                Judged
+            );
+        }
+    }
 
     // The code's annex goes by the shape of the hill; its largest figure stands for any place on it.
     private static Finding Hill(RackWind wind) =>
@@ -115,29 +145,62 @@ internal static class RackFindings
             "",
             Invariant(
                 $"{member.Role} {member.Mark} is used most: {worst.Result.UtilisationShare:0.00} of what it carries at {strength.Wind.BasicMPerS:0.#} m/s, {where}"
-            ) + Advice(worst.Result.Holds, choice),
+            ) + (worst.Result.Holds ? "" : choice.Advice),
             $"{Members}; {worst.Result.Clause}"
         );
     }
 
-    private static Finding Weld(RackStrength strength)
+    // The least is taken of both, so that what holds with it holds with better: one matter to look at, told once.
+    private static Finding Steel(RackStrength strength)
     {
-        var worst = strength.BothDepths.SelectMany(each => each.Joints).MaxBy(use => use.RequiredLegMm)!;
-        return Finding.AtMost(
-            "rack/welds",
-            worst.RequiredLegMm,
-            RackStrength.MostLegMm,
-            "mm",
-            double.IsFinite(worst.Result.UtilisationShare)
+        var (grade, isMeasured) = (strength.Rules.Grade, strength.IsWallMeasured);
+        var isMarked = grade != SteelGrade.Unmarked;
+        var walls = isMeasured
+            ? "walls as measured"
+            : "walls a tenth thinner than bought: measure each lot by calliper at a cut end before it is sawn, and send back what is thinner still";
+        return new(
+            "rack/steel",
+            isMarked && isMeasured ? FindingStatus.Holds : FindingStatus.Look,
+            Invariant(
+                $"{(isMarked ? $"steel {grade.Name} by its certificate" : "steel without a mark or certificate")}, yield {grade.YieldNPerMm2:0} N/mm2 taken; {walls}"
+            ),
+            grade.YieldNPerMm2,
+            null,
+            "N/mm2",
+            isMarked ? "EN 1993-1-1:2005, table 3.1" : "judgement, no source; EN 10219-2 for walls, from memory"
+        );
+    }
+
+    private static Finding Weld(RackStrength strength, RackChoice choice)
+    {
+        var (held, worst) = strength.BothDepths.Worst(each => each.Joints, use => use.RequiredLegMm)!.Value;
+        const double MostMm = RackStrength.MostLegMm;
+        var share = worst.WithLegShare(strength.Rack.Skeleton, held.Rules, MostMm);
+        var says =
+            !double.IsFinite(share) ? $"the runs of '{worst.Name}' are too short to carry anything: take a wider tube"
+            : worst.IsHopeless
                 ? Invariant(
-                    $"'{worst.Name}' needs the largest leg, {worst.RequiredLegMm:0.0} mm; every weld of the rack has at least 4.5 mm (throat 3 mm)"
+                    $"no leg is enough for '{worst.Name}': with the largest that fits beside these walls, {MostMm:0.0} mm, it is used to {share:0.0} times what it carries"
                 )
-                : Invariant($"the runs of '{worst.Name}' are too short to carry anything: take a wider tube"),
+            : worst.RequiredLegMm > MostMm
+                ? Invariant(
+                    $"'{worst.Name}' needs a leg of {worst.RequiredLegMm:0.0} mm, which does not fit beside these walls: {MostMm:0.0} mm is the largest, and is used to {share:0.00}"
+                )
+            : Invariant(
+                $"'{worst.Name}' needs the largest leg, {worst.RequiredLegMm:0.0} mm; every weld of the rack has at least {RackSteel.WeldLegMm:0.0} mm (throat {FilletWeld.LeastThroatMm:0} mm)"
+            );
+        return new(
+            "rack/welds",
+            worst.RequiredLegMm <= MostMm ? FindingStatus.Holds : FindingStatus.Stop,
+            says + (worst.RequiredLegMm <= MostMm ? "" : choice.Advice),
+            worst.IsHopeless ? null : worst.RequiredLegMm,
+            MostMm,
+            "mm",
             $"{Welds}; legs beyond 6 mm on thin walls: judgement, no source"
         );
     }
 
-    private static Finding Sway(RackStrength strength) =>
+    private static Finding Sway(RackStrength strength, RackChoice choice) =>
         Finding.AtLeast(
             "rack/sway",
             strength.CriticalFactor ?? 1000,
@@ -146,7 +209,7 @@ internal static class RackFindings
             strength.CriticalFactor < RackStrength.StiffCriticalFactor
                 ? Invariant(
                     $"the frame buckles at {strength.CriticalFactor:0.0} times the loads; the moments are raised by {strength.Rules.SecondOrderFactor:0.00} for it"
-                )
+                ) + (strength.CriticalFactor < RackStrength.LeastCriticalFactor ? choice.Advice : "")
                 : "the frame is stiff against buckling: what its movement adds to the moments is left out",
             "EN 1993-1-1:2005, 5.2.1 and 5.2.2(5)B"
         );
@@ -163,7 +226,7 @@ internal static class RackFindings
             status,
             Invariant(
                 $"{worst.What}: {worst.Value:0.0000} of {worst.Limit:0.0000}{(worst.Unit.Length > 0 ? " " + worst.Unit : "")} at {strength.Wind.BasicMPerS:0.#} m/s"
-            ) + Advice(status != FindingStatus.Stop, choice),
+            ) + (status == FindingStatus.Stop ? choice.Advice : ""),
             worst.Value,
             worst.Limit,
             worst.Unit,
@@ -171,10 +234,7 @@ internal static class RackFindings
         );
     }
 
-    private const string Gentler =
-        ". A lower tilt, a module whose card allows more, or bearers and clamps at other places that its maker allows: try them in the brief, none was looked at here";
-
-    private static Finding Holding(RackStrength strength, RackHolding holding)
+    private static Finding Holding(RackStrength strength, RackHolding holding, RackChoice choice)
     {
         var use = holding.UseShare(strength.Wind.PeakKNPerM2);
         var (down, up) = (
@@ -194,7 +254,14 @@ internal static class RackFindings
                 "",
                 Invariant(
                     $"{pull}{between}{clamp}; {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "the channel's lip is used to" : "the module is used to")} {use:0.00} of what {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "its steel bears" : "its card allows for this way of holding")}"
-                ) + (use > 1 ? Gentler : ""),
+                )
+                    + (
+                        use > 1
+                            ? Invariant(
+                                $". A module whose card allows {down * 1000:0} Pa on the glass and {up * 1000:0} Pa from behind, held so, would do"
+                            ) + choice.Advice
+                            : ""
+                    ),
                 "module's card; EN 1991-1-4:2005, table 7.6, zones A to C"
             )
             : new(
@@ -213,7 +280,7 @@ internal static class RackFindings
         var (steel, welds) = (strength.SteelStopsMPerS(), strength.WeldsStopMPerS());
         var modules = holding.IsKnown ? strength.Wind.StopsAtMPerS(gust => holding.UseShare(gust) <= 1) : (double?)null;
         var first = new[] { steel, welds, modules ?? RackWind.MostMPerS }.Min();
-        return Finding.AtLeast(
+        return Finding.Told(
             "rack/stops-at-wind",
             first,
             strength.Wind.BasicMPerS,
@@ -228,17 +295,4 @@ internal static class RackFindings
         mPerS >= RackWind.MostMPerS ? Invariant($"{RackWind.MostMPerS:0} m/s and more")
         : mPerS > 0 ? Invariant($"{mPerS:0.0} m/s")
         : "no wind at all";
-
-    private static string Advice(bool holds, RackChoice choice)
-    {
-        if (holds)
-        {
-            return "";
-        }
-
-        var would = choice.Others.Where(each => each.Holds).Take(3).Select(RackChoice.Says).ToList();
-        return would.Count > 0
-            ? $". What would hold, the cheapest first: {string.Join("; or ", would)}"
-            : ". Nothing that the cards offer holds here: fewer modules in a rack, a lower tilt, heavier sections on the cards, or an engineer's design";
-    }
 }

@@ -119,7 +119,7 @@ internal static class RackJointFindings
             1,
             "",
             Invariant(
-                $"where {members[joint.Second].Role} {members[joint.Second].Mark} ends on {members[joint.First].Role} {members[joint.First].Mark} ('{worst.Name}') the wall that it stands on is used most, {worst.UseShare:0.00}, {strength.Combinations.Strength[worst.Combination].Name}{strength.HeldSays}"
+                $"where {members[joint.Second].Role} {members[joint.Second].Mark} {(worst.IsAcross ? "lies across" : "ends on")} {members[joint.First].Role} {members[joint.First].Mark} ('{worst.Name}') the wall under it is used most, {worst.UseShare:0.00}, {strength.Combinations.Strength[worst.Combination].Name}{strength.HeldSays}"
             ) + (worst.UseShare <= 1 ? "" : advice),
             Face
         );

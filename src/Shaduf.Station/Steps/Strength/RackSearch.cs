@@ -5,48 +5,21 @@ namespace Shaduf.Station;
 /// <summary>Tries racks of one grid of modules.</summary>
 internal sealed class RackSearch
 {
+    // Cross tubes tried beyond the customary number; closer ones are no longer a rack but a floor.
+    private const int MostMoreTubes = 4;
+
     private readonly SizingGround ground;
     private readonly ModuleCard module;
     private readonly RackGrid grid;
     private readonly double tiltDeg;
-    private readonly List<string> tubes;
-    private readonly List<string> angles;
-    private readonly Dictionary<string, double> modulus;
+    private readonly RackBars bars;
     private readonly Dictionary<RackForm, RackTried?> known = [];
 
     /// <summary>A search for a grid of modules.</summary>
     public RackSearch(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
     {
         (this.ground, this.module, this.grid, this.tiltDeg) = (ground, module, grid, tiltDeg);
-        var cards = ground.Shelf.All<SectionCard>().ToList();
-        var square = cards
-            .Where(card => card.Shape == SectionShape.SquareHollow && card.WallMm >= 2.5)
-            .OrderBy(card => RackSections.SectionOf(card).MassKgPerM)
-            .ToList();
-        modulus = square.ToDictionary(
-            card => card.Name,
-            card => MemberSection.OfSquare(card.SizeMm, card.WallMm).ElasticModulusYMm3
-        );
-
-        // A heavier tube that is no stronger is never the lightest that holds.
-        var strongest = 0.0;
-        tubes = [];
-        foreach (var name in square.Select(card => card.Name))
-        {
-            if (modulus[name] > strongest)
-            {
-                strongest = modulus[name];
-                tubes.Add(name);
-            }
-        }
-
-        angles =
-        [
-            .. cards
-                .Where(card => card.Shape == SectionShape.EqualAngle)
-                .OrderBy(card => RackSections.SectionOf(card).MassKgPerM)
-                .Select(card => card.Name),
-        ];
+        bars = RackBars.Of(ground.Shelf);
         UsualRack =
             Built(RackForm.Of(Brief.Rack)) ?? throw new ArgumentException("no angle makes a channel for the module");
     }
@@ -63,22 +36,71 @@ internal sealed class RackSearch
         : Brief.Rack.Type == RackType.SlideIn ? [1, 2]
         : [2];
 
+    /// <summary>Whether tubes and columns are left open.</summary>
+    public bool HasOpenSections => Brief.Rack is { Tube: null, Column: null };
+
     private Brief Brief => ground.Brief;
 
-    /// <summary>Cross tubes that may be taken.</summary>
-    /// <param name="usual">The customary number.</param>
-    /// <param name="more">How many more at most.</param>
-    public IEnumerable<int> Tubes(int usual, int more) =>
-        Brief.Rack.Tubes is { } given ? [given] : Enumerable.Range(usual, more + 1);
+    /// <summary>The nearest to holding of every form, where none holds.</summary>
+    public IReadOnlyList<RackTried> Nearest() =>
+        [
+            .. from lines in Lines
+            from count in Tubes(UsualRack.TubePlacesMm.Count)
+            let sized = Sized(lines, count, double.PositiveInfinity)
+            where sized is not null
+            select sized,
+        ];
 
-    /// <summary>The lightest sections that hold in a form, or the heaviest where none does; null when it costs more than a limit.</summary>
-    /// <param name="form">Lines and cross tubes.</param>
-    /// <param name="most">Cost beyond which it is passed over.</param>
-    public RackTried? Sized(RackForm form, double most)
+    /// <summary>The rack of each form that is worth a try, with its footings where its steel and modules hold.</summary>
+    public IReadOnlyList<RackTried> All()
     {
-        var at = form with { Tube = Brief.Rack.Tube ?? tubes[0], Column = Brief.Rack.Column ?? tubes[0] };
+        var tried = new List<RackTried>();
+        var counts = Tubes(UsualRack.TubePlacesMm.Count).ToList();
+        foreach (var lines in Lines)
+        {
+            // What does not hold with most tubes holds with none fewer: one line, which seldom holds, is asked that
+            // first, two lines as soon as the customary number does not hold.
+            var inOrder =
+                lines == 1 && Lines.Count > 1
+                    ? counts.AsEnumerable().Reverse()
+                    : [.. counts.Take(1), counts[^1], .. counts];
+            foreach (var count in inOrder.Distinct())
+            {
+                var best = tried.Where(each => each.Holds).Select(each => each.Cost);
+                if (Sized(lines, count, best.DefaultIfEmpty(double.PositiveInfinity).Min()) is { } sized)
+                {
+                    tried.Add(sized);
+                    if (count == counts[^1] && !sized.Holds)
+                    {
+                        break;
+                    }
+                }
+            }
+        }
+
+        return tried;
+    }
+
+    /// <summary>A rack on its footings, its welds as large as they have to be.</summary>
+    /// <param name="tried">The rack.</param>
+    public RackTried Footed(RackTried tried) =>
+        tried.Footings is null ? FootingChoice.Of(ground, tried, module) : tried;
+
+    /// <summary>Whether the size of a footing is left open.</summary>
+    public bool HasOpenFootings => Brief.Rack is { FootingSideMm: null, FootingDepthMm: null };
+
+    private IEnumerable<int> Tubes(int usual) =>
+        Brief.Rack.Tubes is { } given ? [given] : Enumerable.Range(usual, MostMoreTubes + 1);
+
+    // The lightest sections that hold in a form, on footings; where none does, those that come nearest to it; none when
+    // it costs more than a limit.
+    private RackTried? Sized(int lines, int tubeCount, double most)
+    {
+        var form = UsualRack.Form with { Lines = lines, TubeCount = tubeCount };
+        var at = form with { Tube = Brief.Rack.Tube ?? bars.Tubes[0], Column = Brief.Rack.Column ?? bars.Tubes[0] };
         var tried = CostsMore(at, most) ? null : Tried(at);
-        while (tried is { Holds: false } && Raised(at, Failing(tried.Strength!)) is { } next)
+        var nearest = tried;
+        while (tried is { SteelHolds: false } && Raised(at, Failing(tried.Strength!)) is { } next)
         {
             if (CostsMore(next, most))
             {
@@ -91,39 +113,30 @@ internal sealed class RackSearch
             }
 
             (at, tried) = (next, heavier);
+            nearest = heavier.Lack < nearest!.Lack ? heavier : nearest;
         }
 
-        return tried is { Holds: true } ? Lowered(at, tried) : tried;
+        return tried is { SteelHolds: true } ? Settled(Lowered(at, tried)) : nearest;
     }
 
-    /// <summary>A rack with its welds as large as they have to be.</summary>
-    /// <param name="tried">The rack, checked with the least welds.</param>
-    public RackTried Welded(RackTried tried)
-    {
-        var rack = tried.Rack.WithLegs(tried.Strength!.LegsMm());
-        return tried with { Rack = rack, Strength = RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf) };
-    }
+    private RackTried Settled(RackTried holding) => holding.ModulesHold ? Footed(holding) : holding;
 
     private static RackStrength Failing(RackStrength strength) => strength.HoldsItself ? strength.AtSurface : strength;
 
-    // One size up for each group of members that does not hold; by as much as it lacks.
+    // One size up for each group of members that does not hold and is left open; by as much as it lacks.
     private RackForm? Raised(RackForm form, RackStrength strength)
     {
         var (tube, column, bearer) = Lacks(strength);
+        var given = Brief.Rack;
+        var isBearerOpen = (form.Type == RackType.SlideIn ? given.Angle : given.Rail) is null;
         var next = form with
         {
-            Tube = tube > 1 && Brief.Rack.Tube is null ? Above(form.Tube!, tube) : form.Tube,
-            Column = column > 1 && Brief.Rack.Column is null ? Above(form.Column!, column) : form.Column,
+            Tube = tube > 1 && given.Tube is null ? bars.Above(form.Tube!, tube) ?? form.Tube : form.Tube,
+            Column = column > 1 && given.Column is null ? bars.Above(form.Column!, column) ?? form.Column : form.Column,
         };
-        if (bearer > 1)
-        {
-            var isFixed = (form.Type == RackType.SlideIn ? Brief.Rack.Angle : Brief.Rack.Rail) is not null;
-            next = next with { Angle = isFixed ? null : HeavierBearer(next, strength.Rack) };
-        }
-
-        return next.Tube is null || next.Column is null || next == form || (bearer > 1 && next.Angle is null)
-            ? null
-            : next;
+        next =
+            bearer > 1 && isBearerOpen ? next with { Angle = HeavierBearer(next, strength.Rack) ?? next.Angle } : next;
+        return next == form ? null : next;
     }
 
     // How many times over its resistance each group is used.
@@ -153,8 +166,18 @@ internal sealed class RackSearch
         column = Math.Max(column, firm > 1 ? Math.Min(firm, 1.3) : 0);
         foreach (var use in strength.Faces.Where(use => use.UseShare > 1))
         {
-            var isColumn = feet.Contains(strength.Rack.Skeleton.Joints[use.Joint].First);
-            (tube, column) = isColumn ? (tube, Math.Max(column, 1.01)) : (Math.Max(tube, 1.01), column);
+            if (feet.Contains(use.Pressed))
+            {
+                column = Math.Max(column, 1.01);
+            }
+            else if (strength.Rack.Skeleton.Members[use.Pressed].Profile.Bar.Name == tubeName)
+            {
+                tube = Math.Max(tube, 1.01);
+            }
+            else
+            {
+                bearer = Math.Max(bearer, 1.01);
+            }
         }
 
         foreach (var use in strength.Splices.Where(use => use.UseShare > 1))
@@ -171,20 +194,8 @@ internal sealed class RackSearch
         );
     }
 
-    private string? Above(string name, double times)
-    {
-        var wanted = modulus[name] * Math.Min(times, 8) * 0.9;
-        var heavier = tubes.SkipWhile(each => each != name).Skip(1).ToList();
-        if (!modulus.ContainsKey(name) || heavier.Count == 0)
-        {
-            return null;
-        }
-
-        return heavier.Find(each => modulus[each] >= wanted) ?? heavier[^1];
-    }
-
     private string? HeavierBearer(RackForm form, Rack rack) =>
-        (form.Type == RackType.SlideIn ? angles : tubes)
+        bars.Bearers(form.Type)
             .SkipWhile(each => each != rack.Sections.Angle.Name)
             .Skip(1)
             .FirstOrDefault(each => Built(form with { Angle = each }) is not null);
@@ -196,8 +207,9 @@ internal sealed class RackSearch
         {
             while (
                 (isTube ? Brief.Rack.Tube : Brief.Rack.Column) is null
-                && Below(isTube ? form.Tube! : form.Column!) is { } less
-                && Tried(isTube ? form with { Tube = less } : form with { Column = less }) is { Holds: true } lighter
+                && bars.Below(isTube ? form.Tube! : form.Column!) is { } less
+                && Tried(isTube ? form with { Tube = less } : form with { Column = less })
+                    is { SteelHolds: true } lighter
             )
             {
                 form = isTube ? form with { Tube = less } : form with { Column = less };
@@ -207,8 +219,6 @@ internal sealed class RackSearch
 
         return holding;
     }
-
-    private string? Below(string name) => tubes.TakeWhile(each => each != name).LastOrDefault();
 
     // None where a part cannot be cut so, or no angle makes a channel.
     private RackTried? Tried(RackForm form)
@@ -230,12 +240,14 @@ internal sealed class RackSearch
         return tried;
     }
 
-    // Told by the bill alone, before anything is analysed.
+    // Told by the bill alone, before anything is analysed: no footing costs less than the least block.
     private bool CostsMore(RackForm form, double most)
     {
         try
         {
-            return double.IsFinite(most) && Built(form) is { } rack && ground.Prices.CostOf(rack) > most;
+            return double.IsFinite(most)
+                && Built(form) is { } rack
+                && ground.Prices.CostOf(rack, FootingChoice.LeastOf(Brief.Rack, rack)) > most;
         }
         catch (ArgumentException)
         {
@@ -245,6 +257,12 @@ internal sealed class RackSearch
 
     private Rack? Built(RackForm form) => Rack.Of(Brief.Rack, module, grid, tiltDeg, ground.Shelf, form);
 
-    private RackTried Checked(Rack rack) =>
-        new(rack, RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf), ground.Prices.CostOf(rack));
+    private RackTried Checked(Rack rack)
+    {
+        var strength = RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf);
+        return new(rack, strength, ground.Prices.CostOf(rack, Footings.Of(Brief.Rack, rack)))
+        {
+            Holding = strength is null ? null : RackHolding.Of(strength, module, Brief.Rack.Way),
+        };
+    }
 }

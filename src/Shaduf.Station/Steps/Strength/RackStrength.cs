@@ -30,6 +30,9 @@ public sealed record RackStrength(
     /// <param name="rack">The rack.</param>
     public static double HeldMm(Rack rack) => Math.Min(FixityMm, rack.Setting.EmbedMm);
 
+    /// <summary>Whether walls were measured, and are taken as bought; else they are taken a tenth thinner.</summary>
+    public bool IsWallMeasured { get; private init; }
+
     /// <summary>Depth at which this frame's columns are held [mm].</summary>
     public double HeldAtMm { get; private init; } = HeldMm(Rack);
 
@@ -95,6 +98,19 @@ public sealed record RackStrength(
         && Faces.All(use => use.UseShare is null or <= 1)
         && RackMoves.Firm(this).All(move => move.Holds);
 
+    /// <summary>How far it is used in each kind of check, its columns held at the depth of this frame.</summary>
+    internal IEnumerable<double> Shares =>
+        [
+            .. Members
+                .GroupBy(use => Rack.Skeleton.Members[use.Member].Role)
+                .Select(alike => alike.Max(use => use.Result.UtilisationShare)),
+            .. Joints.Select(use => use.RequiredLegMm / MostLegMm),
+            LeastCriticalFactor / (CriticalFactor ?? double.PositiveInfinity),
+            .. Splices.Select(use => use.UseShare),
+            .. Faces.Select(use => use.UseShare ?? 0),
+            .. RackMoves.Firm(this).Select(move => move.Value / move.Limit),
+        ];
+
     /// <summary>Loads, analyses and checks a rack.</summary>
     /// <param name="rack">The rack.</param>
     /// <param name="brief">The brief.</param>
@@ -134,6 +150,7 @@ public sealed record RackStrength(
         return new(rack, wind, canopy, actions, cases, combinations, rules, critical)
         {
             HeldAtMm = heldMm,
+            IsWallMeasured = brief.Rack.IsWallMeasured,
             shallow = heldMm > 0 ? () => Of(rack, brief, survey, shelf, 0)! : null,
         };
     }

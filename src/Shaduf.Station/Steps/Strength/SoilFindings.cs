@@ -104,7 +104,10 @@ internal static class SoilFindings
             : finding;
     }
 
-    private static string? Refused(SoilKind? soil, FootingGround ground) =>
+    /// <summary>Why ground is handed over; null where it is not.</summary>
+    /// <param name="soil">Kind of soil; null when unknown.</param>
+    /// <param name="ground">What is known of it.</param>
+    internal static string? Refused(SoilKind? soil, FootingGround ground) =>
         soil switch
         {
             SoilKind.Fill =>

@@ -15,8 +15,8 @@ internal static class GuardTakeoff
     private const double ToDriveM = 5;
     private const double ToGateM = 3;
 
-    public static IEnumerable<QuantityLine> Of(Guard guard, Choice choice, PoleBlock? pole) =>
-        [.. Earth(guard, choice), .. Masts(guard, pole), .. Light(guard), .. Fence(guard)];
+    public static IEnumerable<QuantityLine> Of(Guard guard, Choice choice, IEnumerable<PoleBlock> blocks) =>
+        [.. Earth(guard, choice), .. Masts(guard, blocks), .. Light(guard), .. Fence(guard)];
 
     private static IEnumerable<QuantityLine> Earth(Guard guard, Choice choice)
     {
@@ -74,7 +74,7 @@ internal static class GuardTakeoff
         yield return Labour.Days("earth-wire", bareM + bondsM, "bare and insulated wire of the lines above");
     }
 
-    private static IEnumerable<QuantityLine> Masts(Guard guard, PoleBlock? pole)
+    private static IEnumerable<QuantityLine> Masts(Guard guard, IEnumerable<PoleBlock> blocks)
     {
         var lightning = guard.Lightning;
         var count = lightning.Rods.Count;
@@ -83,7 +83,7 @@ internal static class GuardTakeoff
             var origin = Invariant($"{count} masts, tips at {lightning.RodM:0.0} m");
             yield return Line(
                 "lightning-mast",
-                "lightning mast, galvanised tube with base plate and anchors",
+                $"lightning mast {guard.MastStrength!.Column.Size.Name}, galvanised tube with base plate and anchors",
                 "m",
                 count * (lightning.RodM - TipM),
                 origin
@@ -101,14 +101,15 @@ internal static class GuardTakeoff
 
         if (guard.Poles.Count > 0)
         {
-            var block = pole is null
-                ? ""
-                : Invariant(
-                    $"; a light pole's is {pole.Block.LengthMm:0} x {pole.Block.WidthMm:0} mm, {pole.Block.DepthMm:0} mm deep"
+            var poles =
+                Invariant($"{guard.Poles.Count} masts and light poles")
+                + string.Concat(
+                    blocks.Select(each =>
+                        Invariant(
+                            $"; a {each.Name}'s is {each.Block.LengthMm:0} x {each.Block.WidthMm:0} mm, {each.Block.DepthMm:0} mm deep"
+                        )
+                    )
                 );
-            var poles = Invariant(
-                $"{guard.Poles.Count} masts and light poles; masts not checked in this version{block}"
-            );
             yield return Line(
                 "pole-footing",
                 "concrete block for a mast or light pole, planning size",

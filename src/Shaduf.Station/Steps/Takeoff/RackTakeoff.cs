@@ -171,7 +171,7 @@ internal static class RackTakeoff
     {
         var ordered = footings.ConcreteM3 * (1 + Footings.WasteShare);
         var origin = Invariant(
-            $"{footings.Count} footings, {Footings.Says(footings.Form, footings.Block)}, with plinths: {footings.ConcreteM3:0.00} m3 + 5 %"
+            $"{footings.Count} footings, {Footings.Says(footings.Form, footings.Block)}, with plinths: {footings.ConcreteM3:0.00} m3 + 5 %{(footings.IsPlan ? "; for a plan of the cost only, a geotechnical design decides" : "")}"
         );
         yield return new(
             "cement-50kg",

@@ -42,7 +42,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
                 .. RackTakeoff.Steel(works.Rack, plans),
                 .. RackTakeoff.Concrete(works.Footings),
                 .. StandTakeoff.Of(works.Stand),
-                .. GuardTakeoff.Of(works.Guard, choice, works.PoleBlock),
+                .. GuardTakeoff.Of(works.Guard, choice, works.PoleBlocks),
                 .. PipeTakeoff.Taps(works),
                 Labour.Days("commission", 1, "once"),
             ],
@@ -121,6 +121,12 @@ public sealed record Works(
 
     /// <summary>Block of the tallest light column; null when none stands.</summary>
     public PoleBlock? PoleBlock { get; init; }
+
+    /// <summary>Block of a lightning mast; null when none stands.</summary>
+    public PoleBlock? MastBlock { get; init; }
+
+    /// <summary>Blocks of light columns and masts, as far as they stand.</summary>
+    public IEnumerable<PoleBlock> PoleBlocks => new[] { PoleBlock, MastBlock }.OfType<PoleBlock>();
 
     /// <summary>The racks before their concrete holds them; null where no wind table goes.</summary>
     public Erection? Erection { get; init; }

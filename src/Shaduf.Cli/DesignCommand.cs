@@ -110,6 +110,6 @@ internal static class DesignCommand
             );
         }
 
-        output.WriteLine($"Wrote {string.Join(", ", PackWriter.FileNames)} to {folder}");
+        output.WriteLine($"Wrote {string.Join(", ", PackWriter.FileNames)} and each sheet as SVG and DXF to {folder}");
     }
 }

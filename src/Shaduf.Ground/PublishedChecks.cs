@@ -52,6 +52,15 @@ public static class PublishedChecks
             row => ConcreteAge.DaysToShare(row["strengthShare"], row["cementFactor"], row["temperatureDegC"])
         ),
         new("ground/pit-side", "slope", row => PitSide.SlopeDeg(row["runRatio"])),
+        new("ground/peg-place", "along", row => Peg(row).AlongM),
+        new("ground/peg-place", "off", row => Peg(row).OffM),
+        new("ground/peg-place", "from-a", row => PegPlace.TapesM(row["baseM"], row["alongM"], row["offM"]).FromAM),
+        new("ground/peg-place", "from-b", row => PegPlace.TapesM(row["baseM"], row["alongM"], row["offM"]).FromBM),
+        new(
+            "ground/squareness",
+            "error",
+            row => Squareness.ErrorDeg(row["lengthM"], row["widthM"], row["firstM"], row["secondM"])
+        ),
         new("ground/fence", "bays", row => Runs(row).BayCount),
         new("ground/fence", "posts", row => Runs(row).PostCount),
         new("ground/fence", "mesh", row => Runs(row).MeshM),
@@ -127,6 +136,9 @@ public static class PublishedChecks
 
     private static FootingBlock Block(PublishedCase row) =>
         new(row["lengthMm"], row["widthMm"], row["depthMm"], row["plinthSideMm"], row["plinthHeightMm"]);
+
+    private static (double AlongM, double OffM) Peg(PublishedCase row) =>
+        PegPlace.Of(row["baseM"], row["fromAM"], row["fromBM"]);
 
     private static FenceTakeoff Runs(PublishedCase row) =>
         Fence.AlongRuns(

@@ -9,18 +9,14 @@ namespace Shaduf.Pack;
 /// </summary>
 public static class PackWriter
 {
-    /// <summary>Names of the files of a pack.</summary>
+    /// <summary>Names of the files of every pack; the single drawing sheets stand beside them.</summary>
     public static IReadOnlyList<string> FileNames { get; } =
-    [
-        "design.json",
-        "station-book.pdf",
-        "quantities.xlsx",
-        "year.csv",
-        "programme.ics",
-        "sheets.pdf",
-        .. DrawingSheets.Names.Select(name => $"sheet-{name}.svg"),
-        .. DrawingSheets.Names.Select(name => $"sheet-{name}.dxf"),
-    ];
+    ["design.json", "station-book.pdf", "quantities.xlsx", "year.csv", "programme.ics", "sheets.pdf"];
+
+    /// <summary>Whether a file is a single drawing sheet of a pack, of which each station has its own.</summary>
+    /// <param name="name">Name of the file.</param>
+    public static bool IsSheet(string name) =>
+        name.StartsWith("sheet-", StringComparison.Ordinal) && Path.GetExtension(name) is ".svg" or ".dxf";
 
     /// <summary>
     /// Writes the pack into a folder. All files are made first, in a folder beside it, and moved in when all of them
@@ -92,8 +88,8 @@ public static class PackWriter
         var undo = new Stack<(string From, string To)>();
         try
         {
-            Move(FileNames.Where(name => File.Exists(Path.Combine(target, name))), target, aside, undo);
-            Move(FileNames, draft, target, undo);
+            Move(Names(target).Where(name => IsSheet(name) || FileNames.Contains(name)), target, aside, undo);
+            Move(Names(draft), draft, target, undo);
         }
         catch
         {
@@ -105,6 +101,9 @@ public static class PackWriter
             throw;
         }
     }
+
+    private static List<string> Names(string folder) =>
+        [.. Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path)!).Order(StringComparer.Ordinal)];
 
     private static void Move(
         IEnumerable<string> names,

@@ -23,6 +23,18 @@ public sealed record Cut(
     Point End
 )
 {
+    /// <summary>Normal of the plane at the start, any length; null for a square cut.</summary>
+    public Point? StartNormal { get; init; }
+
+    /// <summary>Normal of the plane at the end, any length; null for a square cut.</summary>
+    public Point? EndNormal { get; init; }
+
+    /// <summary>The plane at the start.</summary>
+    public CutPlane StartPlane => new(Start, StartNormal ?? (End - Start));
+
+    /// <summary>The plane at the end.</summary>
+    public CutPlane EndPlane => new(End, EndNormal ?? (End - Start));
+
     /// <summary>
     /// Length that a square tube takes from its bar, from its first to its last point: more than any of its edges where
     /// both ends lean the same way.
@@ -62,7 +74,11 @@ public sealed record Cut(
             AngleDeg(axis, end.Normal),
             from + (axis * Reach(from, axis, start)),
             from + (axis * Reach(from, axis, end))
-        );
+        )
+        {
+            StartNormal = start.Normal,
+            EndNormal = end.Normal,
+        };
     }
 
     private static Point[] Corners(Point axis, double halfMm)

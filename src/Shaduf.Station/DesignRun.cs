@@ -189,6 +189,7 @@ public static class DesignRun
                 works.RackChoice.Taken.Holds ? "" : works.RackChoice.Advice
             ),
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
+            .. SettingOutFindings.Of(design),
             .. works.Footings.Hold?.Findings(design.Brief.Site.Wind is not null) ?? [],
             .. StandFindings.Of(works.Stand, design.Brief.Site),
             .. works.StandErection is { } raised ? StandErectionSteps.Findings(raised) : [],

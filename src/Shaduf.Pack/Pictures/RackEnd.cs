@@ -35,22 +35,27 @@ internal sealed class RackEnd(Rack rack, double xMm)
 
     public static SitePoint At(Point point) => new(point.YMm, point.ZMm);
 
-    // A part as its four edges seen from the end: the axis with half a side to each hand.
-    public static void Tube(SiteView view, Part part)
+    // A part as it is cut, seen from the end.
+    public static void Tube(SiteView view, Part part) => view.Polygon(Layer.Steel, Outline(part), Palette.White);
+
+    /// <summary>The four corners of a tube that lies in the plane seen, where its edges meet the planes of its cuts.</summary>
+    public static IReadOnlyList<SitePoint> Outline(Part part)
     {
-        var (from, to) = (At(part.Shape.Start), At(part.Shape.End));
-        var lengthMm = Math.Sqrt(Math.Pow(to.XMm - from.XMm, 2) + Math.Pow(to.YMm - from.YMm, 2));
-        var half = part.Section.SideMm / 2;
-        var (acrossX, acrossY) = (-(to.YMm - from.YMm) / lengthMm * half, (to.XMm - from.XMm) / lengthMm * half);
-        view.Polygon(
-            Layer.Steel,
-            [
-                new(from.XMm + acrossX, from.YMm + acrossY),
-                new(to.XMm + acrossX, to.YMm + acrossY),
-                new(to.XMm - acrossX, to.YMm - acrossY),
-                new(from.XMm - acrossX, from.YMm - acrossY),
-            ],
-            Palette.White
-        );
+        var (shape, half) = (part.Shape, part.Section.SideMm / 2);
+        var axis = (shape.End - shape.Start) * (1 / (shape.End - shape.Start).LengthMm);
+        var across = new Point(0, -axis.ZMm, axis.YMm);
+        SitePoint Corner(CutPlane plane, double side)
+        {
+            var from = plane.At + (across * (side * half));
+            return At(from + (axis * (plane.Normal.DotMm2(plane.At - from) / plane.Normal.DotMm2(axis))));
+        }
+
+        return
+        [
+            Corner(shape.StartPlane, 1),
+            Corner(shape.EndPlane, 1),
+            Corner(shape.EndPlane, -1),
+            Corner(shape.StartPlane, -1),
+        ];
     }
 }

@@ -1,4 +1,3 @@
-using Shaduf.Parts;
 using Shaduf.Station;
 using static System.FormattableString;
 
@@ -10,118 +9,37 @@ namespace Shaduf.Pack;
 /// <param name="OneToFactor">Scale 1:n of its views, by which its DXF is enlarged so that lengths are true.</param>
 public sealed record DrawingSheet(string Name, Scene Scene, double OneToFactor);
 
-/// <summary>The drawing sheets of a station, A3.</summary>
+/// <summary>The drawing sheets of a station.</summary>
 public static class DrawingSheets
 {
-    /// <summary>Names of the sheets, in order.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["arrangement", "parts", "sections"];
-
-    private const double GapMm = 4;
-    private static readonly PaperSize s_paper = PaperSize.A3Landscape;
-    private static readonly PaperSize s_plan = new(236, 150);
-    private static readonly PaperSize s_side = new(148, 150);
-    private static readonly PaperSize s_model = new(200, 112);
-    private const double LeastCellMm = 30;
-    private const int MostColumns = 7;
-
-    /// <summary>Composes the sheets.</summary>
+    /// <summary>Composes the sheets, several at a time.</summary>
     /// <param name="design">The design.</param>
     /// <param name="stamp">What every sheet bears.</param>
     /// <returns>The sheets in order.</returns>
-    public static IReadOnlyList<DrawingSheet> Of(Design design, Stamp stamp) =>
-        [Arrangement(design, stamp), Parts(design, stamp), Sections(design, stamp)];
-
-    private static DrawingSheet Arrangement(Design design, Stamp stamp)
+    public static IReadOnlyList<DrawingSheet> Of(Design design, Stamp stamp)
     {
-        var (rack, footings) = (design.Works.Rack, design.Works.Footings);
-        var scale = SiteToPaper.FittingOneToFactor(
-            Math.Max(RackPlane.LeastOneToFactor(rack, s_plan), RackSide.LeastOneToFactor(rack, footings, s_side)),
-            1
-        );
-        var inside = SheetFrame.Inside(s_paper);
-        PaperPoint At(double right, double down) => new(inside.LeftMm + GapMm + right, inside.TopMm + GapMm + down);
-        return Sheet(
-            design,
-            stamp,
-            0,
-            new(
-                "general arrangement of a rack",
-                Invariant($"1:{scale:0.##}"),
-                [
-                    (RackPlane.Of(rack, s_plan, scale).Trimmed(), At(0, 0)),
-                    (RackSide.Of(rack, footings, s_side, scale).Trimmed(), At(s_plan.WidthMm, 0)),
-                    (RackModelPicture.Of(rack, s_model).Trimmed(), At(0, s_plan.HeightMm + GapMm)),
-                ],
-                scale
-            )
-        );
+        Func<Design, IEnumerable<SheetDraft>>[] all =
+        [
+            GroundSheets.Site,
+            GroundSheets.SettingOut,
+            GroundSheets.Footings,
+            RackSheets.Arrangement,
+            RackSheets.Columns,
+            RackSheets.Parts,
+            RackSheets.Sections,
+        ];
+        SheetDraft[] drafts = [.. all.AsParallel().AsOrdered().SelectMany(sheets => sheets(design).ToList())];
+        return [.. drafts.Index().AsParallel().AsOrdered().Select(each => Framed(design, stamp, drafts, each.Index))];
     }
 
-    private static DrawingSheet Parts(Design design, Stamp stamp)
+    private static DrawingSheet Framed(Design design, Stamp stamp, SheetDraft[] drafts, int index)
     {
-        var rack = design.Works.Rack;
-        var inside = SheetFrame.Inside(s_paper);
-        var groups = rack.Steel.Groups;
-        var heightMm = SheetFrame.TitleBlock(s_paper).TopMm - inside.TopMm - (2 * GapMm);
-        var most = (int)(heightMm / LeastCellMm);
-        var columns = Math.Clamp((groups.Count + most - 1) / most, 4, MostColumns);
-        PaperSize cell = new((inside.WidthMm - (2 * GapMm)) / columns, Math.Min(36, heightMm / most));
-        var views = groups
-            .Take(most * columns)
-            .Select(
-                (part, i) =>
-                    (
-                        PartSketch.Of(part, part.Count * rack.Grid.RackCount, cell),
-                        new PaperPoint(
-                            inside.LeftMm + GapMm + (i % columns * cell.WidthMm),
-                            inside.TopMm + GapMm + (i / columns * cell.HeightMm)
-                        )
-                    )
-            )
-            .ToList();
-        var left = groups.Count - views.Count;
-        var title =
-            left > 0
-                ? Invariant($"parts; no room for {left} more: see the table of parts in the station book")
-                : "parts: long point to long point, short point in brackets, saw angles from a square cut";
-        return Sheet(design, stamp, 1, new(title, "not to scale", views, 1));
-    }
-
-    private static DrawingSheet Sections(Design design, Stamp stamp)
-    {
-        var inside = SheetFrame.Inside(s_paper);
-        var (x, y, rowMm) = (inside.LeftMm + 8, inside.TopMm + 8, 0.0);
-        var views = new List<(Scene, PaperPoint)>();
-        foreach (var view in SectionPictures.Of(design.Works.Rack))
-        {
-            if (x + view.Size.WidthMm > inside.RightMm - 8)
-            {
-                (x, y, rowMm) = (inside.LeftMm + 8, y + rowMm + 8, 0);
-            }
-
-            views.Add((view, new(x, y)));
-            (x, rowMm) = (x + view.Size.WidthMm + 12, Math.Max(rowMm, view.Size.HeightMm));
-        }
-
-        return Sheet(design, stamp, 2, new("sections of the rack's steel", "1:1", views, 1));
-    }
-
-    // What is drawn on a sheet, and how large.
-    private sealed record Drawn(
-        string Title,
-        string Scale,
-        IReadOnlyList<(Scene, PaperPoint)> Views,
-        double OneToFactor
-    );
-
-    private static DrawingSheet Sheet(Design design, Stamp stamp, int index, Drawn drawn)
-    {
-        var head = design.Brief.Head;
-        var block = new SheetTitle(head.Name, drawn.Title, head.Builder, index + 1, Names.Count, drawn.Scale)
+        var (head, draft) = (design.Brief.Head, drafts[index]);
+        var block = new SheetTitle(head.Name, draft.Title, head.Builder, index + 1, drafts.Length, draft.Scale)
         {
             Mark = Invariant($"{stamp.Status}, {stamp.Revision}, {stamp.BriefHash}"),
             Date = Invariant($"{stamp.Dated:yyyy-MM-dd}"),
         };
-        return new(Names[index], SheetFrame.Of(s_paper, block, drawn.Views), drawn.OneToFactor);
+        return new(draft.Name, SheetFrame.Of(draft.Paper, block, draft.Views), draft.OneToFactor);
     }
 }

@@ -54,7 +54,7 @@ public static class SheetFrame
     /// <param name="views">Pictures and where their top left corners go.</param>
     /// <returns>The sheet.</returns>
     /// <source>ISO 5457 for the frame and its centring marks, ISO 7200 for the fields (from memory)</source>
-    public static Scene Of(PaperSize size, SheetTitle title, IReadOnlyList<(Scene View, PaperPoint At)> views)
+    internal static Scene Of(PaperSize size, SheetTitle title, IReadOnlyList<PlacedView> views)
     {
         var builder = new SceneBuilder(size);
         var inside = Inside(size);

@@ -115,6 +115,9 @@ public sealed record SiteBrief(
     /// <summary>The skyline and what stands near the array.</summary>
     public SurroundsBrief Surrounds { get; init; } = new([], []);
 
+    /// <summary>Where source and tank lie; none when not told.</summary>
+    public IReadOnlyList<PlaceBrief> Places { get; init; } = [];
+
     /// <summary>The place as the sun sees it.</summary>
     public Place Place => new(LatitudeDeg, LongitudeDeg, ElevationM, UtcOffsetH);
 

@@ -55,6 +55,7 @@ internal static class SiteReader
             ),
             IsOnCoast = fields.OptionalOneOf("coast", BriefReader.YesNo, "Whether the sea is near.") ?? false,
             Surrounds = SurroundsReader.Read(fields),
+            Places = PlacesReader.Read(fields),
             Field = FieldReader.Read(
                 fields.OptionalMap("field", "Climate over watered fields: what crops need beside sun and air.")
             ),

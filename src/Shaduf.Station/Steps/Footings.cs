@@ -82,7 +82,7 @@ public sealed record Footings(
     /// <param name="form">Its shape.</param>
     /// <param name="block">Its sizes.</param>
     /// <returns>Shape and sizes.</returns>
-    internal static string Says(FootingForm form, FootingBlock block) =>
+    public static string Says(FootingForm form, FootingBlock block) =>
         form switch
         {
             FootingForm.Beam => Invariant(

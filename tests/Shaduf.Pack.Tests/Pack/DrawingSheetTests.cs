@@ -48,7 +48,7 @@ public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<Exampl
     [Fact]
     public void A_dxf_names_its_layers_and_is_as_large_as_the_sheet()
     {
-        var sheet = Sheets("homestead")[0];
+        var sheet = Sheets("homestead").First(each => each.Name == "arrangement");
         var pairs = Pairs(DxfRenderer.Write(sheet.Scene, sheet.OneToFactor));
         Assert.Equal((0, "EOF"), pairs[^1]);
         var defined = Between(pairs, "LAYER", "ENDTAB")
@@ -68,10 +68,49 @@ public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<Exampl
     [Fact]
     public void A_dxf_refuses_a_scale_that_is_none()
     {
-        var sheet = Sheets("homestead")[2];
+        var sheet = Sheets("homestead")[0];
         Assert.Throws<ArgumentOutOfRangeException>(() => DxfRenderer.Write(sheet.Scene, double.NaN));
         Assert.Throws<ArgumentOutOfRangeException>(() => DxfRenderer.Write(sheet.Scene, 0));
     }
+
+    // Whoever has only the sheets can put the pits, cut the columns and set them: every figure of the model is on them.
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void Pits_columns_and_parts_can_be_read_off_the_sheets(string example)
+    {
+        var sheets = Sheets(example).ToDictionary(sheet => sheet.Name, Texts);
+        var works = packs[example].Design.Works;
+        foreach (var pit in works.Pits.Pits)
+        {
+            Assert.Superset(
+                new HashSet<string>([pit.Name, M(pit.FromAM), M(pit.FromBM), M(pit.GroundM), M(pit.BottomM)]),
+                sheets["setting-out"]
+            );
+            Assert.Superset(
+                new HashSet<string>(pit.Columns.SelectMany(column => new[] { M(column.FootM), M(column.PlinthTopM) })),
+                sheets["footings"]
+            );
+        }
+
+        foreach (var part in works.Rack.Steel.Groups)
+        {
+            Assert.Contains(part.Mark, sheets["parts"]);
+            if (part.Mark[0] is 'B' or 'C' or 'D')
+            {
+                Assert.Superset(
+                    new HashSet<string>([part.Mark, Mm(part.Shape.LongPointMm), Mm(part.Shape.ShortPointMm)]),
+                    sheets["columns"]
+                );
+            }
+        }
+    }
+
+    private static HashSet<string> Texts(DrawingSheet sheet) =>
+        [.. sheet.Scene.Items.OfType<TextItem>().Select(item => item.Text)];
+
+    private static string M(double m) => (Math.Round(m, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
+
+    private static string Mm(double mm) => mm.ToString("0.0", CultureInfo.InvariantCulture);
 
     private IReadOnlyList<DrawingSheet> Sheets(string example) =>
         DrawingSheets.Of(packs[example].Design, packs[example].Stamp);

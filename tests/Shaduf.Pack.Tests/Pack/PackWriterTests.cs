@@ -10,7 +10,7 @@ public sealed class PackWriterTests(ExamplePacks packs) : IClassFixture<ExampleP
     {
         var folder = Path.Combine(Parent(), "a b", "pack");
         await PackWriter.WriteAsync(pack.Design, pack.Stamp, folder);
-        Assert.Equal(PackWriter.FileNames.Order(), Directory.GetFiles(folder).Select(Path.GetFileName).Order()!);
+        Assert.Equal(pack.Files.Keys.Order(), Directory.GetFiles(folder).Select(Path.GetFileName).Order()!);
         Assert.Single(Directory.GetFileSystemEntries(Path.GetDirectoryName(folder)!));
     }
 
@@ -20,10 +20,11 @@ public sealed class PackWriterTests(ExamplePacks packs) : IClassFixture<ExampleP
         var folder = Parent();
         File.WriteAllText(Path.Combine(folder, "design.json"), "old");
         File.WriteAllText(Path.Combine(folder, "notes.txt"), "mine");
+        File.WriteAllText(Path.Combine(folder, "sheet-gone.dxf"), "a sheet that this station has no more");
         await PackWriter.WriteAsync(pack.Design, pack.Stamp, folder);
         Assert.Equal(pack.Files["design.json"], File.ReadAllBytes(Path.Combine(folder, "design.json")));
         Assert.Equal("mine", File.ReadAllText(Path.Combine(folder, "notes.txt")));
-        Assert.Equal(PackWriter.FileNames.Count + 1, Directory.GetFileSystemEntries(folder).Length);
+        Assert.Equal(pack.Files.Count + 1, Directory.GetFileSystemEntries(folder).Length);
     }
 
     [Theory]

@@ -24,6 +24,15 @@ public sealed class SurroundsTests
         "near: [{ name: roof, bearing: 90 deg, distance: 9 m, bottom: 6 m, height: 5 m, width: 2 m }]",
         "6 m is not below the top; less than 5 m is accepted"
     )]
+    [InlineData(
+        "places: [{ name: source, bearing: 9 deg, distance: 9 m }, { name: source, bearing: 9 deg, distance: 8 m }]",
+        "stands twice; each name once is accepted"
+    )]
+    [InlineData("places: [{ name: pump, bearing: 9 deg, distance: 9 m }]", "'pump' is not one of the words")]
+    [InlineData(
+        "places: [{ name: tank, bearing: 9 deg, distance: 0 m }]",
+        "0 m is out of range; 1 m to 5000 m is accepted"
+    )]
     public void What_cannot_be_is_told(string field, string says)
     {
         using var scratch = new Scratch();

@@ -113,6 +113,9 @@ public sealed record Works(
             .. Stand is { } stand ? [new SteelLot("stands", stand.Stand.Steel, stand.Count)] : Array.Empty<SteelLot>(),
         ];
 
+    /// <summary>The pits of the racks, from two pegs.</summary>
+    public PitPlan Pits => PitPlan.Of(Rack, Footings);
+
     /// <summary>Ground over the crown of buried pipes [m].</summary>
     public required double CoverM { get; init; }
 

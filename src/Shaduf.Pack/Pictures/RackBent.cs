@@ -1,0 +1,161 @@
+using Shaduf.Parts;
+using Shaduf.Shape;
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>What stands under the first cross tube, as it is cut: columns, struts or brace, foot pieces, with every level.</summary>
+internal static class RackBent
+{
+    private static readonly PaperSize s_room = new(900, 900);
+
+    /// <summary>Composes the picture from the solid model.</summary>
+    /// <param name="rack">The rack.</param>
+    /// <param name="footings">Its footings.</param>
+    /// <param name="oneToFactor">n of the scale 1:n.</param>
+    public static Scene Of(Rack rack, Footings footings, double oneToFactor)
+    {
+        var bent = new RackEnd(rack, rack.TubePlacesMm[0]);
+        var view = new SceneBuilder(s_room).View(new(oneToFactor, new(0, 0), new(200, 600)));
+        Concrete(view, bent, footings);
+        foreach (var at in bent.FeetMm)
+        {
+            var half = rack.Sections.Tube.SideMm / 2;
+            view.Rectangle(
+                Layer.Steel,
+                new(at.XMm - half, at.YMm - half),
+                new(at.XMm + half, at.YMm + half),
+                Palette.White
+            );
+        }
+
+        foreach (var part in bent.Parts.OrderBy(part => part.Mark[0] == 'T' ? 1 : 0))
+        {
+            RackEnd.Tube(view, part);
+            view.Line(Layer.Centre, RackEnd.At(part.Shape.Start), RackEnd.At(part.Shape.End));
+        }
+
+        Marks(view, bent);
+        Levels(view, rack, bent);
+        var drawn = view.Builder.Build().Bounds()!.Value;
+        view.Builder.Text(
+            new(drawn.LeftMm, drawn.BottomMm + 5),
+            Invariant(
+                $"1:{oneToFactor:0.##}, millimetres; under the cross tube at {rack.TubePlacesMm[0]:0}, seen from the left end"
+            ),
+            TextStyle.Small
+        );
+        return view.Builder.Build("columns and struts").Trimmed();
+    }
+
+    // Thin: the sheet is about the steel.
+    private static void Concrete(SiteView view, RackEnd bent, Footings footings)
+    {
+        var block = footings.Block;
+        var columns = bent.ColumnsMm;
+        IReadOnlyList<double> middles = footings.Form == FootingForm.Beam ? [(columns[0] + columns[^1]) / 2] : columns;
+        foreach (var y in middles)
+        {
+            var ground = bent.GroundMm(y);
+            view.Rectangle(
+                Layer.Thin,
+                new(y - (block.WidthMm / 2), ground - block.DepthMm),
+                new(y + (block.WidthMm / 2), ground)
+            );
+        }
+
+        foreach (var y in columns)
+        {
+            var ground = bent.GroundMm(y);
+            view.Rectangle(
+                Layer.Thin,
+                new(y - (block.PlinthSideMm / 2), ground),
+                new(y + (block.PlinthSideMm / 2), ground + block.PlinthHeightMm)
+            );
+        }
+
+        var (left, right) = (Math.Min(-200, middles[0] - block.WidthMm), bent.PlanMm + 200);
+        view.Line(Layer.Ground, new(left, bent.GroundMm(left)), new(right, bent.GroundMm(right)));
+    }
+
+    private static void Marks(SiteView view, RackEnd bent)
+    {
+        foreach (var part in bent.Parts)
+        {
+            var share = part.Mark[0] switch
+            {
+                'C' => 0.62,
+                'T' => 0.06,
+                _ => 0.5,
+            };
+            view.Builder.Balloon(
+                view.At(RackEnd.At(part.Shape.Start + ((part.Shape.End - part.Shape.Start) * share))),
+                part.Mark
+            );
+        }
+    }
+
+    // Left: the lowest column from its foot up; right: the highest one. Below: places across the row.
+    private static void Levels(SiteView view, Rack rack, RackEnd bent)
+    {
+        var columns = bent.Parts.Where(part => part.Mark[0] == 'C').OrderBy(part => part.Shape.Start.YMm).ToList();
+        var joints = bent
+            .Parts.Where(part => part.Mark[0] is 'B' or 'D')
+            .SelectMany(part => new[] { part.Shape.Start, part.Shape.End })
+            .ToList();
+        Side(view, bent, (DimensionSide.Left, columns[0], Math.Min(0, columns[0].Shape.Start.YMm)), joints);
+        if (columns.Count > 1)
+        {
+            Side(view, bent, (DimensionSide.Right, columns[^1], bent.PlanMm), joints);
+        }
+
+        var lowest = columns.Min(part => part.Shape.Start.ZMm);
+        view.Dimensions(
+            DimensionSide.Below,
+            [
+                .. columns.Select(part => new Dimension(new(0, lowest), RackEnd.At(part.Shape.Start))),
+                new(new(0, lowest), new(bent.PlanMm, lowest)),
+            ]
+        );
+        view.Dimensions(
+            DimensionSide.Above,
+            [
+                .. columns.Select(part => new Dimension(
+                    RackEnd.At(rack.Setting.OnSlope(0, 0, 0)),
+                    RackEnd.At(part.Shape.End)
+                )
+                {
+                    Text = Invariant($"{rack.Setting.SlopeMm(part.Shape.End):0} up the slope"),
+                }),
+            ]
+        );
+    }
+
+    private static void Side(
+        SiteView view,
+        RackEnd bent,
+        (DimensionSide Side, Part Column, double AtMm) seen,
+        IReadOnlyList<Point> joints
+    )
+    {
+        var (foot, head) = (seen.Column.Shape.Start, seen.Column.Shape.End);
+        var reach = seen.Column.Section.SideMm;
+        var ground = bent.GroundMm(foot.YMm);
+        SitePoint At(double zMm) => new(seen.AtMm, zMm);
+        var held = joints
+            .Where(joint => Math.Abs(joint.YMm - foot.YMm) < reach)
+            .Select(joint => joint.ZMm)
+            .Distinct()
+            .Order();
+        view.Dimensions(
+            seen.Side,
+            [
+                new(At(foot.ZMm), At(ground)),
+                .. held.Select(z => new Dimension(At(ground), At(z))),
+                new(At(ground), At(head.ZMm)),
+                new(At(foot.ZMm), At(head.ZMm)),
+            ]
+        );
+    }
+}

@@ -1,0 +1,259 @@
+using Shaduf.Power;
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The station from above, north up: racks, poles, fence, gate, source, tank, routes, shadows at the solstices.</summary>
+internal static class SitePlanPicture
+{
+    private static readonly PaperSize s_room = new(1200, 1200);
+
+    // What lies farther from the racks is shown by an arrow at the edge.
+    private const double FarM = 45;
+
+    /// <summary>Composes the picture.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="plan">The station from above.</param>
+    /// <param name="oneToFactor">n of the scale 1:n.</param>
+    public static Scene Of(Design design, SitePlan plan, double oneToFactor)
+    {
+        var view = new SceneBuilder(s_room).View(new(oneToFactor, new(0, 0), new(600, 600)));
+        var texts = new FreeTexts(view.Builder);
+        foreach (var shadow in SolsticeShadow.Of(design.Brief.Site.LatitudeDeg, plan))
+        {
+            view.Polygon(shadow.Day == "June" ? Layer.Thin : Layer.Hidden, [.. shadow.Corners.Select(At)]);
+        }
+
+        Racks(view, plan);
+        Fence(view, texts, plan);
+        Poles(view, texts, design.Works.Guard, plan.Bearing);
+        Near(view, texts, plan);
+        Routes(view, texts, design, plan);
+        Shadows(view, texts, design, plan);
+        North(view);
+        var drawn = view.Builder.Build().Bounds()!.Value;
+        view.Builder.Text(
+            new(drawn.LeftMm, drawn.BottomMm + 5),
+            Invariant(
+                $"1:{oneToFactor:0}, north up; shadows of the racks on level ground by solar time: thin June, broken December"
+            ),
+            TextStyle.Small
+        );
+        return view.Builder.Build("site plan").Trimmed();
+    }
+
+    private static SitePoint At(SitePlace place) => SitePoint.Metres(place.EastM, place.NorthM);
+
+    private static void Racks(SiteView view, SitePlan plan)
+    {
+        for (var rack = 0; rack < plan.Field.RackCount; rack++)
+        {
+            var low = rack * plan.Field.PitchM;
+            GroundPlace[] corners =
+            [
+                new(0, low),
+                new(plan.Field.LengthM, low),
+                new(plan.Field.LengthM, low + plan.Field.RackM),
+                new(0, low + plan.Field.RackM),
+            ];
+            SitePoint[] outline = [.. corners.Select(plan.Bearing.At).Select(At)];
+            view.Polygon(Layer.Module, outline, Palette.Water.Tint(0.18));
+            view.Line(Layer.Outline, outline[0], outline[1]);
+            view.Builder.Text(
+                new(outline.Average(corner => view.At(corner).XMm), outline.Average(corner => view.At(corner).YMm)),
+                plan.Field.RackCount == 1 ? "rack" : Invariant($"rack {rack + 1}"),
+                TextStyle.Small.Centred with
+                {
+                    IsOpaque = true,
+                }
+            );
+        }
+    }
+
+    private static void Fence(SiteView view, FreeTexts texts, SitePlan plan)
+    {
+        if (plan.Fence.Count == 0)
+        {
+            return;
+        }
+
+        view.Polygon(Layer.Fence, [.. plan.Fence.Select(At)]);
+        if (plan.Gate is var (from, to))
+        {
+            foreach (var post in new[] { from, to })
+            {
+                view.Builder.Circle(Layer.Outline, view.At(At(post)), 0.8, Palette.Ink);
+            }
+
+            view.Builder.Line(Layer.Steel, view.At(At(from)), view.At(At(to)));
+            texts.Beside(Middle(view, from, to), Invariant($"gate {Guard.GateM:0.0} m"));
+        }
+
+        foreach (var (corner, next) in plan.Fence.Zip(plan.Fence.Skip(1).Append(plan.Fence[0])))
+        {
+            var lengthM = double.Hypot(next.EastM - corner.EastM, next.NorthM - corner.NorthM);
+            texts.Beside(Middle(view, corner, next, 0.8), Invariant($"fence {lengthM:0.0} m"));
+        }
+    }
+
+    private static void Poles(SiteView view, FreeTexts texts, Guard guard, RackBearing bearing)
+    {
+        foreach (var (i, pole) in guard.Poles.Index())
+        {
+            var at = view.At(At(bearing.At(pole.Place)));
+            view.Builder.Circle(Layer.Outline, at, 1.2, pole.HasLamp ? Palette.Sun : Palette.Ink);
+            texts.Beside(at, Invariant($"pole {i + 1}"));
+        }
+    }
+
+    /// <summary>A pole in words.</summary>
+    public static string PoleSays(GuardPole pole, int index) =>
+        Invariant(
+            $"pole {index + 1}: {(pole.HasRod, pole.HasLamp) switch
+        {
+            (true, true) => "mast with lamp",
+            (true, false) => "mast",
+            _ => "light",
+        }}, {pole.HeightM:0.0} m high"
+        );
+
+    private static void Near(SiteView view, FreeTexts texts, SitePlan plan)
+    {
+        foreach (var thing in plan.Near)
+        {
+            var at = view.At(At(Shown(thing.Place)));
+            view.Builder.Circle(Layer.Thin, at, 2, Palette.Leaf.Tint(0.2));
+            texts.Beside(at.Moved(2, 0), Says(thing));
+        }
+    }
+
+    // The cable in its trench to the source, the main from there to the tank.
+    private static void Routes(SiteView view, FreeTexts texts, Design design, SitePlan plan)
+    {
+        var (drive, source) = (At(plan.Drive), At(Shown(plan.Source.Place)));
+        view.Line(Layer.Electric, drive, source);
+        view.Builder.Rectangle(
+            Layer.Outline,
+            PaperBox.Round([view.At(drive).Moved(-1, -1), view.At(drive).Moved(1, 1)]),
+            Palette.White
+        );
+        texts.Beside(view.At(drive), "drive");
+        texts.Beside(
+            Middle(view, plan.Drive, Shown(plan.Source.Place)),
+            Invariant($"motor cable {design.Works.Guard.WellheadM:0.#} m in its duct")
+        );
+        var at = view.At(source);
+        view.Builder.Circle(Layer.Pipe, at, 1.6, Palette.White).Circle(Layer.Pipe, at, 0.7, Palette.Water);
+        texts.Beside(at, Says(plan.Source));
+        Main(view, texts, design, plan);
+    }
+
+    private static void Main(SiteView view, FreeTexts texts, Design design, SitePlan plan)
+    {
+        var mainM = design.Brief.Lift.Route[^1].ChainageM;
+        var source = Shown(plan.Source.Place);
+        var start = view.At(At(source));
+        if (plan.Tank is not { } tank)
+        {
+            Way(view, texts, start, (0, 1), Invariant($"main {mainM:0} m to the tank, whose place is not told"));
+            return;
+        }
+
+        var (east, north) = (tank.Place.EastM - source.EastM, tank.Place.NorthM - source.NorthM);
+        if (IsFar(tank.Place))
+        {
+            var wayM = double.Hypot(east, north);
+            Way(
+                view,
+                texts,
+                start,
+                (east / wayM, -north / wayM),
+                Invariant($"main {mainM:0} m along its route to the {Says(tank)}")
+            );
+            return;
+        }
+
+        view.Line(Layer.Pipe, At(source), At(tank.Place));
+        texts.Beside(Middle(view, source, tank.Place), Invariant($"main {mainM:0} m along its route"));
+        view.Circle(Layer.Outline, At(tank.Place), design.Choice.Tank.DiameterM * 500, Palette.Water.Tint(0.12));
+        texts.Beside(view.At(At(tank.Place)), Says(tank));
+    }
+
+    // A short piece of the main that points to where it goes.
+    private static void Way(
+        SiteView view,
+        FreeTexts texts,
+        PaperPoint start,
+        (double Right, double Down) way,
+        string says
+    )
+    {
+        var tip = start.Moved(way.Right * 12, way.Down * 12);
+        view.Builder.Line(Layer.Pipe, start.Moved(way.Right * 1.6, way.Down * 1.6), tip);
+        Arrow(view, tip, way.Right, way.Down);
+        texts.Beside(tip, says);
+    }
+
+    private static void Arrow(SiteView view, PaperPoint tip, double right, double down) =>
+        view.Builder.Polygon(
+            Layer.Pipe,
+            [tip.Moved(right * 3, down * 3), tip.Moved(-down * 1.2, right * 1.2), tip.Moved(down * 1.2, -right * 1.2)],
+            Palette.Water
+        );
+
+    // Each shadow is named at its far corner, where nothing else is written.
+    private static void Shadows(SiteView view, FreeTexts texts, Design design, SitePlan plan)
+    {
+        foreach (
+            var shadow in SolsticeShadow
+                .Of(design.Brief.Site.LatitudeDeg, plan)
+                .Where(shadow => shadow.Rack == plan.Field.RackCount - 1)
+        )
+        {
+            var tip = shadow.Corners.MaxBy(corner => Outside(plan, corner));
+            texts.Beside(view.At(At(tip)), Invariant($"{shadow.Day[..3]} {shadow.SolarH:0} h"), isNeeded: false);
+        }
+    }
+
+    // How far a point lies from the middle of the racks [m].
+    private static double Outside(SitePlan plan, SitePlace place)
+    {
+        var middle = plan.Bearing.At(new(plan.Field.LengthM / 2, plan.Field.DepthM / 2));
+        return double.Hypot(place.EastM - middle.EastM, place.NorthM - middle.NorthM);
+    }
+
+    private static void North(SiteView view)
+    {
+        var drawn = view.Builder.Build().Bounds()!.Value;
+        PaperPoint foot = new(drawn.RightMm + 10, drawn.TopMm + 26);
+        view.Builder.Line(Layer.Outline, foot, foot.Moved(0, -20));
+        view.Builder.Polygon(
+            Layer.Outline,
+            [foot.Moved(0, -20), foot.Moved(-2.4, -12), foot.Moved(2.4, -12)],
+            Palette.Ink
+        );
+        view.Builder.Text(foot.Moved(0, -21.5), "N", TextStyle.Title with { Horizontal = HorizontalAnchor.Centre });
+    }
+
+    private static bool IsFar(SitePlace place) => double.Hypot(place.EastM, place.NorthM) > FarM;
+
+    // Itself, or as far out as the plan goes.
+    private static SitePlace Shown(SitePlace place)
+    {
+        var farM = double.Hypot(place.EastM, place.NorthM);
+        return farM <= FarM ? place : new(place.EastM * FarM / farM, place.NorthM * FarM / farM);
+    }
+
+    private static string Says(PlacedThing thing) =>
+        !thing.IsTold ? $"{thing.Name}: place not told, drawn at the end of its cable"
+        : IsFar(thing.Place)
+            ? Invariant($"{thing.Name}, {double.Hypot(thing.Place.EastM, thing.Place.NorthM):0} m from the racks")
+        : thing.Name;
+
+    private static PaperPoint Middle(SiteView view, SitePlace from, SitePlace to, double share = 0.5)
+    {
+        var (a, b) = (view.At(At(from)), view.At(At(to)));
+        return new(a.XMm + ((b.XMm - a.XMm) * share), a.YMm + ((b.YMm - a.YMm) * share));
+    }
+}

@@ -1,0 +1,170 @@
+using Shaduf.Parts;
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The sheets of the racks' steel.</summary>
+internal static class RackSheets
+{
+    // Larger than any view: they are cut to what is drawn.
+    private static readonly PaperSize s_room = new(900, 600);
+
+    /// <summary>Plan, front and side.</summary>
+    public static IEnumerable<SheetDraft> Arrangement(Design design)
+    {
+        var (rack, footings) = (design.Works.Rack, design.Works.Footings);
+        yield return SheetDraft.Scaled(
+            "arrangement",
+            "general arrangement of a rack: plan, front, side",
+            scale =>
+                [
+                    RackPlane.Of(rack, s_room, scale).Trimmed(),
+                    RackFront.Of(rack, design.Works.Pits, scale),
+                    RackSide.Of(rack, footings, s_room, scale).Trimmed(),
+                ],
+            [
+                Invariant(
+                    $"{RackTables.RacksText(rack.Grid)}; steel of one rack {rack.Steel.MassKg:0} kg, its modules {rack.ModuleMassKg:0} kg. {RackTexts.Plane(rack, design.Choice.Facing.AzimuthDeg)}"
+                ),
+            ],
+            rack.Size.LengthMm / 380
+        );
+    }
+
+    /// <summary>What stands under each cross tube, with its cuts and lengths.</summary>
+    public static IEnumerable<SheetDraft> Columns(Design design)
+    {
+        var (rack, works) = (design.Works.Rack, design.Works);
+        var groups = rack.Steel.Groups.Where(part => part.Mark[0] is 'B' or 'C' or 'D' or 'K').ToList();
+        var parts = SheetTexts.Table(
+            "Columns and struts of all racks, millimetres",
+            PartHeads,
+            [.. groups.Select(part => PartRow(part, part.Count * rack.Grid.RackCount))],
+            100
+        );
+        var places = SheetTexts.Table(
+            "Columns under the cross tubes of a rack, from its left end and its low edge",
+            PlaceHeads,
+            [.. Places(rack)],
+            120
+        );
+        yield return SheetDraft.Scaled(
+            "columns",
+            "columns and struts with their cuts",
+            scale => [RackBent.Of(rack, works.Footings, scale), SheetTexts.Stack([.. parts, .. places])],
+            CutNotes,
+            rack.Size.DepthMm / 250
+        );
+    }
+
+    /// <summary>Each part as a sketch for the saw.</summary>
+    public static IEnumerable<SheetDraft> Parts(Design design)
+    {
+        var parts = Released(design)
+            .SelectMany(lot => lot.Steel.Groups.Select(part => (Part: part, Count: part.Count * lot.Count)))
+            .ToList();
+        var (paper, columns, rows) = parts.Count <= 12 ? (PaperSize.A4Landscape, 3, 4) : (PaperSize.A3Landscape, 4, 6);
+        var inside = SheetFrame.Inside(paper);
+        PaperSize cell = new(
+            (inside.WidthMm - 8) / columns,
+            (SheetFrame.TitleBlock(paper).TopMm - inside.TopMm - 8) / rows
+        );
+        foreach (var (page, several) in parts.Chunk(columns * rows).Index())
+        {
+            yield return new(
+                page == 0 ? "parts" : Invariant($"parts-{page + 1}"),
+                "single parts for the saw",
+                paper,
+                "not to scale",
+                1,
+                [
+                    .. several.Select(
+                        (each, i) =>
+                            new PlacedView(
+                                PartSketch.Of(each.Part, each.Count, cell),
+                                new(
+                                    inside.LeftMm + 4 + (i % columns * cell.WidthMm),
+                                    inside.TopMm + 4 + (i / columns * cell.HeightMm)
+                                )
+                            )
+                    ),
+                ]
+            );
+        }
+    }
+
+    // The stands' parts go out only with their drawings.
+    private static IEnumerable<SteelLot> Released(Design design) =>
+        design.Works.SteelLots.Where(lot =>
+            lot.Steel == design.Works.Rack.Steel || StandChapter.Withholding(design).Count == 0
+        );
+
+    /// <summary>Sections at 1:1.</summary>
+    public static IEnumerable<SheetDraft> Sections(Design design)
+    {
+        yield return SheetDraft.Fixed(
+            "sections",
+            "sections of the rack's steel",
+            "1:1",
+            [.. SectionPictures.Of(design.Works.Rack)],
+            ["Printed at 100 % the sections are as large as the steel: lay a bar on the sheet to check."]
+        );
+    }
+
+    private static readonly string[] PartHeads =
+    [
+        "mark",
+        "part",
+        "section",
+        "off",
+        "long point",
+        "short point",
+        "saw angles",
+        "kg each",
+    ];
+
+    private static IReadOnlyList<string> PartRow(PartGroup part, int count) =>
+        [
+            part.Mark,
+            part.Role,
+            part.Section.Name,
+            Invariant($"{count}"),
+            Invariant($"{part.Shape.LongPointMm:0.0}"),
+            Invariant($"{part.Shape.ShortPointMm:0.0}"),
+            Invariant($"{part.Shape.StartDeg:0.0} / {part.Shape.EndDeg:0.0}"),
+            Invariant($"{part.MassKg / part.Count:0.00}"),
+        ];
+
+    private static readonly string[] PlaceHeads =
+    [
+        "cross tube at",
+        "column",
+        "from the low edge",
+        "foot below ground",
+        "head above ground",
+    ];
+
+    private static IEnumerable<IReadOnlyList<string>> Places(Rack rack) =>
+        rack
+            .Steel.Parts.Where(part => part.Mark[0] == 'C')
+            .OrderBy(part => part.Shape.Start.XMm)
+            .ThenBy(part => part.Shape.Start.YMm)
+            .Select(part =>
+                (IReadOnlyList<string>)
+                    [
+                        Invariant($"{part.Shape.Start.XMm:0}"),
+                        part.Mark,
+                        Invariant($"{part.Shape.Start.YMm:0}"),
+                        Invariant($"{-rack.Setting.AboveGroundMm(part.Shape.Start):0}"),
+                        Invariant($"{rack.Setting.AboveGroundMm(part.Shape.End):0}"),
+                    ]
+            );
+
+    private static readonly string[] CutNotes =
+    [
+        "Lengths in millimetres; the long point is what the bar must give. Saw angles are measured from a square cut: first the lower end, then the upper one.",
+        "The head of a column is cut parallel to the plane, its foot square. Strut and brace ends lie on the column's face and under the cross tube.",
+        "Measure the first bar and the slot of your saw before cutting. Cut one of each mark, try it in its place, then cut the others.",
+    ];
+}

@@ -18,8 +18,9 @@ public static class ErectionPicture
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="erection">The works.</param>
     /// <param name="size">Size of the picture, at least 100 x 90 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Erection erection, PaperSize size)
+    public static Scene Of(Erection erection, PaperSize size, double? oneToFactor = null)
     {
         var rack = erection.Rack;
         var view = new RackEnd(rack, rack.TubePlacesMm[0]);
@@ -31,10 +32,12 @@ public static class ErectionPicture
             Anchor(heads[^1], 1, middles[^1] + halfMm, view)
         );
         var depthMm = Math.Max(LogDepthMm + LogMm, erection.Footings.Block.DepthMm);
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor(right.XMm - left.XMm + 1200, size.WidthMm - LabelsMm),
-            BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 34)
-        );
+        var scale =
+            oneToFactor
+            ?? Math.Max(
+                BookScale.FittingOneToFactor(right.XMm - left.XMm + 1200, size.WidthMm - LabelsMm),
+                BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 34)
+            );
         var originMm = 12 - (left.XMm / scale);
         var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 14 + (view.TopMm / scale))));
         Ground(site, erection, view, (left, right));

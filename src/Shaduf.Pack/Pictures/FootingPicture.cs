@@ -17,11 +17,11 @@ internal static class FootingPicture
         var view = new SceneBuilder(s_room).View(new(oneToFactor, new(0, 0), new(300, 500)));
         var (y, half) = (pit.Middle.YM * 1000, block.WidthMm / 2);
         var (ground, bottom) = (pit.GroundM * 1000, pit.BottomM * 1000);
-        Concrete(view, (y - half, y + half), (bottom, ground));
+        view.Concrete(new(y - half, bottom), new(y + half, ground));
         foreach (var column in pit.Columns)
         {
             var (at, side, top) = (column.Place.YM * 1000, block.PlinthSideMm / 2, column.PlinthTopM * 1000);
-            Concrete(view, (at - side, at + side), (top - block.PlinthHeightMm, top));
+            view.Concrete(new(at - side, top - block.PlinthHeightMm), new(at + side, top));
             Column(view, rack, column);
         }
 
@@ -90,18 +90,6 @@ internal static class FootingPicture
 
     private static IEnumerable<double> Stops(IEnumerable<double> placesM) =>
         placesM.Select(m => m * 1000).Distinct().Order();
-
-    private static void Concrete(SiteView view, (double Left, double Right) across, (double Low, double High) level)
-    {
-        SitePoint[] outline =
-        [
-            new(across.Left, level.High),
-            new(across.Right, level.High),
-            new(across.Right, level.Low),
-            new(across.Left, level.Low),
-        ];
-        view.Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
-    }
 
     private static void Column(SiteView view, Rack rack, StandingColumn column)
     {

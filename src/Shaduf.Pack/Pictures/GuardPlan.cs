@@ -8,6 +8,7 @@ namespace Shaduf.Pack;
 public static class GuardPlan
 {
     private const double SymbolMm = 1.4;
+    private const double LeftMm = 22;
 
     // Numbers closer than this run into each other.
     private const double NumberMm = 6.5;
@@ -15,10 +16,11 @@ public static class GuardPlan
     /// <summary>Poles, protected circles, earth electrodes and fence.</summary>
     /// <param name="guard">The guard.</param>
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Guard guard, PaperSize size)
+    public static Scene Of(Guard guard, PaperSize size, double? oneToFactor = null)
     {
-        var (view, scale) = View(Extent(guard), size);
+        var (view, scale) = View(Extent(guard), size, oneToFactor);
         Racks(view, guard.Field);
         Fence(view, guard);
         Earth(view, guard);
@@ -44,7 +46,7 @@ public static class GuardPlan
             );
         }
 
-        Under(view, lines);
+        view.Under(LeftMm, lines);
         return view.Builder.Build("plan of poles, earth and fence");
     }
 
@@ -91,8 +93,8 @@ public static class GuardPlan
         }
 
         Poles(view, guard);
-        Under(
-            view,
+        view.Under(
+            LeftMm,
             [
                 Invariant(
                     $"1:{scale:0.##}; lux on the level, at the height of the modules over the racks; hatched: in the racks' shade"
@@ -122,14 +124,20 @@ public static class GuardPlan
 
     private static (SiteView View, double Scale) View(
         (double Left, double Low, double Right, double High) extent,
-        PaperSize size
+        PaperSize size,
+        double? oneToFactor = null
     )
     {
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor((extent.Right - extent.Left) * 1000, size.WidthMm - 44),
-            BookScale.FittingOneToFactor((extent.High - extent.Low) * 1000, size.HeightMm - 46)
+        var scale =
+            oneToFactor
+            ?? Math.Max(
+                BookScale.FittingOneToFactor((extent.Right - extent.Left) * 1000, size.WidthMm - 44),
+                BookScale.FittingOneToFactor((extent.High - extent.Low) * 1000, size.HeightMm - 46)
+            );
+        return (
+            new SceneBuilder(size).View(new(scale, SitePoint.Metres(extent.Left, extent.High), new(LeftMm, 6))),
+            scale
         );
-        return (new SceneBuilder(size).View(new(scale, SitePoint.Metres(extent.Left, extent.High), new(22, 6))), scale);
     }
 
     // Fence and electrodes, and at least the ground that is lit.
@@ -285,15 +293,6 @@ public static class GuardPlan
                 [.. corners.Select(view.At)],
                 Palette.Sun.Tint(Math.Clamp(0.12 * Math.Log2(1 + each.Lux), 0.02, 0.6))
             );
-        }
-    }
-
-    private static void Under(SiteView view, IReadOnlyList<string> lines)
-    {
-        var drawn = view.Builder.Build().Bounds()!.Value;
-        foreach (var (i, line) in lines.Index())
-        {
-            view.Builder.Text(new(22, drawn.BottomMm + 5 + (i * 4)), line, TextStyle.Small);
         }
     }
 }

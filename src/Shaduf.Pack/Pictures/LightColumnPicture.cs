@@ -9,16 +9,19 @@ public static class LightColumnPicture
     /// <summary>Composes the picture.</summary>
     /// <param name="column">The column.</param>
     /// <param name="size">Size of the picture, at least 120 x 60 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(LightColumn column, PaperSize size)
+    public static Scene Of(LightColumn column, PaperSize size, double? oneToFactor = null)
     {
         var foot = column.Foot;
         var pole = column.Steel.Parts[0];
         var heightMm = (2 * foot.GussetMm) + foot.ThicknessMm + 60 + foot.BoltInConcreteMm;
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor(heightMm, size.HeightMm - 14),
-            BookScale.FittingOneToFactor(3 * foot.SideMm, size.WidthMm - 90)
-        );
+        var scale =
+            oneToFactor
+            ?? Math.Max(
+                BookScale.FittingOneToFactor(heightMm, size.HeightMm - 14),
+                BookScale.FittingOneToFactor(3 * foot.SideMm, size.WidthMm - 90)
+            );
         var builder = new SceneBuilder(size);
         var topMm = 6 + (((2 * foot.GussetMm) + foot.ThicknessMm + 30) / scale);
         Side(builder.View(new(scale, new(0, 0), new(40, topMm))), foot, pole.Section.SideMm);

@@ -18,15 +18,18 @@ public static class LightningSection
     /// <summary>Composes the picture.</summary>
     /// <param name="guard">The guard; it has lightning rods.</param>
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Guard guard, PaperSize size)
+    public static Scene Of(Guard guard, PaperSize size, double? oneToFactor = null)
     {
         var (field, lightning) = (guard.Field, guard.Lightning);
         var backM = field.DepthM + GuardField.BehindM;
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor((AheadM + backM + BeyondM) * 1000, size.WidthMm - 46),
-            BookScale.FittingOneToFactor((BelowM + lightning.RodM) * 1000, size.HeightMm - 34)
-        );
+        var scale =
+            oneToFactor
+            ?? Math.Max(
+                BookScale.FittingOneToFactor((AheadM + backM + BeyondM) * 1000, size.WidthMm - 46),
+                BookScale.FittingOneToFactor((BelowM + lightning.RodM) * 1000, size.HeightMm - 34)
+            );
         var view = new SceneBuilder(size).View(new(scale, SitePoint.Metres(-AheadM, lightning.RodM), new(20, 8)));
         Protected(view, guard, backM);
         Ground(view, guard, backM);

@@ -53,24 +53,12 @@ internal static class RackFront
     private static void Concrete(SiteView view, PitPlan pits, Pit pit, double nearM)
     {
         var (half, x) = (pits.Block.LengthMm / 2, pit.Middle.XM * 1000);
-        Block(view, (x - half, x + half), (pit.BottomM * 1000, pit.GroundM * 1000));
+        view.Concrete(new(x - half, pit.BottomM * 1000), new(x + half, pit.GroundM * 1000));
         foreach (var column in pit.Columns.Where(column => IsNear(column, nearM)))
         {
             var (at, side, top) = (column.Place.XM * 1000, pits.Block.PlinthSideMm / 2, column.PlinthTopM * 1000);
-            Block(view, (at - side, at + side), (top - pits.Block.PlinthHeightMm, top));
+            view.Concrete(new(at - side, top - pits.Block.PlinthHeightMm), new(at + side, top));
         }
-    }
-
-    private static void Block(SiteView view, (double Left, double Right) across, (double Low, double High) level)
-    {
-        SitePoint[] outline =
-        [
-            new(across.Left, level.High),
-            new(across.Right, level.High),
-            new(across.Right, level.Low),
-            new(across.Left, level.Low),
-        ];
-        view.Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
     }
 
     private static void Column(SiteView view, Part column)

@@ -118,7 +118,8 @@ public static class RackModelPicture
     private static double Free(PaperPoint at, double halfMm, (PaperPoint At, double HalfMm) other) =>
         Math.Max(Math.Abs(at.XMm - other.At.XMm) - halfMm - other.HalfMm, Math.Abs(at.YMm - other.At.YMm) - 3.2);
 
-    private static SitePoint Seen(Point at)
+    /// <summary>A point as it is seen from there.</summary>
+    internal static SitePoint Seen(Point at)
     {
         var (sin, cos) = Math.SinCos(AsideDeg * Math.PI / 180);
         var (down, flat) = Math.SinCos(DownDeg * Math.PI / 180);

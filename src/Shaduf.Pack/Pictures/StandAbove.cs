@@ -10,8 +10,9 @@ public static class StandAbove
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="design">The stands.</param>
     /// <param name="size">Size of the picture, at least 120 x 100 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(StandDesign design, PaperSize size)
+    public static Scene Of(StandDesign design, PaperSize size, double? oneToFactor = null)
     {
         var (stand, plan, block) = (design.Stand, design.Stand.Plan, design.Footings.Block);
         var (halfLong, half) = (block.LengthMm / 2, block.WidthMm / 2);
@@ -24,10 +25,12 @@ public static class StandAbove
             Math.Min(plan.DepthMm.FrontMm, -half),
             Math.Max(plan.DepthMm.BackMm, plan.SideMm + half)
         );
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor(rightMm - leftMm, size.WidthMm - 84),
-            BookScale.FittingOneToFactor(backMm - frontMm, size.HeightMm - 36)
-        );
+        var scale =
+            oneToFactor
+            ?? Math.Max(
+                BookScale.FittingOneToFactor(rightMm - leftMm, size.WidthMm - 84),
+                BookScale.FittingOneToFactor(backMm - frontMm, size.HeightMm - 36)
+            );
         var view = new SceneBuilder(size).View(
             new(scale, new(leftMm, backMm), new((size.WidthMm - ((rightMm - leftMm) / scale)) / 2, 6))
         );

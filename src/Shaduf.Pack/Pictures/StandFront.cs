@@ -12,8 +12,9 @@ public static class StandFront
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="design">The stands.</param>
     /// <param name="size">Size of the picture, at least 120 x 120 mm.</param>
+    /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(StandDesign design, PaperSize size)
+    public static Scene Of(StandDesign design, PaperSize size, double? oneToFactor = null)
     {
         var (stand, plan, block) = (design.Stand, design.Stand.Plan, design.Footings.Block);
         var tank = plan.Tank;
@@ -23,10 +24,12 @@ public static class StandFront
             design.FootingsAtMm.Max(at => at.XMm) + (block.LengthMm / 2)
         );
         var (leftMm, rightMm) = (Math.Min(plan.WidthMm.LeftMm, lowMm), Math.Max(plan.WidthMm.RightMm, highMm));
-        var scale = Math.Max(
-            BookScale.FittingOneToFactor(rightMm - leftMm, size.WidthMm - 80),
-            BookScale.FittingOneToFactor(topMm + block.DepthMm, size.HeightMm - 34)
-        );
+        var scale =
+            oneToFactor
+            ?? Math.Max(
+                BookScale.FittingOneToFactor(rightMm - leftMm, size.WidthMm - 80),
+                BookScale.FittingOneToFactor(topMm + block.DepthMm, size.HeightMm - 34)
+            );
         var view = new SceneBuilder(size).View(
             new(scale, new(leftMm, 0), new((size.WidthMm - ((rightMm - leftMm) / scale)) / 2, 6 + (topMm / scale)))
         );

@@ -81,6 +81,16 @@ public sealed class SiteView(SceneBuilder builder, SiteToPaper placing)
         double spacingMm = 2
     ) => With(b => b.Hatch(pattern, OnPaper(boundary), layer, spacingMm));
 
+    /// <summary>Concrete that is cut, between two opposite corners.</summary>
+    /// <param name="corner">One corner.</param>
+    /// <param name="opposite">The opposite corner.</param>
+    /// <returns>This view.</returns>
+    public SiteView Concrete(SitePoint corner, SitePoint opposite)
+    {
+        SitePoint[] outline = [corner, new(opposite.XMm, corner.YMm), opposite, new(corner.XMm, opposite.YMm)];
+        return Hatch(HatchPattern.Concrete, outline).Polygon(Layer.Concrete, outline);
+    }
+
     /// <summary>A line of text.</summary>
     /// <param name="at">Anchor point.</param>
     /// <param name="text">The text; one line.</param>
@@ -130,6 +140,24 @@ public sealed class SiteView(SceneBuilder builder, SiteToPaper placing)
     /// <exception cref="ArgumentException">The points coincide on the paper.</exception>
     public SiteView AlignedDimension(Dimension dimension, double offsetMm, DimensionLayout? layout = null) =>
         With(b => b.Add(DimensionRow.Aligned(Placing, dimension, offsetMm, layout ?? DimensionLayout.House)));
+
+    /// <summary>Small lines of text under all that is drawn.</summary>
+    /// <param name="leftMm">Where they begin on the paper [mm].</param>
+    /// <param name="lines">The lines.</param>
+    /// <returns>This view.</returns>
+    public SiteView Under(double leftMm, IReadOnlyList<string> lines)
+    {
+        var drawn = Builder.Build().Bounds()!.Value;
+        return With(b =>
+            lines
+                .Index()
+                .Aggregate(
+                    b,
+                    (all, line) =>
+                        all.Text(new(leftMm, drawn.BottomMm + 5 + (line.Index * 4)), line.Item, TextStyle.Small)
+                )
+        );
+    }
 
     private SiteView With(Func<SceneBuilder, SceneBuilder> draw)
     {

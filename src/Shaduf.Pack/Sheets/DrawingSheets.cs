@@ -24,9 +24,19 @@ public static class DrawingSheets
             GroundSheets.SettingOut,
             GroundSheets.Footings,
             RackSheets.Arrangement,
+            ShopSheets.Frame,
             RackSheets.Columns,
             RackSheets.Parts,
             RackSheets.Sections,
+            ShopSheets.Welds,
+            WorksSheets.Propping,
+            WorksSheets.Stand,
+            WorksSheets.Light,
+            WorksSheets.Source,
+            WorksSheets.Taps,
+            DiagramSheets.LongSection,
+            DiagramSheets.Electric,
+            DiagramSheets.Earthing,
         ];
         SheetDraft[] drafts = [.. all.AsParallel().AsOrdered().SelectMany(sheets => sheets(design).ToList())];
         return [.. drafts.Index().AsParallel().AsOrdered().Select(each => Framed(design, stamp, drafts, each.Index))];

@@ -17,10 +17,11 @@ internal static class GroundSheets
             [.. Placed(design, plan).Select(PlaceRow)],
             150
         );
-        yield return SheetDraft.Scaled(
+        return SheetDraft.Scaled(
             "site",
             "site plan",
-            scale => [SitePlanPicture.Of(design, plan, scale), .. table],
+            scale => [SitePlanPicture.Of(design, plan, scale)],
+            [.. table],
             [.. SiteNotes(design, plan)],
             plan.Field.LengthM * 1000 / 380
         );
@@ -42,10 +43,11 @@ internal static class GroundSheets
             [.. plan.Diagonals.Select(line => (IReadOnlyList<string>)[line.From, line.To, Metres(line.LengthM)])],
             120
         );
-        yield return SheetDraft.Scaled(
+        return SheetDraft.Scaled(
             "setting-out",
             "setting-out plan: pits from two pegs",
-            scale => [PitPlanPicture.Of(plan, field, scale), .. table, .. plan.Diagonals.Count > 0 ? diagonals : []],
+            scale => [PitPlanPicture.Of(plan, field, scale)],
+            [.. table, .. plan.Diagonals.Count > 0 ? diagonals : []],
             [.. PegNotes(design, plan)],
             plan.BaseM * 1000 / 380
         );
@@ -61,10 +63,11 @@ internal static class GroundSheets
             [.. plan.Pits.SelectMany(pit => pit.Columns.Select(column => LevelRow(pit, column)))],
             150
         );
-        yield return SheetDraft.Scaled(
+        return SheetDraft.Scaled(
             "footings",
             "footings and plinths with pit levels",
-            scale => [FootingPicture.Side(rack, plan, scale), FootingPicture.Above(rack, plan, scale), .. table],
+            scale => [FootingPicture.Side(rack, plan, scale), FootingPicture.Above(rack, plan, scale)],
+            [.. table],
             [.. FootingNotes(footings)],
             footings.Block.DepthMm / 180
         );

@@ -14,7 +14,7 @@ internal static class RackSheets
     public static IEnumerable<SheetDraft> Arrangement(Design design)
     {
         var (rack, footings) = (design.Works.Rack, design.Works.Footings);
-        yield return SheetDraft.Scaled(
+        return SheetDraft.Scaled(
             "arrangement",
             "general arrangement of a rack: plan, front, side",
             scale =>
@@ -23,6 +23,7 @@ internal static class RackSheets
                     RackFront.Of(rack, design.Works.Pits, scale),
                     RackSide.Of(rack, footings, s_room, scale).Trimmed(),
                 ],
+            [],
             [
                 Invariant(
                     $"{RackTables.RacksText(rack.Grid)}; steel of one rack {rack.Steel.MassKg:0} kg, its modules {rack.ModuleMassKg:0} kg. {RackTexts.Plane(rack, design.Choice.Facing.AzimuthDeg)}"
@@ -49,10 +50,12 @@ internal static class RackSheets
             [.. Places(rack)],
             120
         );
-        yield return SheetDraft.Scaled(
+        List<Scene> tables = [.. parts, .. places];
+        return SheetDraft.Scaled(
             "columns",
             "columns and struts with their cuts",
-            scale => [RackBent.Of(rack, works.Footings, scale), SheetTexts.Stack([.. parts, .. places])],
+            scale => [RackBent.Of(rack, works.Footings, scale)],
+            tables.Count > 2 ? tables : [SheetTexts.Stack(tables)],
             CutNotes,
             rack.Size.DepthMm / 250
         );
@@ -103,11 +106,17 @@ internal static class RackSheets
     /// <summary>Sections at 1:1.</summary>
     public static IEnumerable<SheetDraft> Sections(Design design)
     {
-        yield return SheetDraft.Fixed(
+        var rack = design.Works.Rack;
+        return SheetDraft.Fixed(
             "sections",
             "sections of the rack's steel",
             "1:1",
-            [.. SectionPictures.Of(design.Works.Rack)],
+            [
+                .. rack.Clamping is null
+                    ? Array.Empty<Scene>()
+                    : FrameDetails.Of(rack, design.Choice.Module.Body.ThicknessMm, [], 1),
+                .. SectionPictures.Of(rack),
+            ],
             ["Printed at 100 % the sections are as large as the steel: lay a bar on the sheet to check."]
         );
     }

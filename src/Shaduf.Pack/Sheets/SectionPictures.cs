@@ -16,7 +16,10 @@ internal static class SectionPictures
         if (rack.Sections.Channel is { } channel)
         {
             yield return Channel(channel, "channel, two angles welded at the lap", isHolder: false);
-            yield return Channel(channel, "middle holder, two channels back to back", isHolder: true);
+            if (rack.Grid.Rows > 1)
+            {
+                yield return Channel(channel, "middle holder, two channels back to back", isHolder: true);
+            }
         }
 
         foreach (
@@ -52,8 +55,8 @@ internal static class SectionPictures
         return Titled(view, Invariant($"{title}: legs {leg:0.#}, wall {thick:0.#}, lap {channel.LapMm:0.#}"));
     }
 
-    // The lower angle stands outside; the upright leg of the upper one lies inside it.
-    private static void Angles(SiteView view, double leg, double depth, double thick, int side)
+    /// <summary>The two angles of a channel, cut: the lower stands outside, the upright leg of the upper lies inside it.</summary>
+    internal static void Angles(SiteView view, double leg, double depth, double thick, int side)
     {
         SitePoint At(double x, double y) => new(side * x, y);
         SitePoint[] lower = [At(0, 0), At(leg, 0), At(leg, thick), At(thick, thick), At(thick, leg), At(0, leg)];

@@ -37,9 +37,23 @@ public sealed record TapStands(
     public const double SoakM = 0.6;
 
     // Kerb and post of concrete, depth of the drain, spill and rain on the apron; judgement and common practice, no source.
-    private const double KerbM2 = 0.10 * 0.075;
-    private const double PostM3 = 0.30 * 0.30 * 1.2;
-    private const double InletM = 0.4;
+    /// <summary>Width of the kerb round the apron [m].</summary>
+    public const double KerbWidthM = 0.10;
+
+    /// <summary>Height of the kerb above the apron [m].</summary>
+    public const double KerbHeightM = 0.075;
+
+    /// <summary>Side of the post that holds the tap [m].</summary>
+    public const double PostM = 0.30;
+
+    /// <summary>Height of the post [m].</summary>
+    public const double PostHeightM = 1.2;
+
+    /// <summary>Depth of the drain's inlet to the soakaway [m].</summary>
+    public const double InletM = 0.4;
+
+    private const double KerbM2 = KerbWidthM * KerbHeightM;
+    private const double PostM3 = PostM * PostM * PostHeightM;
     private const double WasteShare = 0.10;
     private const double RainMmPerDay = 10;
     private const double DeepestPitM = 2.0;

@@ -1,0 +1,84 @@
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The sheets of pipes, wires and earth.</summary>
+internal static class DiagramSheets
+{
+    private const double DiagramMm = 175;
+    private const double StringsMm = 260;
+    private static readonly PaperSize s_room = new(900, 700);
+    private static readonly PaperSize s_section = new(375, 200);
+
+    /// <summary>The main from the source to the tank.</summary>
+    public static IEnumerable<SheetDraft> LongSection(Design design)
+    {
+        return SheetDraft.Fixed(
+            "long-section",
+            "long section of the main",
+            "as noted",
+            [Pack.LongSection.Of(design, s_section).Trimmed()],
+            [
+                Invariant(
+                    $"Cover over the crown of the pipe {design.Works.CoverM:0.00} m. Open trenches in lengths that can be closed the same day; test the pipe before its joints are covered."
+                ),
+            ]
+        );
+    }
+
+    /// <summary>Single-line diagram, and the strings on the racks.</summary>
+    public static IEnumerable<SheetDraft> Electric(Design design)
+    {
+        string[] notes =
+        [
+            "Strings are live whenever there is light: join them last, cover the modules, never part a connector under load. Work above 120 V d.c. is for licensed people; local rules stand above this sheet.",
+        ];
+        var each = StringDiagram.RacksEach(design.Choice.Grid);
+        return
+        [
+            .. SheetDraft.Fixed(
+                "single-line",
+                "single-line diagram",
+                "not to scale",
+                [SingleLineDiagram.Of(design, DiagramMm).Trimmed()],
+                notes
+            ),
+            .. SheetDraft.Fixed(
+                "strings",
+                "string diagram",
+                "not to scale",
+                [
+                    .. Enumerable
+                        .Range(0, (design.Choice.Grid.RackCount + each - 1) / each)
+                        .Select(page => StringDiagram.Of(design, StringsMm, page * each).Trimmed()),
+                ],
+                notes
+            ),
+        ];
+    }
+
+    /// <summary>Earth, poles and what the rods protect.</summary>
+    public static IEnumerable<SheetDraft> Earthing(Design design)
+    {
+        var guard = design.Works.Guard;
+        return SheetDraft.Scaled(
+            "earthing",
+            "earthing plan",
+            scale =>
+                [
+                    GuardPlan.Of(guard, s_room, scale).Trimmed(),
+                    .. guard.Lightning.Protection is null || guard.Lightning.Rods.Count == 0
+                        ? Array.Empty<Scene>()
+                        : [LightningSection.Of(guard, s_room, scale).Trimmed()],
+                ],
+            [],
+            [
+                Invariant(
+                    $"{guard.Earth.Rods.Count} rods of {GuardEarth.RodM:0.0} m; {guard.Earth.EarthOhm:0} ohm reckoned from {guard.Earth.ResistivityOhmM:0} ohm m, {guard.Earth.AimOhm:0} ohm aimed at: measure before the earth is covered. Frames, columns, drive, wellhead, fence and masts are bonded to it."
+                ),
+            ],
+            guard.Field.LengthM * 1000 / 380
+        );
+    }
+}

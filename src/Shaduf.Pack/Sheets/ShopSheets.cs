@@ -1,0 +1,104 @@
+using Shaduf.Parts;
+using Shaduf.Station;
+using Shaduf.Steel;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The sheets that the welder works from besides the parts: frame with its details, weld map.</summary>
+internal static class ShopSheets
+{
+    private const double DetailScale = 2;
+    private static readonly PaperSize s_room = new(900, 600);
+
+    /// <summary>The frame with details of channel, holder or rail.</summary>
+    public static IEnumerable<SheetDraft> Frame(Design design)
+    {
+        var rack = design.Works.Rack;
+        var welds = WeldMap.Of(rack.Steel, rack.Skeleton, rack.Grid.RackCount);
+        var details = FrameDetails.Of(rack, design.Choice.Module.Body.ThicknessMm, welds, DetailScale);
+        return SheetDraft.Scaled(
+            "frame",
+            "frame with details",
+            scale => [RackPlane.Of(rack, s_room, scale).Trimmed()],
+            details,
+            [
+                Invariant(
+                    $"Outside {rack.Size.LengthMm:0} x {rack.Size.DepthMm:0}; diagonals of the whole frame {double.Hypot(rack.Size.LengthMm, rack.Size.DepthMm):0}, alike within 5. Tack on a flat bed, measure both diagonals, weld in a balanced order, measure again."
+                ),
+                "Symbols by ISO 2553: z leg of a fillet, figures behind it length of a run; circle all round; flag on site; 111 covered electrode. Quality ISO 5817 C.",
+            ],
+            rack.Size.LengthMm / 380
+        );
+    }
+
+    /// <summary>Where each weld is, with its symbol.</summary>
+    public static IEnumerable<SheetDraft> Welds(Design design)
+    {
+        var (rack, works) = (design.Works.Rack, design.Works);
+        return
+        [
+            .. Map("welds", "weld map of a rack", rack.Steel, (rack.Skeleton, rack.Grid.RackCount)),
+            .. works.Stand is { } stands && StandChapter.Withholding(design).Count == 0
+                ? Map("stand-welds", "weld map of a stand", stands.Stand.Steel, (stands.Stand.Skeleton, stands.Count))
+                : [],
+            .. works.Guard.Column is { } column
+                ? Map("light-welds", "weld map of a light column", column.Steel, (column.Skeleton, 1))
+                : [],
+        ];
+    }
+
+    private static IEnumerable<SheetDraft> Map(
+        string name,
+        string title,
+        Assembly steel,
+        (Skeleton Skeleton, int Count) all
+    )
+    {
+        var welds = WeldMap.Of(steel, all.Skeleton, all.Count);
+        return SheetDraft.Fixed(
+            name,
+            title,
+            "not to scale",
+            [
+                WeldMapPicture.Of(steel, all.Skeleton, welds, 150),
+                .. SheetTexts.Table(
+                    all.Count == 1 ? "Welds" : Invariant($"Welds of all {all.Count}"),
+                    ["no.", "weld", "type", "leg mm", "run mm", "runs", "where", "position", "rod mm", "metal kg"],
+                    [.. welds.Select(Row)],
+                    150
+                ),
+            ],
+            s_cautions
+        );
+    }
+
+    private static IReadOnlyList<string> Row(WeldMark weld)
+    {
+        var (line, seam) = (weld.Line, weld.Line.Seam);
+        return
+        [
+            weld.Mark,
+            seam.Name,
+            weld.Kind == WeldKind.Fillet
+                ? weld.IsAllRound
+                    ? "fillet, all round"
+                    : "fillet"
+                : "square butt",
+            Invariant($"{seam.LegMm:0.#}"),
+            Invariant($"{seam.LengthMm:0}"),
+            Invariant($"{line.Count}"),
+            seam.IsOnSite ? "site" : "shop",
+            weld.Position,
+            Invariant($"{line.RodMm:0.0}"),
+            Invariant($"{line.DepositKg:0.00}"),
+        ];
+    }
+
+    private static readonly string[] s_cautions =
+    [
+        "Symbols by ISO 2553, each drawn at one of its places; the table counts all. Covered electrodes, dry; quality ISO 5817 C, every weld seen by a competent person before paint.",
+        "Zinc, paint, oil and water off 50 mm each side; never weld on zinc or red lead. A vent in every closed tube before it is welded all round.",
+        "Clear what burns within 11 m, water or sand at hand, someone watches during the work and half an hour after. Gloves, helmet, screens. Take modules and drive off before welding on a rack that stands.",
+    ];
+}

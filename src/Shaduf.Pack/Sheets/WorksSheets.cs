@@ -1,0 +1,123 @@
+using Shaduf.Station;
+using static System.FormattableString;
+
+namespace Shaduf.Pack;
+
+/// <summary>The sheets of what stands beside the racks, and of how they are put up.</summary>
+internal static class WorksSheets
+{
+    private static readonly PaperSize s_room = new(900, 700);
+
+    /// <summary>The stand under the tank; none while a finding on it stops or is unchecked.</summary>
+    public static IEnumerable<SheetDraft> Stand(Design design) =>
+        design.Works.Stand is { } stands && StandChapter.Withholding(design).Count == 0
+            ? SheetDraft.Scaled(
+                "stand",
+                "stand of the tank",
+                scale =>
+                    [StandFront.Of(stands, s_room, scale).Trimmed(), StandAbove.Of(stands, s_room, scale).Trimmed()],
+                [],
+                [StandDesign.Says(stands.Strength) + "."],
+                stands.Stand.Plan.FloorMm / 230
+            )
+            : [];
+
+    /// <summary>The bare frame on ropes over its open pits.</summary>
+    public static IEnumerable<SheetDraft> Propping(Design design) =>
+        design.Works.Erection is { } erection
+            ? SheetDraft.Scaled(
+                "propping",
+                "rack propped over its pits",
+                scale => [ErectionPicture.Of(erection, s_room, scale).Trimmed()],
+                [],
+                [
+                    "The frame hangs plumb at its level before concrete is poured and stays on its ropes until the concrete holds: the station book says from which day. Keep out from under it; nobody works in a pit below a frame that is not tied. No lifting in wind that moves the frame.",
+                ],
+                erection.Rack.Size.DepthMm / 250
+            )
+            : [];
+
+    /// <summary>The wellhead, or the pump at open water, with its fittings.</summary>
+    public static IEnumerable<SheetDraft> Source(Design design) =>
+        design.Works.Source switch
+        {
+            WellBuild build => SheetDraft.Scaled(
+                "wellhead",
+                "wellhead with its fittings",
+                scale => [HeadPicture.Slab(build, design.Survey["casing"], scale)],
+                [HeadPicture.Row(SourceFitting.OfWellhead), .. Fittings(SourceFitting.OfWellhead)],
+                s_hygiene,
+                build.Apron.SideM * 1000 / 250
+            ),
+            IntakeBuild build => SheetDraft.Fixed(
+                "intake",
+                "pump at open water with its fittings",
+                "as noted",
+                [
+                    IntakeSection.Of(build, new(180, 130)).Trimmed(),
+                    HeadPicture.Row(SourceFitting.OfIntake),
+                    .. Fittings(SourceFitting.OfIntake),
+                ],
+                s_hygiene
+            ),
+            _ => [],
+        };
+
+    /// <summary>A tap stand.</summary>
+    public static IEnumerable<SheetDraft> Taps(Design design) =>
+        design.Works.TapStands is { } stands
+            ? SheetDraft.Scaled(
+                "tap-stand",
+                "tap stand with its drain",
+                scale => [TapStandPicture.Of(stands, scale)],
+                [],
+                [
+                    Invariant(
+                        $"{stands.Count} alike, {stands.ConcreteM3:0.00} m3 of concrete each. Soakaway 10 m from the stand and 30 m from the source, its bottom 1.5 m above the water in the ground; prove the soil with a soakage test."
+                    ),
+                ],
+                TapStands.ApronM * 1000 / 200
+            )
+            : [];
+
+    /// <summary>The foot of the light column with the template of its bolts.</summary>
+    public static IEnumerable<SheetDraft> Light(Design design)
+    {
+        const double footScale = 10;
+        return design.Works.Guard.Column is not { } column
+            ? []
+            : SheetDraft.Fixed(
+                "light",
+                "foot of the light column with the template of its bolts",
+                Invariant($"1:1, foot 1:{footScale:0}"),
+                [
+                    BoltTemplate.Of(column.Foot),
+                    LightColumnPicture
+                        .Of(column, new(120 + (3 * column.Foot.SideMm / footScale), 200), footScale)
+                        .Trimmed(),
+                ],
+                [
+                    Invariant(
+                        $"Column {column.Size.Name}, {column.Pole.LengthMm:0} long, {column.Pole.MassKg:0} kg. The template is a quarter of the plate: lay it on the centre lines of a board and turn it over them. Bolts nutted above and below the board, threads taped; check spacing, diagonals and level before and after the pour. Block as in the station book."
+                    ),
+                ]
+            );
+    }
+
+    private static IEnumerable<Scene> Fittings(IReadOnlyList<SourceFitting> fittings) =>
+        SheetTexts.Table(
+            "Fittings in the order of the flow",
+            ["no.", "fitting", "for"],
+            [
+                .. fittings.Select(fitting =>
+                    (IReadOnlyList<string>)[Invariant($"{fitting.Order}"), fitting.What, fitting.Why]
+                ),
+            ],
+            150
+        );
+
+    private static readonly string[] s_hygiene =
+    [
+        "Everything that touches the water is clean and for drinking water; disinfect and sample before use. Cap the bore whenever nobody works at it.",
+    ];
+}

@@ -5,13 +5,13 @@ namespace Shaduf.Pack;
 
 /// <summary>
 /// Writes the pack: <c>design.json</c>, <c>station-book.pdf</c>, <c>quantities.xlsx</c>, <c>year.csv</c>, <c>programme.ics</c>,
-/// the drawing sheets as <c>sheets.pdf</c> and one by one as SVG and DXF.
+/// the drawing sheets as <c>sheets.pdf</c> and one by one as SVG and DXF, the solid model as <c>station.glb</c>.
 /// </summary>
 public static class PackWriter
 {
     /// <summary>Names of the files of every pack; the single drawing sheets stand beside them.</summary>
     public static IReadOnlyList<string> FileNames { get; } =
-    ["design.json", "station-book.pdf", "quantities.xlsx", "year.csv", "programme.ics", "sheets.pdf"];
+    ["design.json", "station-book.pdf", "quantities.xlsx", "year.csv", "programme.ics", "sheets.pdf", "station.glb"];
 
     /// <summary>Whether a file is a single drawing sheet of a pack, of which each station has its own.</summary>
     /// <param name="name">Name of the file.</param>
@@ -136,6 +136,7 @@ public static class PackWriter
             (FileNames[3], utf8.GetBytes(YearCsv.Of(design, stamp))),
             (FileNames[4], utf8.GetBytes(CalendarFile.Text(design, stamp))),
             (FileNames[5], Pdf(design, stamp, "drawing sheets", [.. sheets.Select(sheet => sheet.Scene)])),
+            (FileNames[6], GlbRenderer.Write(StationModel.Of(design))),
             .. sheets.Select(sheet => ($"sheet-{sheet.Name}.svg", utf8.GetBytes(SvgRenderer.Write(sheet.Scene)))),
             .. sheets.Select(sheet =>
                 ($"sheet-{sheet.Name}.dxf", Encoding.ASCII.GetBytes(DxfRenderer.Write(sheet.Scene, sheet.OneToFactor)))

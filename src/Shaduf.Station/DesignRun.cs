@@ -200,6 +200,7 @@ public static class DesignRun
             .. TapFindings.Of(works.Taps, design.Brief, survey, design.Demand),
             .. works.TapStands is { } stands ? [stands.Drainage()] : Array.Empty<Finding>(),
             .. CutFindings.Of(design),
+            .. LoadingList.Of(design).Findings(),
             .. MoneyFindings.Of(design),
             .. ProgrammeFindings.Of(design),
         ];

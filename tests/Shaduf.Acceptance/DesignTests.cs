@@ -9,15 +9,29 @@ public sealed class DesignTests
         "design.json",
         "programme.ics",
         "quantities.xlsx",
-        "sheet-arrangement.dxf",
-        "sheet-arrangement.svg",
-        "sheet-parts.dxf",
-        "sheet-parts.svg",
-        "sheet-sections.dxf",
-        "sheet-sections.svg",
         "sheets.pdf",
         "station-book.pdf",
+        "station.glb",
         "year.csv",
+    ];
+
+    // Sheets that every station has.
+    private static readonly string[] Sheets =
+    [
+        "arrangement",
+        "columns",
+        "earthing",
+        "footings",
+        "frame",
+        "loading",
+        "long-section",
+        "parts",
+        "sections",
+        "setting-out",
+        "single-line",
+        "site",
+        "strings",
+        "welds",
     ];
 
     [Theory]
@@ -29,7 +43,7 @@ public sealed class DesignTests
         var folder = Command.NewFolder();
         var ran = Command.Run(folder, "design", Command.Example(name), "--out", "the pack");
         Assert.Equal(0, ran.ExitCode);
-        Assert.Equal(Files, Directory.GetFiles(Path.Combine(folder, "the pack")).Select(Path.GetFileName).Order()!);
+        Whole(Path.Combine(folder, "the pack"));
         Assert.Contains("UNCHECKED", ran.Output);
         Assert.DoesNotContain("  at ", ran.Output + ran.Error);
     }
@@ -45,7 +59,7 @@ public sealed class DesignTests
         File.WriteAllText(Path.Combine(folder, "station.yaml"), brief);
         var ran = Command.Run(folder, "design", "station.yaml", "--out", "pack");
         Assert.Equal(3, ran.ExitCode);
-        Assert.Equal(Files.Length, Directory.GetFiles(Path.Combine(folder, "pack")).Length);
+        Whole(Path.Combine(folder, "pack"));
         var findings = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "pack", "design.json")))![
             "findings"
         ]!.AsArray();
@@ -69,7 +83,7 @@ public sealed class DesignTests
         File.WriteAllText(Path.Combine(folder, "station.yaml"), brief);
         var ran = Command.Run(folder, "design", "station.yaml", "--out", "pack");
         Assert.True(ran.ExitCode is 0 or 3, ran.Error);
-        Assert.Equal(Files.Length, Directory.GetFiles(Path.Combine(folder, "pack")).Length);
+        Whole(Path.Combine(folder, "pack"));
         var findings = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "pack", "design.json")))![
             "findings"
         ]!.AsArray();
@@ -91,7 +105,7 @@ public sealed class DesignTests
         File.WriteAllText(Path.Combine(folder, "station.yaml"), brief);
         var ran = Command.Run(folder, "design", "station.yaml", "--out", "pack");
         Assert.True(ran.ExitCode is 0 or 3, ran.Error);
-        Assert.Equal(Files.Length, Directory.GetFiles(Path.Combine(folder, "pack")).Length);
+        Whole(Path.Combine(folder, "pack"));
     }
 
     [Fact]
@@ -136,5 +150,21 @@ public sealed class DesignTests
         var ran = Command.Run(folder, "design", Command.Example("homestead"), "--out", "pack");
         Assert.Equal(2, ran.ExitCode);
         Assert.Equal("mine", File.ReadAllText(Path.Combine(folder, "pack")));
+    }
+
+    // The files of every pack, and each sheet both as SVG and as DXF.
+    internal static void Whole(string pack)
+    {
+        var names = Directory.GetFileSystemEntries(pack).Select(path => Path.GetFileName(path)!).ToList();
+        var sheets = names.Where(name => name.StartsWith("sheet-", StringComparison.Ordinal)).ToList();
+        Assert.Equal(Files, names.Except(sheets).Order(StringComparer.Ordinal));
+        Assert.Superset(
+            new HashSet<string>(Sheets.SelectMany(name => new[] { $"sheet-{name}.svg", $"sheet-{name}.dxf" })),
+            [.. sheets]
+        );
+        Assert.All(
+            sheets.GroupBy(Path.GetFileNameWithoutExtension),
+            sheet => Assert.Equal([".dxf", ".svg"], sheet.Select(name => Path.GetExtension(name)).Order())
+        );
     }
 }

@@ -44,6 +44,8 @@ internal static class DesignEntries
         {
             Programme = OfficeEntries.ProgrammeOf(design.Programme),
             Purchases = OfficeEntries.PurchasesOf(design),
+            SettingOut = SettingOutEntry.Of(design),
+            Loading = LoadingEntry.Of(design),
         };
 
     private static StampEntry StampOf(Stamp stamp) =>

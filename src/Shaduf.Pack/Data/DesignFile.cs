@@ -65,6 +65,12 @@ public sealed record DesignFile(
 
     /// <summary>What is bought from whom, in the sizes that are sold.</summary>
     public required IReadOnlyList<PurchaseEntry> Purchases { get; init; }
+
+    /// <summary>The pits from two pegs.</summary>
+    public required SettingOutEntry SettingOut { get; init; }
+
+    /// <summary>What goes on the truck.</summary>
+    public required LoadingEntry Loading { get; init; }
 }
 
 /// <summary>Status, revision, hash, version, date.</summary>

@@ -29,6 +29,7 @@ public static class DrawingSheets
             RackSheets.Parts,
             RackSheets.Sections,
             ShopSheets.Welds,
+            ShopSheets.Loading,
             WorksSheets.Propping,
             WorksSheets.Stand,
             WorksSheets.Light,

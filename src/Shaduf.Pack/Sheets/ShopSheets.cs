@@ -73,6 +73,44 @@ internal static class ShopSheets
         );
     }
 
+    /// <summary>What goes on the truck, in the order of loading.</summary>
+    public static IEnumerable<SheetDraft> Loading(Design design)
+    {
+        var list = LoadingList.Of(design);
+        return SheetDraft.Fixed(
+            "loading",
+            "loading list",
+            "none",
+            [
+                .. SheetTexts.Table(
+                    Invariant($"In the order of loading, {list.PayloadKg:0} kg a trip"),
+                    ["trip", "what", "pieces", "kg each", "kg", "length mm", "welding"],
+                    [
+                        .. list.Items.Select(item =>
+                            (IReadOnlyList<string>)
+                                [
+                                    Invariant($"{item.Trip}"),
+                                    item.What,
+                                    Invariant($"{item.Count}"),
+                                    Invariant($"{item.EachKg:0.0}"),
+                                    Invariant($"{item.MassKg:0}"),
+                                    item.LengthMm > 0 ? Invariant($"{item.LengthMm:0}") : "",
+                                    item.Welding,
+                                ]
+                        ),
+                    ],
+                    200
+                ),
+            ],
+            [
+                "First loaded lies lowest and comes off last; long steel on the bed, nothing over its end without a flag. Straps off last, nobody beside the load. Sand, stone, water, tools and small goods are not counted.",
+                Invariant(
+                    $"{list.TripCount} trips{(list.IsPayloadTold ? "" : "; the truck's payload is not told (crew.payload): a usual one is taken")}{(list.BedMm is { } bed ? Invariant($"; bed {bed:0} mm, longest piece {list.LongestMm:0} mm") : "; the truck's bed is not told (crew.truckBed)")}."
+                ),
+            ]
+        );
+    }
+
     private static IReadOnlyList<string> Row(WeldMark weld)
     {
         var (line, seam) = (weld.Line, weld.Line.Seam);

@@ -8,6 +8,9 @@ public sealed record CrewBrief(double? TruckBedM, bool? HasPowerOnSite)
     /// <summary>A crew of which nothing is known.</summary>
     public static CrewBrief Unknown { get; } = new(null, null);
 
+    /// <summary>What the truck may carry [kg]; null when unknown.</summary>
+    public double? PayloadKg { get; init; }
+
     /// <summary>How many work on site; null when unknown.</summary>
     public int? PeopleCount { get; init; }
 

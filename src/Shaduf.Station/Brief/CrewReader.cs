@@ -30,6 +30,7 @@ internal static class CrewReader
             fields.OptionalOneOf("powerOnSite", BriefReader.YesNo, "Whether there is power for welding on site.")
         )
         {
+            PayloadKg = fields.Known("payload", Measure.MassKg, 200, 40_000, "What the truck may carry on one trip."),
             PeopleCount = fields.OptionalCount("people", 1, 200, "How many work on site.", FieldMap.UnknownWord),
             HoursADay = fields.Known("hours", Measure.TimeH, 1, 14, "Working day without its breaks."),
             Start = fields.OptionalDate("start", "When work may begin; left out: a fortnight after the date of issue."),

@@ -65,6 +65,58 @@ public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<Exampl
         Assert.Contains(entities, pair => pair is (0, "LWPOLYLINE"));
     }
 
+    // As many entities of each kind as the scene has items, and none beyond the paper.
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void A_dxf_holds_what_the_sheet_holds(string example)
+    {
+        foreach (var sheet in Sheets(example))
+        {
+            var entities = Between(Pairs(DxfRenderer.Write(sheet.Scene, sheet.OneToFactor)), "ENTITIES", "ENDSEC");
+            int Count(string kind) => entities.Count(pair => pair == (0, kind));
+            var items = sheet.Scene.Items;
+            Assert.Equal(
+                items.OfType<LineItem>().Count() + items.OfType<HatchItem>().Sum(hatch => HatchLines.Of(hatch).Count),
+                Count("LINE")
+            );
+            Assert.Equal(items.OfType<PolyItem>().Count(item => item.IsStroked), Count("LWPOLYLINE"));
+            Assert.Equal(items.OfType<CircleItem>().Count(), Count("CIRCLE"));
+            Assert.Equal(items.OfType<ArcItem>().Count(), Count("ARC"));
+            Assert.Equal(items.OfType<TextItem>().Count(item => item.Text.Length > 0), Count("TEXT"));
+            var across = entities.Where(pair => pair.Code is 10 or 11).Select(pair => Number(pair.Value)).ToList();
+            Assert.InRange(across.Min(), -1e-3, sheet.Scene.Size.WidthMm * sheet.OneToFactor);
+            Assert.InRange(across.Max(), 0, (sheet.Scene.Size.WidthMm * sheet.OneToFactor) + 1e-3);
+        }
+    }
+
+    // Read back by an independent reader: page sizes of ISO 216 to a tenth of a millimetre, text that can be searched.
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void The_pdf_has_exact_pages_embedded_fonts_and_searchable_text(string example)
+    {
+        var sheets = Sheets(example);
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(packs[example].Files["sheets.pdf"]);
+        Assert.Equal(sheets.Count, pdf.NumberOfPages);
+        foreach (var (page, sheet) in pdf.GetPages().Zip(sheets))
+        {
+            Assert.Equal(sheet.Scene.Size.WidthMm, page.Width / 72 * 25.4, 0.1);
+            Assert.Equal(sheet.Scene.Size.HeightMm, page.Height / 72 * 25.4, 0.1);
+            Assert.Contains(sheet.Scene.Size, new[] { PaperSize.A3Landscape, PaperSize.A4Landscape });
+            var text = string.Concat(page.Letters.Select(letter => letter.Value));
+            Assert.Contains(
+                "workshopdrawing",
+                text.Replace(" ", "", StringComparison.Ordinal),
+                StringComparison.Ordinal
+            );
+
+            // A subset bears six capitals and a plus before its name: it travels inside the file.
+            Assert.All(
+                page.Letters.Select(letter => letter.FontName).Distinct(),
+                name => Assert.Matches("^[A-Z]{6}[+]", name)
+            );
+        }
+    }
+
     [Fact]
     public void A_dxf_refuses_a_scale_that_is_none()
     {

@@ -1,0 +1,196 @@
+using Shaduf.Parts;
+using Shaduf.Steel;
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Pieces that are loaded alike.</summary>
+/// <param name="What">What they are: marks and what is already welded to them.</param>
+/// <param name="Count">How many.</param>
+/// <param name="EachKg">Mass of one [kg].</param>
+/// <param name="LengthMm">Length of one [mm]; 0 where it does not matter.</param>
+/// <param name="Welding">What of them is welded where.</param>
+public sealed record LoadItem(string What, int Count, double EachKg, double LengthMm, string Welding)
+{
+    /// <summary>Trip on which they go, from 1.</summary>
+    public int Trip { get; init; }
+
+    /// <summary>Mass of all of them [kg].</summary>
+    public double MassKg => Count * EachKg;
+}
+
+/// <summary>What goes on the truck, in the order of loading: what lies below and what is needed last first.</summary>
+/// <param name="Items">The pieces, trip by trip.</param>
+/// <param name="PayloadKg">What the truck carries [kg].</param>
+/// <param name="IsPayloadTold">Whether the brief says so.</param>
+/// <param name="BedMm">Length of its bed [mm]; null when unknown.</param>
+public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg, bool IsPayloadTold, double? BedMm)
+{
+    /// <summary>Payload where the brief leaves it open [kg]; the trips of the bill count with it; common practice, no source.</summary>
+    public const double UsualPayloadKg = 3000;
+
+    private const double BagKg = 50;
+    private const string Loose = "loose";
+
+    /// <summary>Trips.</summary>
+    public int TripCount => Items.Max(item => item.Trip);
+
+    /// <summary>The longest piece [mm].</summary>
+    public double LongestMm => Items.Max(item => item.LengthMm);
+
+    /// <summary>Loads the truck.</summary>
+    /// <param name="design">The design.</param>
+    public static LoadingList Of(Design design)
+    {
+        var (crew, works) = (design.Brief.Rack.Crew, design.Works);
+        var payloadKg = crew.PayloadKg ?? UsualPayloadKg;
+        LoadItem[] all =
+        [
+            .. Racks(works.Rack).OrderByDescending(item => item.LengthMm),
+            .. (works.Stand is { } stand ? Pieces(stand.Stand.Steel, stand.Count, "stand ") : []).OrderByDescending(
+                item => item.LengthMm
+            ),
+            .. works.Guard.Column is { } column
+                ?
+                [
+                    new LoadItem(
+                        "light column with its foot",
+                        works.Guard.Light!.Lamps.Count,
+                        column.Steel.MassKg + column.Foot.MassKg,
+                        column.Pole.PiecesMm.Max(),
+                        "plate and gussets welded on in the shop"
+                    ),
+                ]
+                : Array.Empty<LoadItem>(),
+            new(
+                "cement, bags of 50 kg, off the floor and covered",
+                (int)
+                    Math.Ceiling(
+                        (works.Footings.ConcreteM3 * (1 + Footings.WasteShare) * works.Footings.PerM3.CementKg / BagKg)
+                            - 1e-9
+                    ),
+                BagKg,
+                0,
+                ""
+            ),
+            .. works.Source is WellBuild well
+                ? [new LoadItem("pump with motor, riser, cable and rope", 1, well.Hung.EmptyKg, 0, "")]
+                : Array.Empty<LoadItem>(),
+            new(
+                "modules, upright on their long side, strapped, last on and first off",
+                design.Choice.ModuleCount,
+                design.Choice.Module.Body.MassKg,
+                design.Choice.Module.Body.LengthMm,
+                ""
+            ),
+        ];
+        return new([.. Tripped(all, payloadKg)], payloadKg, crew.PayloadKg is not null, crew.TruckBedM * 1000);
+    }
+
+    /// <summary>Whether the truck takes it.</summary>
+    public IEnumerable<Finding> Findings()
+    {
+        var heaviest = Items.MaxBy(item => item.EachKg)!;
+        var fits = heaviest.EachKg <= PayloadKg && !(LongestMm > BedMm);
+        yield return new(
+            "workshop/loading",
+            fits && IsPayloadTold && BedMm is not null ? FindingStatus.Holds : FindingStatus.Look,
+            Invariant(
+                $"{Items.Sum(item => item.MassKg):0} kg in {TripCount} trips of {PayloadKg:0} kg{(IsPayloadTold ? "" : " (the truck's payload is not told: crew.payload)")}; longest piece {LongestMm:0} mm{(BedMm is { } bed ? Invariant($", bed {bed:0} mm") : ", the truck's bed is not told: crew.truckBed")}; sand, stone, tools and small goods not counted"
+            ),
+            LongestMm,
+            BedMm,
+            "mm",
+            "solid model; usual payload: common practice, no source"
+        );
+    }
+
+    // What the shop welds on goes with the part that it is welded to.
+    private static IEnumerable<LoadItem> Racks(Rack rack)
+    {
+        var (steel, racks) = (rack.Steel, rack.Grid.RackCount);
+        double EachKg(string mark) =>
+            steel.Groups.FirstOrDefault(part => part.Mark == mark) is { } part ? part.MassKg / part.Count : 0;
+        var capKg = rack.Skeleton.Joints.Any(joint => joint.HasCap)
+            ? rack.Sections.Column.SideMm * rack.CapLengthMm * Rack.CapMm * SteelDensity.KgPerM3 * 1e-9
+            : 0;
+        var stubs = steel.Parts.Count(part => part.Mark == "S1") / Math.Max(1, rack.TubePlacesMm.Count);
+        foreach (var part in steel.Groups.Where(part => part.Mark[0] is not ('K' or 'S')))
+        {
+            var count = part.Count * racks;
+            var each = part.MassKg / part.Count;
+            yield return part.Mark[0] switch
+            {
+                'C' => new(
+                    $"{part.Mark} {part.Role}{(capKg > 0 ? ", cap plate" : "")} and foot pieces {Rack.FootMark}",
+                    count,
+                    each + (2 * EachKg(Rack.FootMark)) + capKg,
+                    part.PiecesMm.Max(),
+                    "foot pieces welded in the shop, head to the cross tube on site"
+                ),
+                'T' => new(
+                    $"{part.Mark} {part.Role}{(stubs > 0 ? Invariant($" with {stubs} stubs S1") : "")}",
+                    count,
+                    each + (stubs * EachKg("S1")),
+                    part.PiecesMm.Max(),
+                    stubs > 0 ? "stubs welded in the shop, frame to it on site" : "welded on site"
+                ),
+                'F' => new(
+                    $"{part.Mark} {part.Role}, two angles lapped to a channel",
+                    (count + 1) / 2,
+                    2 * each,
+                    part.PiecesMm.Max(),
+                    part.PiecesMm.Count > 1
+                        ? "laps in the shop, splices as the weld map says"
+                        : "laps welded in the shop, corners on site"
+                ),
+                _ => Piece(part, count, ""),
+            };
+        }
+    }
+
+    private static IEnumerable<LoadItem> Pieces(Assembly steel, int count, string of) =>
+        steel.Groups.Select(part => Piece(part, part.Count * count, of));
+
+    // A part in pieces is loaded by the piece.
+    private static LoadItem Piece(PartGroup part, int count, string of) =>
+        new(
+            Invariant(
+                $"{of}{part.Mark} {part.Role}{(part.PiecesMm.Count > 1 ? Invariant($", {part.PiecesMm.Count} pieces each") : "")}"
+            ),
+            count * part.PiecesMm.Count,
+            part.MassKg / part.Count / part.PiecesMm.Count,
+            part.PiecesMm.Max(),
+            part.PiecesMm.Count > 1
+                ? "spliced as the weld map says, welded on site"
+                : Loose + ", welded or bolted on site"
+        );
+
+    // One trip after another; what is split goes on with the next.
+    private static IEnumerable<LoadItem> Tripped(IEnumerable<LoadItem> items, double payloadKg)
+    {
+        var (trip, loadedKg) = (1, 0.0);
+        foreach (var item in items.Where(item => item.Count > 0))
+        {
+            for (var left = item.Count; left > 0; )
+            {
+                var room = (int)((payloadKg - loadedKg) / item.EachKg);
+                if (room < 1 && loadedKg > 0)
+                {
+                    (trip, loadedKg) = (trip + 1, 0);
+                    continue;
+                }
+
+                var taken = Math.Min(left, Math.Max(1, room));
+                yield return item with
+                {
+                    Count = taken,
+                    Trip = trip,
+                };
+                left -= taken;
+                loadedKg += taken * item.EachKg;
+            }
+        }
+    }
+}

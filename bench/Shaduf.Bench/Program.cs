@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Running;
+using Shaduf.Bench.Pack;
 using Shaduf.Bench.Station;
 using Shaduf.Bench.Steel;
 
@@ -7,6 +8,7 @@ using Shaduf.Bench.Steel;
 // ... -- growth docs/rack-growth.svg  a rack's time over its members, with the plot of docs/performance.md
 // ... -- racks                        the racks of the examples
 // ... -- stands                       stands, and the footings of those racks
+// ... -- sheets                       their drawing sheets in three formats, and the solid model
 if (args is ["growth", var plot])
 {
     RackGrowth.Write(plot);
@@ -18,6 +20,10 @@ else if (args is ["racks"])
 else if (args is ["stands"])
 {
     StandTable.Write();
+}
+else if (args is ["sheets"])
+{
+    SheetTimes.Write();
 }
 else
 {

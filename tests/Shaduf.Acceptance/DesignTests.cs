@@ -160,7 +160,7 @@ public sealed class DesignTests
         Assert.Equal(Files, names.Except(sheets).Order(StringComparer.Ordinal));
         Assert.Superset(
             new HashSet<string>(Sheets.SelectMany(name => new[] { $"sheet-{name}.svg", $"sheet-{name}.dxf" })),
-            [.. sheets]
+            sheets.ToHashSet()
         );
         Assert.All(
             sheets.GroupBy(Path.GetFileNameWithoutExtension),

@@ -16,6 +16,7 @@ public static class PublishedChecks
         .. CableChecks.All(),
         .. ProtectionChecks.All(),
         .. GuardChecks.All(),
+        .. ProofChecks.All(),
     ];
 
     // Figures that a kernel does not use stay NaN: a kernel that looked at one would refuse it.

@@ -67,6 +67,9 @@ public sealed record Design(
     /// <summary>The station in harder years; run once the works are designed.</summary>
     public Sensitivity Sensitivity { get; init; } = null!;
 
+    /// <summary>What was measured, held against the promise; null before the station is measured.</summary>
+    public Proof? Proof { get; init; }
+
     /// <summary>The cost over the years, against a diesel set; reckoned once the bill is priced.</summary>
     public LifeCycle LifeCycle { get; init; } = null!;
 

@@ -76,7 +76,7 @@ public static class DesignRun
             Office = office,
         };
         progress?.Invoke("harder years and the years to come");
-        design = design with { Sensitivity = Sensitivity.Of(design), LifeCycle = LifeCycle.Of(design) };
+        design = InTime(design);
         progress?.Invoke("energy ledger, other tilts");
         design = design with { Ledger = EnergyLedger.Of(sky, sizing, trace), Facing = FacingTable.Of(design) };
         progress?.Invoke("findings");
@@ -87,6 +87,15 @@ public static class DesignRun
             Notes = [.. design.Notes, design.Facing.Note],
         };
     }
+
+    // Harder years, the years to come, and the days on which it was measured.
+    private static Design InTime(Design design) =>
+        design with
+        {
+            Sensitivity = Sensitivity.Of(design),
+            LifeCycle = LifeCycle.Of(design),
+            Proof = Proof.Of(design),
+        };
 
     private static IEnumerable<ChoiceNote> NotesOf(Works works) =>
         [
@@ -203,6 +212,7 @@ public static class DesignRun
             .. LoadingList.Of(design).Findings(),
             .. MoneyFindings.Of(design),
             .. ProgrammeFindings.Of(design),
+            .. design.Proof?.Findings() ?? [],
         ];
     }
 

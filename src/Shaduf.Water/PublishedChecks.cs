@@ -36,6 +36,7 @@ public static class PublishedChecks
             .. CropChecks.All,
             .. WellChecks.All,
             .. CoolingChecks.All(),
+            .. ProofChecks.All(),
             .. Friction,
             .. PressureInPipes,
             .. Power,

@@ -6,11 +6,14 @@ public sealed class DesignTests
 {
     private static readonly string[] Files =
     [
+        "client-book.pdf",
+        "crew-book.pdf",
         "design.json",
+        "engineer-book.pdf",
+        "offer.pdf",
         "programme.ics",
         "quantities.xlsx",
         "sheets.pdf",
-        "station-book.pdf",
         "station.glb",
         "year.csv",
     ];

@@ -4,7 +4,7 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
-/// <summary>The tables of the station book.</summary>
+/// <summary>The tables of the engineer's book.</summary>
 internal static class BookTables
 {
     public static Table Months(Design design) =>

@@ -34,6 +34,33 @@ internal static class ProgrammeChapter
             ProgrammeChart.Of(programme, 173),
             "What is done when, by weeks from the day on which work may begin; below, people at work."
         );
+        if (CashChart.Of(design, new(173, 62)) is { } cash)
+        {
+            yield return new Figure(
+                cash,
+                Invariant(
+                    $"Money over the time of the works: costs spread over their activities, the client's stages less tax. Lowest balance {design.Office.Cash.Lowest?.Balance:#,0} {design.Offer.Currency}."
+                )
+            );
+        }
+
+        if (design.Office.Forecast is { } forecast)
+        {
+            yield return new Heading(2, "What has happened, and the rest of it");
+            yield return new Paragraph(
+                Invariant(
+                    $"By the report of {design.Brief.Progress!.On:d MMMM yyyy} the station is handed over on {forecast.Finish:d MMMM yyyy}; planned was {programme.Finish:d MMMM yyyy}."
+                )
+            )
+            {
+                KeepsWithNext = true,
+            };
+            yield return new Figure(
+                ProgrammeChart.Of(forecast, 173),
+                "As built so far, and the rest from the day of the report."
+            );
+        }
+
         yield return new Table(
             [
                 new("activity", 4),

@@ -22,7 +22,7 @@ public static class CalendarFile
         Line("BEGIN:VCALENDAR");
         Line("VERSION:2.0");
         Line($"PRODID:-//Shaduf//{Escaped(stamp.ProgramVersion)}//EN");
-        foreach (var each in design.Programme.Activities)
+        foreach (var each in (design.Office.Forecast ?? design.Programme).Activities)
         {
             var name = each.Timing.Activity.Name;
             Line("BEGIN:VEVENT");

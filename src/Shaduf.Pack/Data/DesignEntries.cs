@@ -43,6 +43,8 @@ internal static class DesignEntries
         )
         {
             Programme = OfficeEntries.ProgrammeOf(design.Programme),
+            Forecast = design.Office.Forecast is { } forecast ? OfficeEntries.ProgrammeOf(forecast) : null,
+            Proof = ProofEntry.Of(design.Proof),
             Purchases = OfficeEntries.PurchasesOf(design),
             SettingOut = SettingOutEntry.Of(design),
             Loading = LoadingEntry.Of(design),

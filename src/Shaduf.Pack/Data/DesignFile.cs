@@ -63,6 +63,12 @@ public sealed record DesignFile(
     /// <summary>When what is done.</summary>
     public required ProgrammeEntry Programme { get; init; }
 
+    /// <summary>The rest of the programme from the day of the report; null before work begins.</summary>
+    public required ProgrammeEntry? Forecast { get; init; }
+
+    /// <summary>What was measured, held against the promise; null before the station is measured.</summary>
+    public required ProofEntry? Proof { get; init; }
+
     /// <summary>What is bought from whom, in the sizes that are sold.</summary>
     public required IReadOnlyList<PurchaseEntry> Purchases { get; init; }
 

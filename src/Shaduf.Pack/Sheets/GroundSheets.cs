@@ -167,6 +167,6 @@ internal static class GroundSheets
         yield return Invariant(
             $"{footings.Count} footings, {Station.Footings.Says(footings.Form, footings.Block)}; plinth {footings.Block.PlinthSideMm:0} square, {footings.Block.PlinthHeightMm:0} high. Concrete {footings.ConcreteName}, {footings.ConcreteM3 / footings.Count:0.000} m3 each, {footings.ConcreteM3:0.00} m3 in all; digging {footings.ExcavationM3:0.00} m3."
         );
-        yield return "HOLD before concrete: size, depth, ground as assumed, dry; columns plumb, at their level and propped. Nobody enters a pit deeper than 1.2 m without support or slope. Keep the concrete moist for 7 days; no wind load before the age that the station book states.";
+        yield return "HOLD before concrete: size, depth, ground as assumed, dry; columns plumb, at their level and propped. Nobody enters a pit deeper than 1.2 m without support or slope. Keep the concrete moist for 7 days; no wind load before the age that the engineer's book states.";
     }
 }

@@ -31,7 +31,7 @@ internal static class WorksSheets
                 scale => [ErectionPicture.Of(erection, s_room, scale).Trimmed()],
                 [],
                 [
-                    "The frame hangs plumb at its level before concrete is poured and stays on its ropes until the concrete holds: the station book says from which day. Keep out from under it; nobody works in a pit below a frame that is not tied. No lifting in wind that moves the frame.",
+                    "The frame hangs plumb at its level before concrete is poured and stays on its ropes until the concrete holds: the engineer's book says from which day. Keep out from under it; nobody works in a pit below a frame that is not tied. No lifting in wind that moves the frame.",
                 ],
                 erection.Rack.Size.DepthMm / 250
             )
@@ -98,7 +98,7 @@ internal static class WorksSheets
                 ],
                 [
                     Invariant(
-                        $"Column {column.Size.Name}, {column.Pole.LengthMm:0} long, {column.Pole.MassKg:0} kg. The template is a quarter of the plate: lay it on the centre lines of a board and turn it over them. Bolts nutted above and below the board, threads taped; check spacing, diagonals and level before and after the pour. Block as in the station book."
+                        $"Column {column.Size.Name}, {column.Pole.LengthMm:0} long, {column.Pole.MassKg:0} kg. The template is a quarter of the plate: lay it on the centre lines of a board and turn it over them. Bolts nutted above and below the board, threads taped; check spacing, diagonals and level before and after the pour. Block as in the engineer's book."
                     ),
                 ]
             );

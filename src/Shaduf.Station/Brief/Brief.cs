@@ -27,7 +27,14 @@ public sealed record Brief(
     RackBrief Rack,
     GuardBrief Guard,
     MoneyBrief Money
-);
+)
+{
+    /// <summary>What was measured on the finished station; null before.</summary>
+    public MeasuredBrief? Measured { get; init; }
+
+    /// <summary>What of the programme has happened; null before work begins.</summary>
+    public ProgressBrief? Progress { get; init; }
+}
 
 /// <summary>Who and where.</summary>
 /// <param name="Name">The station's name.</param>

@@ -54,6 +54,15 @@ internal static class BriefReader
             },
             GuardReader.Read(top.OptionalMap("guard", "Light, lightning, fence.")),
             Money(top.OptionalMap("money", "Terms of the offer."))
+        )
+        {
+            Measured = MeasuredReader.Read(top.OptionalMap("measured", "What was measured on the finished station.")),
+            Progress = ProgressBrief.Read(top.OptionalMap("progress", "What of the programme has happened.")),
+        };
+        top.OptionalText(
+            "measuredFrom",
+            "File exported from the site book, seen from this file, in place of measured.",
+            200
         );
         top.Done();
         if (top.AreSound("lift.route", "lift.tankInlet", "source") && brief.Lift.Route.Count > 1)

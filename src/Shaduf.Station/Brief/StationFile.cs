@@ -56,6 +56,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         var prices = Tried(log, () => PricesOf(fields, folder, shown, shelf));
         var record = Tried(log, () => RecordOf(fields, brief.Site, folder, shown));
         brief = record is null ? brief : brief with { Site = brief.Site.With(record) };
+        brief = brief with { Measured = Tried(log, () => Exported(fields, folder, shown)) ?? brief.Measured };
         if (shelf is not null)
         {
             CardNames.Check(top, brief, shelf, log);
@@ -144,6 +145,36 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         }
 
         return Station.WeatherFile.Read(Path.Combine(folder, named), named, Shown(shownFolder, named), site.Place);
+    }
+
+    // A file of the site book holds the same fields as 'measured'; JSON is YAML.
+    private static MeasuredBrief? Exported(FieldMap fields, string folder, string shownFolder)
+    {
+        var named = fields.OptionalText("measuredFrom", "");
+        if (named is null || !fields.AreSound("measuredFrom"))
+        {
+            return null;
+        }
+
+        if (fields.Has("measured"))
+        {
+            fields.Complain("measuredFrom", "stands beside measured", "one of the two is accepted");
+        }
+
+        if (!File.Exists(Path.Combine(folder, named)))
+        {
+            fields.Complain(
+                "measuredFrom",
+                $"there is no file '{named}' beside the brief",
+                "a file exported from the site book is accepted"
+            );
+            return null;
+        }
+
+        var log = new FieldLog(Shown(shownFolder, named));
+        var measured = MeasuredReader.Read(FieldMap.Reading(YamlFile.Read(Path.Combine(folder, named), log).Top, log));
+        log.ThrowIfAny();
+        return measured;
     }
 
     // A path that opens from where the user stands.

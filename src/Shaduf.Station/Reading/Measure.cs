@@ -254,6 +254,22 @@ internal sealed partial record Measure(string Name, string OwnUnit, IReadOnlyLis
     /// <summary>Light in a direction, kept in candela.</summary>
     public static Measure IntensityCd { get; } = new("light in a direction", "cd", [new("cd", x => x)]);
 
+    /// <summary>Light on a plane as power, kept in watts per square metre.</summary>
+    public static Measure LightWPerM2 { get; } =
+        new("light", "W/m2", [new("W/m2", x => x), new("W/m²", x => x), new("kW/m2", x => x * 1000)]);
+
+    /// <summary>Resistance, kept in ohms.</summary>
+    public static Measure ResistanceOhm { get; } =
+        new("resistance", "ohm", [new("ohm", x => x), new("Ω", x => x), new("kohm", x => x * 1000)]);
+
+    /// <summary>Resistance of insulation, kept in megohms.</summary>
+    public static Measure ResistanceMohm { get; } =
+        new(
+            "resistance",
+            "Mohm",
+            [new("Mohm", x => x), new("MΩ", x => x), new("kohm", x => x / 1000), new("Gohm", x => x * 1000)]
+        );
+
     /// <summary>Lightning flashes to ground, kept per square kilometre and year.</summary>
     public static Measure FlashesPerKm2Year { get; } =
         new(

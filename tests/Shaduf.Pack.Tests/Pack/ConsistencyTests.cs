@@ -16,7 +16,7 @@ public sealed class ConsistencyTests(ExamplePacks packs) : IClassFixture<Example
     {
         var pack = packs[name];
         var json = pack.Json;
-        var book = Text(pack.Files["station-book.pdf"]);
+        var book = Text(pack.Files["engineer-book.pdf"]);
         var sheet = new SpreadsheetText(pack.Files["quantities.xlsx"]);
         var summary = Enumerable
             .Range(5, sheet.Rows("Summary") - 4)
@@ -79,7 +79,7 @@ public sealed class ConsistencyTests(ExamplePacks packs) : IClassFixture<Example
         var pack = packs[name];
         var sheet = new SpreadsheetText(pack.Files["quantities.xlsx"]);
         Assert.All(sheet.Names, each => Assert.Equal(pack.Stamp.Line, sheet.Text(each, "A2")));
-        using var document = PdfDocument.Open(pack.Files["station-book.pdf"]);
+        using var document = PdfDocument.Open(pack.Files["engineer-book.pdf"]);
         foreach (var page in document.GetPages())
         {
             Assert.Equal(595.28, page.Width, 0.2);
@@ -168,7 +168,7 @@ public sealed class ConsistencyTests(ExamplePacks packs) : IClassFixture<Example
 
     private static void FirstPageSaysAll(ExamplePacks.Made pack)
     {
-        using var document = PdfDocument.Open(pack.Files["station-book.pdf"]);
+        using var document = PdfDocument.Open(pack.Files["engineer-book.pdf"]);
         var words = string.Concat(document.GetPage(1).GetWords().Select(word => word.Text));
         foreach (
             var finding in pack.Design.Findings.Where(finding =>

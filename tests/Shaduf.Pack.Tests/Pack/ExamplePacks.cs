@@ -74,6 +74,6 @@ public sealed class ExamplePacks
     {
         public JsonNode Json { get; } = JsonNode.Parse(Encoding.UTF8.GetString(Files["design.json"]))!;
 
-        public IReadOnlyList<Scene> Pages { get; } = StationBook.Pages(Design, Stamp);
+        public IReadOnlyList<Scene> Pages { get; } = EngineerBook.Pages(Design, Stamp);
     }
 }

@@ -30,7 +30,7 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
     [MemberData(nameof(Names))]
     public void Pages_are_A4_to_the_tenth_of_a_millimetre_and_their_letters_travel_along(string name)
     {
-        using var document = PdfDocument.Open(packs[name].Files["station-book.pdf"]);
+        using var document = PdfDocument.Open(packs[name].Files["engineer-book.pdf"]);
         foreach (var page in document.GetPages())
         {
             Assert.Equal(210, page.Width / PointsPerMm, 0.001);
@@ -78,7 +78,7 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
     {
         var (design, stamp, _) = packs["hilltop-village"];
         var grave = design with { Findings = [.. design.Findings.Select(each => each with { Status = status })] };
-        var pages = StationBook.Pages(grave, stamp);
+        var pages = EngineerBook.Pages(grave, stamp);
         var text = Squeezed(string.Concat(pages[0].Items.OfType<TextItem>().Select(item => item.Text)));
         Assert.All(grave.Findings, finding => Assert.Contains(finding.Id, text));
         Assert.Empty(pages[0].TextOverlaps());
@@ -101,7 +101,7 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
 
     private static void FirstPageNamesAllThatIsOpen(ExamplePacks.Made pack)
     {
-        using var document = PdfDocument.Open(pack.Files["station-book.pdf"]);
+        using var document = PdfDocument.Open(pack.Files["engineer-book.pdf"]);
         var text = Squeezed(document.GetPage(1).Text);
         var open = pack
             .Design.Findings.Where(each => each.Status is FindingStatus.Stop or FindingStatus.Unchecked)
@@ -117,7 +117,7 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
 
     private static void EveryFootIsWhole(ExamplePacks.Made pack)
     {
-        using var document = PdfDocument.Open(pack.Files["station-book.pdf"]);
+        using var document = PdfDocument.Open(pack.Files["engineer-book.pdf"]);
         var foot = $"Status: {pack.Stamp.Status} · Revision {pack.Stamp.Revision} · Brief {pack.Stamp.BriefHash}";
         Assert.All(document.GetPages(), page => Assert.Contains(foot, page.Text));
     }

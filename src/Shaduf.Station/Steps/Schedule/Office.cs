@@ -21,6 +21,9 @@ public sealed record Office(
     IReadOnlyList<Purchase> Purchases
 )
 {
+    /// <summary>The rest of the programme from the day of the report; null before work begins.</summary>
+    public StationProgramme? Forecast { get; init; }
+
     /// <summary>Works it out.</summary>
     /// <param name="file">The brief with its prices.</param>
     /// <param name="survey">Settled figures.</param>
@@ -48,6 +51,11 @@ public sealed record Office(
             payment,
             StationCash.Of(bill, offer, payment, programme, survey["defects"]),
             Purchase.Of(bill, file.Prices, line => line.Section != BillSection.General && line.Item != Labour.Item)
-        );
+        )
+        {
+            Forecast = file.Brief.Progress is { } report
+                ? StationProgramme.Of((file.Brief, survey), works, measured.Lines, file.Dated, report)
+                : null,
+        };
     }
 }

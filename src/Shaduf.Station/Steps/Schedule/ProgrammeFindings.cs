@@ -31,5 +31,29 @@ internal static class ProgrammeFindings
             "d",
             "labour of the bill; beyond 60 days a larger crew is cheaper than its camp: judgement, no source"
         );
+        if (design.Office.Forecast is { } forecast)
+        {
+            yield return Kept(design, forecast);
+        }
+    }
+
+    private static Finding Kept(Design design, StationProgramme forecast)
+    {
+        var late = (forecast.Finish - design.Programme.Finish).TotalDays;
+        var jumped =
+            forecast.OutOfOrder.Count == 0
+                ? ""
+                : $"; begun too early: {string.Join(", ", forecast.OutOfOrder.Select(pair => $"{pair.Begun} before {pair.NotDone}"))}";
+        return new(
+            "programme/kept",
+            late <= 0 && forecast.OutOfOrder.Count == 0 ? FindingStatus.Holds : FindingStatus.Look,
+            Invariant(
+                $"by the report of {design.Brief.Progress!.On:d MMMM yyyy} the station is handed over on {forecast.Finish:d MMMM yyyy}, {Math.Abs(late):0} days {(late > 0 ? "later" : "earlier")} than planned{jumped}"
+            ),
+            late,
+            0,
+            "d",
+            "what is left goes on from the day of the report, with the same people"
+        );
     }
 }

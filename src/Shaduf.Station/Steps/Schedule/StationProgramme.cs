@@ -47,6 +47,9 @@ public sealed record StationProgramme(
     private static readonly IReadOnlyList<CsvRow> s_activities = Table("activities.csv");
     private static readonly IReadOnlyList<CsvRow> s_links = Table("links.csv");
 
+    /// <summary>Activities begun before all that they wait for was done: the one begun, the one not done.</summary>
+    public IReadOnlyList<(string Begun, string NotDone)> OutOfOrder { get; init; } = [];
+
     /// <summary>When all is done.</summary>
     public DateTime Finish => Levelled.Finish;
 
@@ -58,6 +61,9 @@ public sealed record StationProgramme(
 
     /// <summary>How many people are at work, from each instant on.</summary>
     public IReadOnlyList<(DateTime From, int Count)> Histogram => Levelled.Histogram(Path.Network, Hands);
+
+    /// <summary>Keys of all activities.</summary>
+    public static IReadOnlyList<string> Keys { get; } = [.. s_activities.Select(row => row["key"])];
 
     /// <summary>Rows of the table of labour that no activity counts; none, or the table of activities is wrong.</summary>
     public static IReadOnlyList<string> UncountedLabour { get; } =
@@ -74,13 +80,15 @@ public sealed record StationProgramme(
     /// <param name="works">The works.</param>
     /// <param name="lines">What was taken off.</param>
     /// <param name="issued">Date of the documents, where the brief does not say when work may begin.</param>
+    /// <param name="report">What has happened, for a forecast of the rest; null for the plan.</param>
     /// <returns>The programme.</returns>
     /// <exception cref="ProgrammeException">The calendar has no day to work on.</exception>
     public static StationProgramme Of(
         (Brief Brief, Survey Survey) ground,
         Works works,
         IReadOnlyList<QuantityLine> lines,
-        DateOnly issued
+        DateOnly issued,
+        ProgressBrief? report = null
     )
     {
         var (brief, survey) = ground;
@@ -114,9 +122,13 @@ public sealed record StationProgramme(
                 )),
             ]
         );
-        var path = CriticalPath.Of(network, start, site);
-        var levelled = Levelling.Of(path, new Dictionary<string, int> { [Hands] = people }, site);
-        return new(start, path, levelled, [.. InOrder(path, levelled, planned)], people, site);
+        var progress = report?.Of(network);
+        var path = CriticalPath.Of(network, start, site, progress);
+        var levelled = Levelling.Of(path, new Dictionary<string, int> { [Hands] = people }, site, progress);
+        return new(start, path, levelled, [.. InOrder(path, levelled, planned)], people, site)
+        {
+            OutOfOrder = [.. progress?.OutOfOrder(network).Select(pair => (pair.Begun.Name, pair.NotDone.Name)) ?? []],
+        };
     }
 
     private static bool IsThere(List<(Activity Activity, double ManDays, string Basis)> planned, string key) =>

@@ -2,8 +2,8 @@ using Shaduf.Station;
 
 namespace Shaduf.Pack;
 
-/// <summary>The station book: the design on paper, for builder, engineer and client.</summary>
-public static class StationBook
+/// <summary>The engineer's book: calculation sheets, findings, assumptions, sources, method and tests.</summary>
+public static class EngineerBook
 {
     /// <summary>Lays the book out.</summary>
     /// <param name="design">The design.</param>
@@ -15,7 +15,7 @@ public static class StationBook
             PaperSize.A4Upright,
             PageMargins.House,
             design.Brief.Head.Name,
-            "station book",
+            "engineer's book",
             stamp.Mark
         );
         return Flow.Lay(
@@ -51,6 +51,11 @@ public static class StationBook
                 .. BillTables.Quantities(design),
                 new ChapterBreak(),
                 .. ProgrammeChapter.Blocks(design),
+                new ChapterBreak(),
+                .. MethodChapter.Blocks(design),
+                new ChapterBreak(),
+                .. ProofChapter.Sheets(design),
+                .. ProofChapter.Certificate(design),
                 new ChapterBreak(),
                 .. BookTables.Findings(design),
                 new ChapterBreak(),

@@ -1,0 +1,62 @@
+using Shaduf.Water;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Chlorine for one part of the station.</summary>
+/// <param name="What">The part.</param>
+/// <param name="VolumeL">Water to dose [L].</param>
+/// <param name="DoseMgPerL">Free chlorine [mg/L].</param>
+/// <param name="ProductG">High-test hypochlorite of 65 % [g].</param>
+/// <param name="Hours">How long it stays [h].</param>
+public sealed record Disinfection(string What, double VolumeL, double DoseMgPerL, double ProductG, double Hours)
+{
+    private const double WellH = 12;
+    private const double TankH = 6;
+    private const double PipeH = 24;
+
+    /// <summary>What must be said wherever chlorine is handled.</summary>
+    public const string Caution =
+        "Add the product to water, never water to it; gloves and goggles, in the open air, never with acid or another cleaner. Run dosed water to waste away from streams and crops, until less than 0.5 mg/L are left. Nobody enters a tank. A pump stays out of strong chlorine unless its maker allows it.";
+
+    /// <summary>The dose in words.</summary>
+    public string Says =>
+        Invariant(
+            $"{What}: {VolumeL:0} L with {DoseMgPerL:0} mg/L for {Hours:0} h: {ProductG:0} g of hypochlorite of 65 %, dissolved in a bucket first."
+        );
+
+    /// <summary>The doses of a station: the well with its gravel, the main, the tanks.</summary>
+    /// <param name="design">The design.</param>
+    /// <returns>The doses.</returns>
+    public static IReadOnlyList<Disinfection> Of(Design design) =>
+        [
+            .. OfWell(design),
+            Dose("main", design.Works.Main.Test.VolumeL, ChlorineDose.WellMgPerL, PipeH),
+            Dose(
+                design.Choice.TankCount == 1 ? "tank, full" : Invariant($"{design.Choice.TankCount} tanks, full"),
+                1000 * design.Choice.TankM3,
+                ChlorineDose.TankMgPerL,
+                TankH
+            ),
+        ];
+
+    private static IEnumerable<Disinfection> OfWell(Design design)
+    {
+        if (design.Source is Well well)
+        {
+            var columnM = Math.Max(0, well.BottomM - well.RestDryM);
+            var litres = ChlorineDose.ColumnL(design.Survey["casing"], columnM) * ChlorineDose.GravelFactor;
+            yield return Dose(
+                Invariant(
+                    $"borehole, {columnM:0.0} m of water in {design.Survey["casing"]:0} mm, twice for the gravel"
+                ),
+                litres,
+                ChlorineDose.WellMgPerL,
+                WellH
+            );
+        }
+    }
+
+    private static Disinfection Dose(string what, double litres, double doseMgPerL, double hours) =>
+        new(what, litres, doseMgPerL, ChlorineDose.ProductG(litres, doseMgPerL, ChlorineDose.HypochloriteShare), hours);
+}

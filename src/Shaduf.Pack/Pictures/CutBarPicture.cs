@@ -105,7 +105,7 @@ public static class CutBarPicture
         foreach (var words in Words(bar))
         {
             var longer = line.Length == 0 ? words : $"{line},  {words}";
-            if (line.Length > 0 && Lettering.WidthMm(longer, Lettering.SmallMm) > widthMm)
+            if (line.Length > 0 && Lettering.WidthMm(longer + ",", Lettering.SmallMm) > widthMm)
             {
                 yield return line + ",";
                 longer = words;

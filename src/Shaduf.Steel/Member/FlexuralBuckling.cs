@@ -25,7 +25,7 @@ public enum BucklingCurve
 public static class FlexuralBuckling
 {
     /// <summary>Slenderness: buckling length over radius of gyration, against that at which Euler's stress is the yield.</summary>
-    /// <param name="bucklingMm">Buckling length [mm], 0 to 100,000.</param>
+    /// <param name="bucklingMm">Buckling length [mm], 0 to 200,000.</param>
     /// <param name="gyrationMm">Radius of gyration [mm], 1 to 1,000.</param>
     /// <param name="yieldNPerMm2">Yield strength [N/mm2], 100 to 700.</param>
     /// <returns>Relative slenderness.</returns>
@@ -33,7 +33,7 @@ public static class FlexuralBuckling
     /// <source>EN 1993-1-1:2005, equation 6.50</source>
     public static double SlendernessRatio(double bucklingMm, double gyrationMm, double yieldNPerMm2)
     {
-        Within.Require(bucklingMm, 0, 100_000, "mm");
+        Within.Require(bucklingMm, 0, 200_000, "mm");
         Within.Require(gyrationMm, 1, 1_000, "mm");
         Within.Require(yieldNPerMm2, 100, 700, "N/mm2");
         var yieldRatio = Math.PI * Math.Sqrt(FrameModel.SteelElasticModulusNPerMm2 / yieldNPerMm2);
@@ -41,14 +41,14 @@ public static class FlexuralBuckling
     }
 
     /// <summary>Share of the resistance that buckling leaves.</summary>
-    /// <param name="slendernessRatio">Relative slenderness, 0 to 20.</param>
+    /// <param name="slendernessRatio">Relative slenderness, 0 to 200.</param>
     /// <param name="curve">Buckling curve.</param>
     /// <returns>χ; 1 up to a slenderness of 0.2.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range, or NaN.</exception>
     /// <source>EN 1993-1-1:2005, equation 6.49 and table 6.1</source>
     public static double ReductionFactor(double slendernessRatio, BucklingCurve curve)
     {
-        Within.Require(slendernessRatio, 0, 20, "");
+        Within.Require(slendernessRatio, 0, 200, "");
         if (slendernessRatio <= 0.2)
         {
             return 1;

@@ -53,7 +53,7 @@ public static class MemberBuckling
     /// <param name="moments">Equivalent uniform moments.</param>
     /// <param name="factors">Partial factors; null: the recommended ones.</param>
     /// <returns>The governing condition; infinite for class 4.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length outside 0 to 100,000 mm, or a member beyond a slenderness of 20.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length outside 0 to 200,000 mm, or a member beyond a slenderness of 200.</exception>
     /// <source>EN 1993-1-1:2005, 6.3.3 and annex B</source>
     public static CheckResult Utilisation(
         MemberSection section,
@@ -72,7 +72,7 @@ public static class MemberBuckling
     /// <param name="moments">Equivalent uniform moments.</param>
     /// <param name="factors">Partial factors; null: the recommended ones.</param>
     /// <returns>The parts.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length outside 0 to 100,000 mm, or a member beyond a slenderness of 20.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length outside 0 to 200,000 mm, or a member beyond a slenderness of 200.</exception>
     /// <source>EN 1993-1-1:2005, equations 6.61 and 6.62, table B.1; open sections: the elastic rows, both moments by their peak stress, k_zy = 1 (safe side of table B.2)</source>
     public static MemberBucklingParts Of(
         MemberSection section,

@@ -41,7 +41,7 @@ public sealed class AcceptedBriefTests
 
                     Sound.Assert(DesignOf(accepted, brief.ToJsonString()));
                 },
-                iter: 8
+                iter: Math.Max(8, Check.Iter / 12)
             );
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class AcceptedBriefTests
 
                     Sound.Assert(DesignOf(accepted, string.Join('\n', log)));
                 },
-                iter: 5
+                iter: Math.Max(5, Check.Iter / 20)
             );
 
     [Theory]
@@ -129,6 +129,16 @@ public sealed class AcceptedBriefTests
         brief["lift"]!["main"] = "pe-32-pn16";
         brief["lift"]!["route"]![1]!["elevation"] = "900 m";
         brief["lift"]!["tankInlet"] = "905 m";
+        Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
+    }
+
+    [Fact]
+    public void A_lightning_mast_of_sixty_metres_gives_a_design()
+    {
+        using var scratch = new Scratch();
+        var brief = SmallStation.Brief();
+        brief["guard"]!["lightning"] = "I";
+        brief["guard"]!["rodHeight"] = "60 m";
         Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
     }
 

@@ -48,6 +48,9 @@ public sealed record SlideInChannel(
     /// <source>common practice, no source</source>
     public const double LeastLapMm = 15;
 
+    /// <summary>Longest leg that still ends above the other flat leg, d + t [mm].</summary>
+    public double LongestLegMm => InsideDepthMm + ThicknessMm;
+
     /// <summary>Whether the channel can be made.</summary>
     public bool Fits => WhyNot.Length == 0;
 
@@ -115,6 +118,26 @@ public sealed record SlideInChannel(
             ))
             .ToList();
         return new(chosen, channel, others);
+    }
+
+    /// <summary>Legs that make a channel of a thickness: long enough to lap, short enough to pass the other flat leg.</summary>
+    /// <param name="thicknessMm">Leg thickness t [mm], 2 to 40.</param>
+    /// <param name="moduleThicknessMm">Thickness of the module's frame [mm], 10 to 100.</param>
+    /// <param name="clearanceMm">Clearance over the frame [mm], 0 to 20.</param>
+    /// <returns>Shortest and longest leg [mm]; none fits where the shortest is the longer of the two.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
+    /// <source>common practice, no source; plane geometry</source>
+    public static (double ShortestMm, double LongestMm) Legs(
+        double thicknessMm,
+        double moduleThicknessMm,
+        double clearanceMm
+    )
+    {
+        Within.Require(thicknessMm, 2, 40, "mm");
+        Within.Require(moduleThicknessMm, 10, 100, "mm");
+        Within.Require(clearanceMm, 0, 20, "mm");
+        var insideMm = moduleThicknessMm + clearanceMm;
+        return (((insideMm + LeastLapMm) / 2) + thicknessMm, insideMm + thicknessMm);
     }
 
     // Why the channel cannot be made; empty when it can.

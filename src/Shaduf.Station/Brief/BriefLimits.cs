@@ -1,3 +1,4 @@
+using Shaduf.Steel;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
@@ -49,8 +50,8 @@ internal static class BriefLimits
         {
             fields.Complain(
                 "rack.angle",
-                $"no angle makes a channel for {string.Join(", ", modules.Select(module => module.Name))}",
-                "an angle card with a leg of about the module's thickness is accepted"
+                $"no angle makes a channel for {string.Join(", ", modules.Select(module => module.Name))}: {WhyNone(brief, modules[0], shelf)}",
+                $"{Legs(brief, modules[0])}, or 'rack.type: clamped-rails' is accepted"
             );
         }
         else if (
@@ -63,6 +64,64 @@ internal static class BriefLimits
                 "a higher low edge, fewer rows, a steeper tilt or thinner tubes are accepted"
             );
         }
+    }
+
+    // Why each angle makes none, in few words: an error is one line.
+    private static string WhyNone(Brief brief, ModuleCard module, CardShelf shelf)
+    {
+        var tried = shelf
+            .All<SectionCard>()
+            .Where(card => card.Shape == SectionShape.EqualAngle && (brief.Rack.Angle ?? card.Name) == card.Name)
+            .Select(card =>
+                (
+                    card.Name,
+                    Channel: SlideInChannel.Of(
+                        card.SizeMm,
+                        card.WallMm,
+                        module.Body.ThicknessMm,
+                        brief.Rack.DepthClearanceMm ?? RackSections.UsualDepthClearanceMm
+                    )
+                )
+            )
+            .ToList();
+        IEnumerable<string> Group(string what, Func<SlideInChannel, double> byMm)
+        {
+            var such = tried.Where(each => byMm(each.Channel) > 0).ToList();
+            if (such.Count > 0)
+            {
+                yield return what
+                    + string.Join(", ", such.Select(each => Invariant($"{each.Name} by {byMm(each.Channel):0.#} mm")));
+            }
+        }
+
+        return tried.Count == 0
+            ? "there is no card of an equal angle"
+            : string.Join(
+                ", ",
+                [
+                    .. Group(
+                        Invariant($"too short to lap {SlideInChannel.LeastLapMm:0} mm for the weld are "),
+                        channel => (SlideInChannel.LeastLapMm - channel.LapMm) / 2
+                    ),
+                    .. Group(
+                        "too long to end above the other flat leg are ",
+                        channel => channel.LegMm - channel.LongestLegMm
+                    ),
+                ]
+            );
+    }
+
+    private static string Legs(Brief brief, ModuleCard module)
+    {
+        var clearanceMm = brief.Rack.DepthClearanceMm ?? RackSections.UsualDepthClearanceMm;
+        var fitting = new[] { 3.0, 4 }
+            .Select(wall => (Wall: wall, Legs: SlideInChannel.Legs(wall, module.Body.ThicknessMm, clearanceMm)))
+            .Where(each => each.Legs.ShortestMm <= each.Legs.LongestMm)
+            .Select(each =>
+                Invariant($"{each.Legs.ShortestMm:0.#} to {each.Legs.LongestMm:0.#} mm at {each.Wall:0} mm thickness")
+            )
+            .ToList();
+        return fitting.Count > 0 ? $"an angle card with legs of {string.Join(" or ", fitting)}" : "a thicker module";
     }
 
     // What stands in the way of making the rack; null when nothing does.

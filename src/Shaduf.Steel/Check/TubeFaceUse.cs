@@ -135,8 +135,10 @@ public sealed record TubeFaceUse(
 
             if (skeleton.Joints[joint].HasCap)
             {
-                // The plate passes all on over the tube's full width: a branch as wide as the tube, as long as the plate.
-                branch = MemberSection.OfRectangle(branch.HeightMm, chord.WidthMm, branch.WallMm);
+                // The plate passes all on over the tube's full width: a branch as wide as the tube, as long as the plate,
+                // with as much of its wall as such a tube could have round its corners.
+                var wallMm = Math.Min(branch.WallMm, chord.WidthMm / 6);
+                branch = MemberSection.OfRectangle(branch.HeightMm, chord.WidthMm, wallMm);
             }
 
             along = (ends.To - ends.From) * (1 / ends.LengthMm);

@@ -136,7 +136,12 @@ public static class TubeJoint
 
         var k = Math.Min(1, 1.3 - (0.4 * chordCompressionShare));
         var whyNot = ChordObstacle(chord, grade);
-        var bar = MemberSection.OfRectangle(breadthMm, chord.WidthMm, chord.WallMm);
+
+        // Of the bar only its breadth counts: no tube of that breadth need exist.
+        var bar = chord with
+        {
+            HeightMm = breadthMm,
+        };
         var strength =
             whyNot.Length > 0
                 ? default

@@ -250,7 +250,7 @@ public sealed class FieldErrorTests
     [InlineData(
         "columns: choose",
         "columns: choose\n  angle: L50x5",
-        "112:10: rack.angle: no angle makes a channel for module-410; an angle card with a leg of about the module's thickness is accepted"
+        "112:10: rack.angle: no angle makes a channel for module-410: too long to end above the other flat leg are L50x5 by 12 mm; an angle card with legs of 27 to 36 mm at 3 mm thickness or 28 to 37 mm at 4 mm thickness, or 'rack.type: clamped-rails' is accepted"
     )]
     [InlineData(
         "columns: choose",

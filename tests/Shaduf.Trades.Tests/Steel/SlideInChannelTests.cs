@@ -50,6 +50,20 @@ public sealed class SlideInChannelTests
         Assert.False(SlideInChannel.Of(40, 4, moduleThicknessMm: 30, clearanceMm: 2).Fits);
 
     [Fact]
+    public void The_legs_that_are_told_are_those_that_fit() =>
+        Gen.Select(Gen.Double[15, 120], Gen.Double[2, 5], Gen.Double[10, 60], Gen.Double[0, 5])
+            .Sample(
+                (leg, wall, module, clearance) =>
+                {
+                    var (shortest, longest) = SlideInChannel.Legs(wall, module, clearance);
+                    var channel = SlideInChannel.Of(leg, wall, module, clearance);
+                    return Math.Abs(leg - shortest) < 1e-6
+                        || Math.Abs(leg - longest) < 1e-6
+                        || channel.Fits == (leg > shortest && leg < longest);
+                }
+            );
+
+    [Fact]
     public void What_fits_can_be_drawn() =>
         Gen.Select(Gen.Double[15, 100], Gen.Double[2, 5], Gen.Double[20, 60], Gen.Double[0, 5])
             .Sample(

@@ -37,6 +37,15 @@ public sealed class TubeJointTests
         );
     }
 
+    /// <summary>The lap of a small angle is narrower than a thick tube's corners are round: only its breadth counts.</summary>
+    [Fact]
+    public void A_narrow_bar_across_a_thick_tube_is_judged_by_its_breadth_alone()
+    {
+        var strength = TubeJoint.Across(MemberSection.OfSquare(180, 8), 35, Mild, 0);
+        Assert.Empty(strength.WhyNot);
+        Assert.Equal(0.5 * 235 * 8 * (35 + 40) * (35 + 40), strength.InPlaneNMm, 1);
+    }
+
     /// <summary>A branch as wide as the chord carries no more than the chord's side walls do.</summary>
     [Fact]
     public void What_lies_across_carries_at_least_what_ends_there() =>

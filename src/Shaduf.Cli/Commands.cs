@@ -74,7 +74,7 @@ internal static class Commands
         };
         var command = new Command(
             "design",
-            "Designs the station and writes the pack: design.json, the books of engineer, crew and client, offer.pdf, quantities.xlsx, year.csv, programme.ics, sheets.pdf and each sheet as SVG and DXF."
+            "Designs the station and writes the pack: design.json, the books of engineer, crew and client, offer.pdf, quantities.xlsx, year.csv, programme.ics, site-book.html, sheets.pdf and each sheet as SVG and DXF."
         )
         {
             file,

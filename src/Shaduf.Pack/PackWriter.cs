@@ -6,7 +6,7 @@ namespace Shaduf.Pack;
 /// <summary>
 /// Writes the pack: <c>design.json</c>, the books of engineer, crew and client, <c>offer.pdf</c>, <c>quantities.xlsx</c>,
 /// <c>year.csv</c>, <c>programme.ics</c>, the drawing sheets as <c>sheets.pdf</c> and one by one as SVG and DXF, the solid
-/// model as <c>station.glb</c>.
+/// model as <c>station.glb</c>, the site book for phones as <c>site-book.html</c>.
 /// </summary>
 public static class PackWriter
 {
@@ -23,6 +23,7 @@ public static class PackWriter
         "client-book.pdf",
         "offer.pdf",
         "station.glb",
+        "site-book.html",
     ];
 
     /// <summary>Whether a file is a single drawing sheet of a pack, of which each station has its own.</summary>
@@ -153,6 +154,7 @@ public static class PackWriter
             () => Book("client's book", () => ClientBook.Pages(design, stamp)),
             () => Book("offer", () => OfferPaper.Pages(design, stamp)),
             () => GlbRenderer.Write(StationModel.Of(design)),
+            () => utf8.GetBytes(SiteBook.Of(design, stamp, sheets)),
             .. sheets.Select<DrawingSheet, Func<byte[]>>(sheet => () => utf8.GetBytes(SvgRenderer.Write(sheet.Scene))),
             .. sheets.Select<DrawingSheet, Func<byte[]>>(sheet =>
                 () => Encoding.ASCII.GetBytes(DxfRenderer.Write(sheet.Scene, sheet.OneToFactor))

@@ -14,6 +14,7 @@ public sealed class DesignTests
         "programme.ics",
         "quantities.xlsx",
         "sheets.pdf",
+        "site-book.html",
         "station.glb",
         "year.csv",
     ];

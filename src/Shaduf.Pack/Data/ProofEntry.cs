@@ -28,16 +28,26 @@ public sealed record ReadingEntry(
 /// <summary>A likely cause of what missed.</summary>
 public sealed record CauseEntry(string Id, string Says, string Look, int ExplainedCount, int AgainstCount);
 
+/// <summary>A hold of the method with its tick of the site book.</summary>
+/// <param name="Point">The step's key.</param>
+/// <param name="Hold">What is looked at before going on.</param>
+/// <param name="At">When it was ticked; null when it is open or the time is not told.</param>
+/// <param name="By">Who ticked it; empty when not told.</param>
+/// <param name="IsTicked">Whether it was ticked.</param>
+public sealed record HoldEntry(string Point, string Hold, DateTime? At, string By, bool IsTicked);
+
 /// <summary>The proof of the finished station.</summary>
 /// <param name="IsAccepted">Whether every kind was read and none misses.</param>
 /// <param name="Readings">The readings.</param>
 /// <param name="Causes">Likely causes, the likeliest first.</param>
 /// <param name="NotTested">Kinds of reading that nobody took.</param>
+/// <param name="Holds">Holds with their ticks; none when the site book's file is not read.</param>
 public sealed record ProofEntry(
     bool IsAccepted,
     IReadOnlyList<ReadingEntry> Readings,
     IReadOnlyList<CauseEntry> Causes,
-    IReadOnlyList<string> NotTested
+    IReadOnlyList<string> NotTested,
+    IReadOnlyList<HoldEntry> Holds
 )
 {
     internal static ProofEntry? Of(Proof? proof) =>
@@ -67,6 +77,15 @@ public sealed record ProofEntry(
                         cause.AgainstCount
                     )),
                 ],
-                [.. proof.NotTested.Select(Proof.KeyOf)]
+                [.. proof.NotTested.Select(Proof.KeyOf)],
+                [
+                    .. proof.Holds.Select(step => new HoldEntry(
+                        step.Key,
+                        step.Hold!,
+                        step.Signed?.At,
+                        step.Signed?.By ?? "",
+                        step.Signed is not null
+                    )),
+                ]
             );
 }

@@ -32,7 +32,7 @@ internal static class ClientBook
         yield return new Paragraph(
             string.Join("; ", new[] { head.Place, head.Client, head.Builder }.Where(text => text.Length > 0))
         );
-        foreach (var notice in Standing.Notices(design, isForClient: true))
+        foreach (var notice in Standing.Notices(design, isForClient: true).Concat(Standing.Measured(design)))
         {
             yield return notice;
         }

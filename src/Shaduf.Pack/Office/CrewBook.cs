@@ -13,8 +13,6 @@ internal static class CrewBook
     public const int MostSheets = 12;
 
     private const int MostOnList = 44;
-    private static readonly PaperSize s_picture = new(173, 118);
-    private static readonly PaperSize s_low = new(173, 96);
 
     /// <summary>Lays the book out.</summary>
     /// <param name="design">The design.</param>
@@ -78,6 +76,7 @@ internal static class CrewBook
         [
             new Heading(1, $"{design.Brief.Head.Name}: for the crew"),
             .. Standing.Notices(design, isForClient: false),
+            .. Standing.Measured(design),
             new Heading(2, "Sheets in the order of use"),
             new Bullets(
                 [
@@ -136,34 +135,32 @@ internal static class CrewBook
         var step = method.Steps.FirstOrDefault(each => each.Key == key);
         return step is null
             ? []
-            :
-            [
-                new Bullets([.. step.Do.Select(RichText.From)], BulletMark.CheckBox),
-                .. step.Hold is { } hold ? [MethodChapter.Hold(hold)] : Array.Empty<Block>(),
-            ];
+            : [new Bullets([.. step.Do.Select(RichText.From)], BulletMark.CheckBox), .. MethodChapter.Hold(step)];
     }
 
     private static IEnumerable<Block> SettingOut(Design design, MethodStatement method) =>
         [
             new Heading(1, "Setting out"),
-            new Figure(
-                GuardPlan.Of(design.Works.Guard, s_picture).Trimmed(),
-                "Racks, fence, poles and earth from above, to scale; north is up."
-            ),
+            .. CrewPictures.Of(design, "set-out"),
+            SettingOutTables.Pits(design),
             .. Steps(method, "set-out"),
             .. Steps(method, "pits"),
         ];
 
     private static IEnumerable<Block> Bars(Design design)
     {
-        var lines = design.Takeoff.BarPlans.Sum(plan => plan.Plan.Alike.Count());
         yield return new Heading(1, "Bars and pieces");
         yield return new Paragraph(
             Invariant(
                 $"Cut in this order; {design.Brief.Rack.Workshop.KerfMm:0.#} mm are lost at each cut. Measure the first bar and the slot first. Saw angles stand in the engineer's book and on the parts sheet."
             )
         );
-        yield return new Table(
+        yield return Cuts(design);
+    }
+
+    /// <summary>What is cut from which bar.</summary>
+    public static Table Cuts(Design design) =>
+        new(
             [
                 new("section", 0.8),
                 new("bars", 0.4, HorizontalAnchor.Right),
@@ -187,16 +184,17 @@ internal static class CrewBook
             ]
         )
         {
-            SizeMm = lines > 20 ? 2.1 : 2.8,
+            SizeMm = design.Takeoff.BarPlans.Sum(plan => plan.Plan.Alike.Count()) > 20 ? 2.1 : 2.8,
         };
-    }
 
     private static IEnumerable<Block> Frame(Design design)
     {
-        var rack = design.Works.Rack;
-        yield return new Heading(1, $"Frame: {RackTables.RacksText(rack.Grid)}");
-        yield return new Figure(RackPlane.Of(rack, s_low).Trimmed(), "Seen from above the plane: marks of the parts.");
-        yield return new Figure(RackSide.Of(rack, design.Works.Footings, s_low).Trimmed(), "Seen along the row.");
+        yield return new Heading(1, $"Frame: {RackTables.RacksText(design.Works.Rack.Grid)}");
+        foreach (var picture in CrewPictures.Of(design, "steel"))
+        {
+            yield return picture;
+        }
+
         yield return new Bullets(
             ["Tack on a flat bed; both diagonals within 5 mm; weld in turns; measure again.", MethodSteelHold],
             BulletMark.CheckBox
@@ -214,38 +212,14 @@ internal static class CrewBook
 
     private static IEnumerable<Block> AtTheSource(Design design, MethodStatement method)
     {
-        yield return new Heading(1, "The source");
-        switch (design.Works.Source)
-        {
-            case WellBuild well:
-                yield return new Figure(
-                    BoreholeSection.Of(design, well.Well, new(173, 88)).Trimmed(),
-                    "The borehole with its levels and the pump."
-                );
-                foreach (var block in Steps(method, "well"))
-                {
-                    yield return block;
-                }
-
-                break;
-            case IntakeBuild intake:
-                yield return new Figure(
-                    IntakeSection.Of(intake, s_low).Trimmed(),
-                    "Pump and suction pipe at the water."
-                );
-                foreach (var block in Steps(method, "intake"))
-                {
-                    yield return block;
-                }
-
-                break;
-        }
+        var key = design.Works.Source is WellBuild ? "well" : "intake";
+        return [new Heading(1, "The source"), .. CrewPictures.Of(design, key), .. Steps(method, key)];
     }
 
     private static IEnumerable<Block> MainAndTank(Design design, MethodStatement method) =>
         [
             new Heading(1, "Main and tank"),
-            new Figure(LongSection.Of(design, PicturePaper.Tall).Trimmed(), "The main from the source to the tank."),
+            .. CrewPictures.Of(design, "main"),
             .. Steps(method, "main"),
             .. Steps(method, "tank"),
             .. Steps(method, "taps"),
@@ -254,10 +228,7 @@ internal static class CrewBook
     private static IEnumerable<Block> Wiring(Design design, MethodStatement method) =>
         [
             new Heading(1, "Wiring"),
-            new Figure(
-                StringDiagram.Of(design, s_picture.WidthMm, 0).Trimmed(),
-                "The first rack's strings; the others likewise. Live in the light: a string's two ends are joined last."
-            ),
+            .. CrewPictures.Of(design, "electrics"),
             .. Steps(method, "earth"),
             .. Steps(method, "electrics"),
         ];

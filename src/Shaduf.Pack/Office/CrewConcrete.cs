@@ -18,9 +18,9 @@ internal static class CrewConcrete
         var footings = design.Works.Footings;
         yield return new Heading(1, "Concrete");
         yield return Casts(design);
-        if (step.Hold is { } hold)
+        foreach (var hold in MethodChapter.Hold(step))
         {
-            yield return MethodChapter.Hold(hold);
+            yield return hold;
         }
 
         yield return new Bullets(

@@ -20,9 +20,14 @@ internal static class MethodChapter
         {
             yield return new Heading(3, Invariant($"{i + 1}. {step.Title}"));
             yield return new Bullets([.. step.Do.Select(RichText.From)]);
-            if (step.Hold is { } hold)
+            if (step.Key == "set-out")
             {
-                yield return Hold(hold);
+                yield return SettingOutTables.Pits(design);
+            }
+
+            foreach (var hold in Hold(step))
+            {
+                yield return hold;
             }
         }
 
@@ -31,9 +36,20 @@ internal static class MethodChapter
         yield return Tools(method);
     }
 
-    /// <summary>A point that is signed.</summary>
-    public static Bullets Hold(string hold) =>
-        new([RichText.Bold($"{hold}  Signed: ............ date: ........")], BulletMark.CheckBox);
+    /// <summary>The point that is signed before the next step; none where work simply goes on.</summary>
+    public static IEnumerable<Block> Hold(MethodStep step) =>
+        (step.Hold, step.Signed) switch
+        {
+            ({ } hold, { } tick) =>
+            [
+                new Bullets([RichText.Bold($"{hold}  Ticked in the site book: {tick.Says}.")], BulletMark.TickedBox),
+            ],
+            ({ } hold, null) =>
+            [
+                new Bullets([RichText.Bold($"{hold}  Signed: ............ date: ........")], BulletMark.CheckBox),
+            ],
+            _ => [],
+        };
 
     /// <summary>What is heavy.</summary>
     public static Table Lifts(MethodStatement method) =>

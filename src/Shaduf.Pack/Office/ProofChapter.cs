@@ -32,7 +32,7 @@ internal static class ProofChapter
         var idealityV = DeSotoFit.Of(sheet).Module.Reference.IdealityV;
         return Grid(
             Invariant(
-                $"Open voltage of a string of {design.Choice.SeriesCount}, V; 3 % either way; insulation at least {InsulationTest.LeastMohm(1.25 * design.Choice.SeriesCount * sheet.OpenCircuitV):0.#} Mohm at {InsulationTest.TestV(1.25 * design.Choice.SeriesCount * sheet.OpenCircuitV):0} V"
+                $"Open voltage of a string of {design.Choice.SeriesCount}, V; {Share(ProofTolerance.VoltageShare)} either way; insulation at least {InsulationTest.LeastMohm(1.25 * design.Choice.SeriesCount * sheet.OpenCircuitV):0.#} Mohm at {InsulationTest.TestV(1.25 * design.Choice.SeriesCount * sheet.OpenCircuitV):0} V"
             ),
             (light, cell) => StringOfTheDay.OpenCircuitV(sheet, idealityV, design.Choice.SeriesCount, light, cell),
             "0"
@@ -41,10 +41,12 @@ internal static class ProofChapter
 
     private static Table Currents(Design design) =>
         Grid(
-            "Short-circuit current of a string, A; 5 % either way",
+            $"Short-circuit current of a string, A; {Share(ProofTolerance.CurrentShare)} either way",
             (light, cell) => StringOfTheDay.ShortCircuitA(design.Choice.Module.Sheet, light, cell),
             "0.00"
         );
+
+    private static string Share(double share) => Invariant($"{share * 100:0.#} %");
 
     private static Table Grid(string caption, Func<double, double, double> of, string format) =>
         new(
@@ -103,7 +105,7 @@ internal static class ProofChapter
         {
             SizeMm = Lettering.SmallMm,
             Caption =
-                "Flow at the measured power, water as low as in the dry season (more when it stands higher); 9 % less is accepted",
+                $"Flow at the measured power, water as low as in the dry season (more when it stands higher); {Share(ProofTolerance.Pump.FlowLowShare)} less is accepted",
         };
     }
 
@@ -112,7 +114,12 @@ internal static class ProofChapter
             [new("reading", 3), new("promised", 2), new("measured", 1.4), new("instrument, number", 1.6)],
             [
                 TableRow.Of("earth resistance", Invariant($"{design.Works.Guard.Earth.AimOhm:0} ohm at most"), "", ""),
-                TableRow.Of("insulation of motor and cable, 500 V", "2 Mohm at least", "", ""),
+                TableRow.Of(
+                    "insulation of motor and cable, 500 V",
+                    Invariant($"{ProofTolerance.MotorMohm:0} Mohm at least"),
+                    "",
+                    ""
+                ),
                 TableRow.Of("level before pumping", "", "", ""),
                 TableRow.Of(
                     "time for 1 m3 into the tank at the measured flow",
@@ -145,27 +152,24 @@ internal static class ProofChapter
                 $"{design.Brief.Head.Name}, {design.Brief.Head.Place}. Measured {(proof.Measured.On is { } on ? Invariant($"on {on:d MMMM yyyy}") : "on a day not told")}{(proof.Measured.By.Length > 0 ? $" by {proof.Measured.By}" : "")}. {Verdict(proof)} A test in the field proves that a station is consistent with its promise, no more."
             )
         );
-        yield return new Table(
-            [
-                new("reading", 2.4),
-                new("where", 1.2),
-                new("promised", 0.9, HorizontalAnchor.Right),
-                new("measured", 0.9, HorizontalAnchor.Right),
-                new("unit", 0.6),
-                new("off, %", 0.7, HorizontalAnchor.Right),
-                new("accepted, %", 0.8, HorizontalAnchor.Right),
-                new("uncertain, %", 0.8, HorizontalAnchor.Right),
-                new("verdict", 1.1),
-            ],
-            [.. proof.Items.Select(Row)]
-        )
+        foreach (var notice in Standing.Measured(design))
         {
-            SizeMm = Lettering.SmallMm,
-            Caption = "Each reading against the promise for its own conditions",
-        };
+            yield return notice;
+        }
+
+        if (proof.Items.Count > 0)
+        {
+            yield return Readings(proof);
+        }
+
         if (proof.Causes.Count > 0)
         {
             yield return Causes(proof);
+        }
+
+        foreach (var told in FromSite(proof))
+        {
+            yield return told;
         }
 
         yield return new Table(
@@ -174,13 +178,69 @@ internal static class ProofChapter
         );
     }
 
+    private static Table Readings(Proof proof) =>
+        new(
+            [
+                new("reading", 2.4),
+                new("where", 1.2),
+                new("promised", 0.9, HorizontalAnchor.Right),
+                new("measured", 0.9, HorizontalAnchor.Right),
+                new("unit", 0.6),
+                new("off, %", 0.7, HorizontalAnchor.Right),
+                new("accepted, %", 0.95, HorizontalAnchor.Right),
+                new("uncertain, %", 1, HorizontalAnchor.Right),
+                new("verdict", 1),
+            ],
+            [.. proof.Items.Select(Row)]
+        )
+        {
+            SizeMm = Lettering.SmallMm,
+            Caption = "Each reading against the promise for its own conditions",
+        };
+
+    // What the site book brought beside the readings: the holds with their ticks, and the crew's notes.
+    private static IEnumerable<Block> FromSite(Proof proof)
+    {
+        if (proof.Holds.Count > 0)
+        {
+            yield return new Table(
+                [new("step", 1.6), new("hold", 4), new("ticked on site", 1.8)],
+                [.. proof.Holds.Select(step => TableRow.Of(step.Title, step.Hold!, step.Signed?.Says ?? "OPEN"))]
+            )
+            {
+                SizeMm = Lettering.SmallMm,
+                Caption = "Points at which work stopped until they were ticked",
+            };
+        }
+
+        if (proof.Measured.Notes.Count > 0)
+        {
+            yield return new Table(
+                [new("about", 1), new("note", 4)],
+                [.. proof.Measured.Notes.Select(note => TableRow.Of(note.About, note.Text))]
+            )
+            {
+                SizeMm = Lettering.SmallMm,
+                Caption = "Notes of the crew",
+            };
+        }
+    }
+
     private static string Verdict(Proof proof)
     {
         var open =
-            proof.NotTested.Count > 0
-                ? $" Not measured yet: {string.Join(", ", proof.NotTested.Select(Proof.NameOf))}."
-                : "";
-        return proof.Items.Any(item => item.Verdict == ProofVerdict.Misses)
+            (
+                proof.NotTested.Count > 0
+                    ? $" Not measured yet: {string.Join(", ", proof.NotTested.Select(Proof.NameOf))}."
+                    : ""
+            )
+            + (
+                proof.OpenHolds.Count > 0
+                    ? $" Not ticked in the site book: {string.Join(", ", proof.OpenHolds.Select(step => step.Title))}."
+                    : ""
+            );
+        return proof.Items.Count == 0 ? $"NOT MEASURED YET: nothing can be accepted.{open}"
+            : proof.Items.Any(item => item.Verdict == ProofVerdict.Misses)
                 ? $"NOT ACCEPTED: a reading misses its promise.{open}"
             : proof.IsAccepted
                 ? "ACCEPTED: every reading meets its promise, or misses it by no more than it is uncertain."

@@ -4,7 +4,7 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
-/// <summary>How a design stands, for the first page of each book and paper: all that stops or is unchecked, and what missed.</summary>
+/// <summary>How a design stands, for the first page of each book and paper: all that stops or is unchecked; and what missed in its tests.</summary>
 internal static class Standing
 {
     private const int MostNamed = 14;
@@ -37,7 +37,13 @@ internal static class Standing
                     : Invariant($"{open.Count} points are not checked.") + Named(open)
             );
         }
+    }
 
+    /// <summary>What the tests of the finished station came to, for the books and the certificate.</summary>
+    /// <param name="design">The design.</param>
+    /// <returns>A notice when a reading misses its promise; else none.</returns>
+    public static IEnumerable<Block> Measured(Design design)
+    {
         if (design.Proof is { } proof && proof.Items.Any(item => item.Verdict == ProofVerdict.Misses))
         {
             yield return new Notice(

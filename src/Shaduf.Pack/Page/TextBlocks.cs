@@ -79,6 +79,9 @@ public enum BulletMark
 
     /// <summary>An empty box to tick.</summary>
     CheckBox,
+
+    /// <summary>A box that was ticked.</summary>
+    TickedBox,
 }
 
 /// <summary>A list of points.</summary>
@@ -109,6 +112,7 @@ public sealed record Bullets(IReadOnlyList<RichText> Points, BulletMark Mark = B
         {
             BulletMark.Number => number.ToString(CultureInfo.InvariantCulture) + ".",
             BulletMark.CheckBox => "☐",
+            BulletMark.TickedBox => "☑",
             _ => "•",
         };
 }

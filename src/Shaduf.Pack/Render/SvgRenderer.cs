@@ -120,8 +120,8 @@ public static class SvgRenderer
         return text == "-0" ? "0" : text;
     }
 
-    // Characters that XML 1.0 does not allow become the replacement mark, as they do on paper.
-    private static string Escaped(string text)
+    // Characters that XML 1.0 does not allow become the replacement mark, as they do on paper. HTML takes the same.
+    internal static string Escaped(string text)
     {
         var escaped = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())

@@ -7,7 +7,8 @@ namespace Shaduf.Pack;
 /// <param name="Name">Its name in files, one word.</param>
 /// <param name="Scene">The sheet.</param>
 /// <param name="OneToFactor">Scale 1:n of its views, by which its DXF is enlarged so that lengths are true.</param>
-public sealed record DrawingSheet(string Name, Scene Scene, double OneToFactor);
+/// <param name="Title">Its title.</param>
+public sealed record DrawingSheet(string Name, Scene Scene, double OneToFactor, string Title);
 
 /// <summary>The drawing sheets of a station.</summary>
 public static class DrawingSheets
@@ -51,6 +52,6 @@ public static class DrawingSheets
             Mark = Invariant($"{stamp.Status}, {stamp.Revision}, {stamp.BriefHash}"),
             Date = Invariant($"{stamp.Dated:yyyy-MM-dd}"),
         };
-        return new(draft.Name, SheetFrame.Of(draft.Paper, block, draft.Views), draft.OneToFactor);
+        return new(draft.Name, SheetFrame.Of(draft.Paper, block, draft.Views), draft.OneToFactor, draft.Title);
     }
 }

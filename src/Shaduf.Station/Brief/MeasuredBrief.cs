@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace Shaduf.Station;
 
 /// <summary>What was read on one string.</summary>
@@ -67,6 +69,28 @@ public sealed record Instruments(
     public static Instruments Usual { get; } = new(0.05, 2, 0.01, 0.02, 0.03, 0.1, 0.1, 0.05);
 }
 
+/// <summary>A point of a check list that was ticked.</summary>
+/// <param name="Point">Its name: 'pits' for the hold of that step, 'pits/2' for its second line.</param>
+/// <param name="At">When; null when not told.</param>
+/// <param name="By">Who; empty when not told.</param>
+public sealed record Tick(string Point, DateTime? At, string By)
+{
+    /// <summary>Who and when, as it is printed.</summary>
+    public string Says =>
+        (By.Length, At) switch
+        {
+            (> 0, { } at) => Invariant($"{By}, {at:yyyy-MM-dd HH:mm}"),
+            (0, { } at) => Invariant($"{at:yyyy-MM-dd HH:mm}"),
+            (> 0, null) => By,
+            _ => "ticked",
+        };
+}
+
+/// <summary>A note of the crew.</summary>
+/// <param name="About">What it is about.</param>
+/// <param name="Text">The note.</param>
+public sealed record SiteNote(string About, string Text);
+
 /// <summary>What was measured on the finished station.</summary>
 /// <param name="On">The day; null when not said.</param>
 /// <param name="By">Who measured.</param>
@@ -89,6 +113,12 @@ public sealed record MeasuredBrief(
     Instruments Instruments
 )
 {
-    /// <summary>Ticks of the site book: the point, and whether it was ticked.</summary>
-    public IReadOnlyList<string> Ticked { get; init; } = [];
+    /// <summary>Points ticked on site.</summary>
+    public IReadOnlyList<Tick> Ticked { get; init; } = [];
+
+    /// <summary>Name of the station as the file tells it; null when it does not.</summary>
+    public string? Station { get; init; }
+
+    /// <summary>What the crew wrote down beside the readings.</summary>
+    public IReadOnlyList<SiteNote> Notes { get; init; } = [];
 }

@@ -56,7 +56,8 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         var prices = Tried(log, () => PricesOf(fields, folder, shown, shelf));
         var record = Tried(log, () => RecordOf(fields, brief.Site, folder, shown));
         brief = record is null ? brief : brief with { Site = brief.Site.With(record) };
-        brief = brief with { Measured = Tried(log, () => Exported(fields, folder, shown)) ?? brief.Measured };
+        var name = brief.Head.Name;
+        brief = brief with { Measured = Tried(log, () => Exported(fields, name, folder, shown)) ?? brief.Measured };
         if (shelf is not null)
         {
             CardNames.Check(top, brief, shelf, log);
@@ -148,7 +149,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     }
 
     // A file of the site book holds the same fields as 'measured'; JSON is YAML.
-    private static MeasuredBrief? Exported(FieldMap fields, string folder, string shownFolder)
+    private static MeasuredBrief? Exported(FieldMap fields, string name, string folder, string shownFolder)
     {
         var named = fields.OptionalText("measuredFrom", "");
         if (named is null || !fields.AreSound("measuredFrom"))
@@ -171,9 +172,12 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
             return null;
         }
 
-        var log = new FieldLog(Shown(shownFolder, named));
-        var measured = MeasuredReader.Read(FieldMap.Reading(YamlFile.Read(Path.Combine(folder, named), log).Top, log));
-        log.ThrowIfAny();
+        var measured = MeasuredReader.ReadFile(Path.Combine(folder, named), Shown(shownFolder, named));
+        if (measured?.Station is { } other && other != name)
+        {
+            fields.Complain("measuredFrom", $"the file is of the station '{other}'", $"a file of '{name}' is accepted");
+        }
+
         return measured;
     }
 

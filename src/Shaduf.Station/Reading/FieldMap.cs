@@ -16,8 +16,8 @@ internal sealed class FieldMap
     /// <summary>Written where the design shall choose.</summary>
     public const string ChooseWord = "choose";
 
-    // Longer than any text that is accepted.
-    private const int LongestValue = 250;
+    /// <summary>Characters of the longest value that is accepted anywhere.</summary>
+    public const int LongestValue = 250;
 
     private readonly YamlMap? node;
     private readonly FilePlace place;

@@ -152,11 +152,66 @@ public sealed class ProofTests
         );
         var brief = scratch.Read(Specimen.Brief.TrimEnd() + "\n\nmeasuredFrom: ticks.json\n").Brief;
         Assert.Equal(("Kibo", 7.5), (brief.Measured!.By, brief.Measured.EarthOhm));
-        Assert.Equal(["pits"], brief.Measured.Ticked);
+        Assert.Equal([new("pits", new DateTime(2026, 5, 1, 8, 0, 0), "")], brief.Measured.Ticked);
         scratch.Write("ticks.json", """{ "earth": "7.5 V" }""");
         Assert.Contains(
             scratch.Errors(() => scratch.Read(Specimen.Brief.TrimEnd() + "\n\nmeasuredFrom: ticks.json\n")),
             error => error.Contains("ticks.json:1:", StringComparison.Ordinal)
         );
+    }
+
+    [Theory]
+    [InlineData("""{ "by": "Kibo" """, "ticks.json:2:1: file", "not a whole file")]
+    [InlineData("""{ "ticked": [{ "point": "pits", "at": "today" }] }""", "ticked[1].at", "'today' is not a time")]
+    [InlineData("""{ "ticked": [{ "point": "pits" }, { "point": "pits" }] }""", "ticked", "a point is told twice")]
+    [InlineData("""{ "station": "Elsewhere" }""", "measuredFrom", "of the station 'Elsewhere'")]
+    [InlineData("""{ "ticked": [{ "piont": "pits" }] }""", "ticked[1].piont", "no such field")]
+    [InlineData("<html>", "ticks.json:1:", "the file holds no fields")]
+    public void A_file_of_the_site_book_that_cannot_be_is_refused_at_its_place(string file, string place, string says)
+    {
+        using var scratch = new Scratch();
+        scratch.Write("ticks.json", file);
+        Assert.Contains(
+            scratch.Errors(() => scratch.Read(Specimen.Brief.TrimEnd() + "\n\nmeasuredFrom: ticks.json\n")),
+            error => error.Contains(place, StringComparison.Ordinal) && error.Contains(says, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Ticked_holds_are_told_with_name_and_time_and_the_others_as_open()
+    {
+        var village = Examples.DesignOf("hilltop-village");
+        var measured = village.Brief.Measured! with
+        {
+            Ticked =
+            [
+                new("pits", new(2026, 10, 2, 9, 30, 0), "Kibo"),
+                new("pits/1", null, ""),
+                new("well/99", null, ""),
+            ],
+        };
+        var design = village with { File = village.File with { Brief = village.Brief with { Measured = measured } } };
+        var proof = Proof.Of(design)!;
+        Assert.Equal("Kibo, 2026-10-02 09:30", proof.Holds.Single(step => step.Key == "pits").Signed!.Says);
+        Assert.DoesNotContain(proof.OpenHolds, step => step.Key is "pits" or "hand-over");
+        Assert.Contains(proof.OpenHolds, step => step.Key == "steel");
+        Assert.Equal(["well/99"], proof.StrayTicks.Select(tick => tick.Point));
+        Assert.Equal(
+            ["proof/holds", "proof/ticks"],
+            proof.Findings().Select(finding => finding.Id).Where(id => id is "proof/holds" or "proof/ticks")
+        );
+        Assert.Empty(Proof.Of(village)!.Holds);
+    }
+
+    [Fact]
+    public void Each_point_of_the_lists_has_a_name_of_its_own()
+    {
+        foreach (var name in Examples.Names)
+        {
+            var design = Examples.DesignOf(name);
+            var points = CheckList.Of(design, MethodStatement.Of(design)).SelectMany(list => list.Points).ToList();
+            Assert.Equal(points.Count, points.Select(point => point.Name).Distinct().Count());
+            Assert.Contains(points, point => point.IsHold);
+        }
     }
 }

@@ -8,7 +8,22 @@ namespace Shaduf.Station;
 /// <param name="Title">What is done.</param>
 /// <param name="Do">How, with the station's own figures.</param>
 /// <param name="Hold">What must be looked at and signed before going on; null where work simply goes on.</param>
-public sealed record MethodStep(string Key, string Title, IReadOnlyList<string> Do, string? Hold);
+public sealed record MethodStep(string Key, string Title, IReadOnlyList<string> Do, string? Hold)
+{
+    /// <summary>The tick of its hold; null while it is open.</summary>
+    public Tick? Signed { get; init; }
+
+    /// <summary>What is ticked one by one: each line, then the hold.</summary>
+    public CheckList Checks =>
+        new(
+            Key,
+            Title,
+            [
+                .. Do.Select((line, i) => new CheckPoint(Invariant($"{Key}/{i + 1}"), line)),
+                .. Hold is { } hold ? [new CheckPoint(Key, hold)] : Array.Empty<CheckPoint>(),
+            ]
+        );
+}
 
 /// <summary>Something heavy, and who or what lifts it.</summary>
 /// <param name="What">What it is.</param>
@@ -54,8 +69,9 @@ public sealed record MethodStatement(
     public static MethodStatement Of(Design design)
     {
         var lifts = LiftsOf(design).ToList();
+        var ticked = (design.Brief.Measured?.Ticked ?? []).ToDictionary(tick => tick.Point);
         return new(
-            MethodSteps.Of(design),
+            [.. MethodSteps.Of(design).Select(step => step with { Signed = ticked.GetValueOrDefault(step.Key) })],
             lifts,
             [
                 .. Rows("hazards.csv", design)

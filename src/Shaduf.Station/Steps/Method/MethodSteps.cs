@@ -26,6 +26,8 @@ internal static class MethodSteps
             HandOver(design),
         ];
 
+    private static string Counted(int count, string what) => Invariant($"{count} {what}{(count == 1 ? "" : "s")}");
+
     private static MethodStep SetOut(Design design)
     {
         var (facing, guard) = (design.Choice.Facing, design.Works.Guard);
@@ -38,7 +40,7 @@ internal static class MethodSteps
                     $"True north by the shadow at noon or by two equal shadows; the modules face {facing.AzimuthDeg:0} deg clockwise from it, within 2 deg. A compass stays 5 m from steel."
                 ),
                 Invariant(
-                    $"Peg {design.Works.Rack.Grid.RackCount} racks, each {design.Works.Rack.Size.LengthMm / 1000:0.00} m along the row; both diagonals of each within 5 mm. Two people read every distance."
+                    $"Peg {Counted(design.Works.Rack.Grid.RackCount, "rack")} of {design.Works.Rack.Size.LengthMm / 1000:0.00} m along the row: drive pegs A and B {design.Works.Pits.BaseM:0.000} m apart in front of the low edge, swing two tapes to the middle of each pit by the table, check the diagonals: 5 mm. Two people read every distance."
                 ),
                 guard.Fence is null
                     ? "No fence is built: keep animals off the open pits by ropes."
@@ -77,7 +79,7 @@ internal static class MethodSteps
             "Dig the pits",
             [
                 Invariant(
-                    $"{footings.Count} pits of {block.LengthMm:0} x {block.WidthMm:0} mm, {block.DepthMm:0} mm deep: {footings.ExcavationM3:0.00} m3 as it lies. Sides upright, bottom flat and clean, spoil 1 m back."
+                    $"{Counted(footings.Count, "pit")} of {block.LengthMm:0} x {block.WidthMm:0} mm, {block.DepthMm:0} mm deep: {footings.ExcavationM3:0.00} m3 as it lies. Sides upright, bottom flat and clean, spoil 1 m back."
                 ),
                 "Boards over every pit that nobody works at. From 1.2 m nobody goes in without a slope or shoring.",
             ],
@@ -111,10 +113,10 @@ internal static class MethodSteps
             "Set the modules",
             [
                 Invariant(
-                    $"{choice.ModuleCount} modules of {choice.Module.Body.MassKg:0.0} kg, carried upright by two; bond each frame as it is set. Nobody stands on glass or frame."
+                    $"{Counted(choice.ModuleCount, "module")} of {choice.Module.Body.MassKg:0.0} kg, carried upright by two; bond each frame as it is set. Nobody stands on glass or frame."
                 ),
                 Invariant(
-                    $"{choice.StringCount} strings of {choice.SeriesCount}: {design.Works.Electrics.ColdV:0} V open and cold. Leave one connector of each string apart until the drive is wired."
+                    $"{Counted(choice.StringCount, "string")} of {choice.SeriesCount}: {design.Works.Electrics.ColdV:0} V open and cold. Leave one connector of each string apart until the drive is wired."
                 ),
             ],
             "Hold: age of the concrete before loading, by the table; signed with the date of the pour."
@@ -162,7 +164,7 @@ internal static class MethodSteps
                     $"Trench {main.Trench.LengthM:0} m, {main.Trench.WidthM:0.00} m wide, to {main.Trench.DepthM:0.00} m deep: {main.Trench.DigM3:0.0} m3. Bed free of stones; tape with tracing wire 0.3 m over the crown."
                 ),
                 Invariant(
-                    $"{lift.Lay.Name}: ends capped while work rests. {main.Blocks.Count} thrust blocks; they cure a week before the test."
+                    $"{lift.Lay.Name}: ends capped while work rests. {Counted(main.Blocks.Count, "thrust block")}, a week old before the test."
                 ),
                 Invariant(
                     $"Fill from below with the air valves open, {main.Test.TestBar:0.0} bar at the lowest point for an hour with the joints bare; let down {main.Test.LetDownBar:0.0} bar: at most {main.Test.MostReleasedL:0.0} L may come out. Never test with air."
@@ -182,7 +184,7 @@ internal static class MethodSteps
                 stand is null
                     ? "Level bed, rammed, without a stone; the tank empty until its joints are made."
                     : Invariant(
-                        $"{stand.Count} stands of {stand.Stand.Steel.MassKg:0} kg on {stand.Footings.Count} blocks: built only from released drawings, after the blocks have their age; the tank is tied down before it is left empty overnight."
+                        $"{Counted(stand.Count, "stand")} of {stand.Stand.Steel.MassKg:0} kg on {stand.Footings.Count} blocks: built only from released drawings, after the blocks have their age; the tank is tied down before it is left empty overnight."
                     ),
                 Invariant(
                     $"{choice.TankCount} x {choice.Tank.Name}: overflow and vent screened, {design.Works.Main.TankFull.Name}. A cubic metre of water weighs a tonne."
@@ -204,7 +206,7 @@ internal static class MethodSteps
                 "Pipes to the taps",
                 [
                     Invariant(
-                        $"Trench {trench.LengthM:0} m to {trench.DepthM:0.00} m deep, {trench.DigM3:0.0} m3; {design.Works.TapStands?.Count ?? 0} tap stands with apron and soakaway."
+                        $"Trench {trench.LengthM:0} m to {trench.DepthM:0.00} m deep, {trench.DigM3:0.0} m3; {Counted(design.Works.TapStands?.Count ?? 0, "tap stand")} with apron and soakaway."
                     ),
                 ],
                 null
@@ -220,7 +222,7 @@ internal static class MethodSteps
             "Earth, masts and light",
             [
                 Invariant(
-                    $"{earth.Rods.Count} rods of {GuardEarth.RodM:0.0} m{(earth.RingWireM > 0 ? Invariant($" and a ring of {earth.RingWireM:0} m of bare wire") : "")} at the marks of the plan; every metal part of rack, fence, wellhead and drive joined to it."
+                    $"{Counted(earth.Rods.Count, "rod")} of {GuardEarth.RodM:0.0} m{(earth.RingWireM > 0 ? Invariant($" and a ring of {earth.RingWireM:0} m of bare wire") : "")} at the marks of the plan; every metal part of rack, fence, wellhead and drive joined to it."
                 ),
                 "Nobody on masts, racks or in trenches with an earth wire when thunder is heard.",
             ],
@@ -275,7 +277,7 @@ internal static class MethodSteps
             "hand-over",
             "Hand over",
             [
-                "Fence closed, signs up, ground levelled, paint made good, spares and keys counted.",
+                $"{(design.Works.Guard.Fence is null ? "Signs" : "Fence closed, signs")} up, ground levelled, paint made good, spares and keys counted.",
                 $"People taught: daily look, log, safe switch-off, cleaning, what never to touch, whom to call{(design.Brief.Head.Builder.Length > 0 ? $" ({design.Brief.Head.Builder})" : "")}.",
             ],
             "Hold: certificate signed by owner, builder and operator."

@@ -9,19 +9,10 @@ namespace Shaduf.Station;
 /// <param name="measured">The readings.</param>
 internal sealed class Promise(Design design, MeasuredBrief measured)
 {
-    // Modules differ: 3 % of voltage, 5 % of current (IEC 62446-1 for strings alike). Pump: grade 3B of ISO 9906.
-    // Array 6 % (tolerance of modules and soiling), drawdown 15 % (a test of another day), time 3 %: judgement.
-    private const double VoltageTolerance = 0.03;
-    private const double CurrentTolerance = 0.05;
-    private const double PowerTolerance = 0.06;
-    private const double DrawdownTolerance = 0.15;
-    private const double TimeTolerance = 0.03;
-    private const double MotorMohm = 2;
     private const double HardlyBar = 0.05;
     private const double LeastPowerWPerM2 = 700;
     private const double FullShare = 0.97;
 
-    private static readonly PumpGrade s_grade = PumpGrade.Of("3B");
     private readonly Instruments instruments = measured.Instruments;
     private readonly PumpTable table = TableOfDay(design, measured.RestM);
 
@@ -46,7 +37,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 openV,
                 promised,
                 "V",
-                VoltageTolerance,
+                ProofTolerance.VoltageShare,
                 Root(off, instruments.VoltageShare),
                 ProofSense.Both
             );
@@ -61,7 +52,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 shortA,
                 promised,
                 "A",
-                CurrentTolerance,
+                ProofTolerance.CurrentShare,
                 Root(off, instruments.CurrentShare),
                 ProofSense.Both
             );
@@ -93,7 +84,13 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
 
         if (measured.MotorMohm is { } mohm)
         {
-            yield return Resistance(ProofKind.MotorInsulation, "at the wellhead", mohm, MotorMohm, "Mohm");
+            yield return Resistance(
+                ProofKind.MotorInsulation,
+                "at the wellhead",
+                mohm,
+                ProofTolerance.MotorMohm,
+                "Mohm"
+            );
         }
     }
 
@@ -117,7 +114,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 reading.FlowM3PerH,
                 promised,
                 "m3/h",
-                s_grade.FlowLowShare,
+                ProofTolerance.Pump.FlowLowShare,
                 Root(off, instruments.FlowShare),
                 ProofSense.AtLeast
             );
@@ -141,7 +138,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 tank.TimeH,
                 tank.VolumeM3 / flow,
                 "h",
-                TimeTolerance,
+                ProofTolerance.TimeShare,
                 Root(instruments.FlowShare, 0.02),
                 ProofSense.Both
             );
@@ -165,7 +162,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 reading.PowerW,
                 promised,
                 "W",
-                PowerTolerance,
+                ProofTolerance.PowerShare,
                 Root(off, powerShare),
                 ProofSense.AtLeast
             );
@@ -191,7 +188,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 level - rest,
                 promised,
                 "m",
-                DrawdownTolerance,
+                ProofTolerance.DrawdownShare,
                 Root(1.4 * instruments.LevelM / promised, instruments.FlowShare),
                 ProofSense.AtMost
             );
@@ -206,7 +203,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 gauge,
                 promised,
                 "bar",
-                s_grade.HeadHighShare,
+                ProofTolerance.Pump.HeadHighShare,
                 instruments.GaugeBar / promised,
                 ProofSense.Both
             );

@@ -17,11 +17,25 @@ public sealed record Proof(
     IReadOnlyList<ProofKind> NotTested
 )
 {
+    private const int MostNamed = 12;
+
     /// <summary>Numbers of strings that were read and that the station does not have.</summary>
     public IReadOnlyList<int> StrayStrings { get; init; } = [];
 
-    /// <summary>Whether no reading misses and every kind was read.</summary>
-    public bool IsAccepted => NotTested.Count == 0 && Items.All(item => item.Verdict != ProofVerdict.Misses);
+    /// <summary>
+    /// The method's holds with the ticks that the site book brought; empty when it brought none and they are signed on paper.
+    /// </summary>
+    public IReadOnlyList<MethodStep> Holds { get; init; } = [];
+
+    /// <summary>Ticks of points that this station's lists do not have.</summary>
+    public IReadOnlyList<Tick> StrayTicks { get; init; } = [];
+
+    /// <summary>Holds that nobody ticked; the last is the certificate itself and does not count.</summary>
+    public IReadOnlyList<MethodStep> OpenHolds => [.. Holds.SkipLast(1).Where(step => step.Signed is null)];
+
+    /// <summary>Whether no reading misses, every kind was read and no hold is open.</summary>
+    public bool IsAccepted =>
+        NotTested.Count == 0 && OpenHolds.Count == 0 && Items.All(item => item.Verdict != ProofVerdict.Misses);
 
     /// <summary>Holds the readings of a brief against its design.</summary>
     /// <param name="design">The design.</param>
@@ -44,7 +58,7 @@ public sealed record Proof(
         var kinds = Enum.GetValues<ProofKind>()
             .Where(kind => kind != ProofKind.Drawdown || design.Source.Drawdown is not null)
             .Where(kind => kind != ProofKind.ArrayPower || promise.IsArrayTheLimit);
-        return new(
+        return new Proof(
             measured,
             items,
             ProofCause.Of(items),
@@ -55,6 +69,26 @@ public sealed record Proof(
             [
                 .. measured.Strings.Select(each => each.Number).Where(number => number > design.Choice.StringCount),
             ],
+        }.WithTicks(design);
+    }
+
+    private Proof WithTicks(Design design)
+    {
+        if (Measured.Ticked.Count == 0)
+        {
+            return this;
+        }
+
+        var method = MethodStatement.Of(design);
+        var known = CheckList
+            .Of(design, method)
+            .SelectMany(list => list.Points)
+            .Select(point => point.Name)
+            .ToHashSet();
+        return this with
+        {
+            Holds = [.. method.Steps.Where(step => step.Hold is not null)],
+            StrayTicks = [.. Measured.Ticked.Where(tick => !known.Contains(tick.Point))],
         };
     }
 
@@ -108,30 +142,31 @@ public sealed record Proof(
             );
         }
 
-        if (StrayStrings.Count > 0)
-        {
-            yield return new(
+        (string Id, string Says, IReadOnlyList<string> Which, string Unit)[] open =
+        [
+            (
                 "proof/strings",
-                FindingStatus.Look,
-                $"read, but the station has no such strings, so not judged: {string.Join(", ", StrayStrings)}",
-                StrayStrings.Count,
-                0,
-                "strings",
-                ""
-            );
-        }
-
-        if (NotTested.Count > 0)
+                "read, but the station has no such strings, so not judged",
+                [.. StrayStrings.Select(number => Invariant($"{number}"))],
+                "strings"
+            ),
+            ("proof/not-tested", "not measured yet", [.. NotTested.Select(NameOf)], "readings"),
+            (
+                "proof/holds",
+                "holds that nobody ticked in the site book",
+                [.. OpenHolds.Select(step => step.Title)],
+                "holds"
+            ),
+            (
+                "proof/ticks",
+                "ticked, but no point of this station's lists: is the file of another station or issue?",
+                [.. StrayTicks.Select(tick => tick.Point).Take(MostNamed)],
+                "ticks"
+            ),
+        ];
+        foreach (var (id, says, which, unit) in open.Where(each => each.Which.Count > 0))
         {
-            yield return new(
-                "proof/not-tested",
-                FindingStatus.Look,
-                $"not measured yet: {string.Join(", ", NotTested.Select(NameOf))}",
-                NotTested.Count,
-                0,
-                "readings",
-                ""
-            );
+            yield return new(id, FindingStatus.Look, $"{says}: {string.Join(", ", which)}", which.Count, 0, unit, "");
         }
     }
 }

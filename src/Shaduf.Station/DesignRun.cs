@@ -15,10 +15,19 @@ public static class DesignRun
     /// <param name="progress">Told the name of each step as it begins; null for silence.</param>
     /// <returns>The design.</returns>
     /// <exception cref="BadInputException">No rack can be made, or nothing can be arranged, from the cards at hand.</exception>
-    public static Design Run(StationFile file, Action<string>? progress = null)
+    public static Design Run(StationFile file, Action<string>? progress = null) => Run(file, null, progress);
+
+    /// <summary>Designs a station with its open choices held as they stand: nothing is searched for.</summary>
+    /// <param name="file">The brief with its cards and prices.</param>
+    /// <param name="quick">The choice that is held, and what is remembered; null to choose everything anew.</param>
+    /// <param name="progress">Told the name of each step as it begins; null for silence.</param>
+    /// <returns>The design.</returns>
+    /// <exception cref="BadInputException">No rack can be made, or nothing can be arranged, from the cards at hand.</exception>
+    public static Design Run(StationFile file, Quick? quick, Action<string>? progress)
     {
+        file = quick is null ? file : file with { Brief = quick.Pin.On(file.Brief) };
         var stand = StandChoice.Of(file);
-        var design = Settled(stand.File, progress);
+        var design = Settled(stand.File, quick?.Memory, progress);
         return design with
         {
             Notes = [.. design.Notes, .. stand.Notes],
@@ -27,17 +36,20 @@ public static class DesignRun
     }
 
     // All the steps for a brief whose levels are settled.
-    private static Design Settled(StationFile file, Action<string>? progress)
+    private static Design Settled(StationFile file, StepMemory? memory, Action<string>? progress)
     {
         var (brief, shelf) = (file.Brief, file.Shelf);
         progress?.Invoke("demand");
         var survey = Survey.Of(brief);
         var demand = DemandYear.Of(brief, survey);
         progress?.Invoke("sky");
-        var sunniest = Sky.Of(brief, survey, demand);
+        var sunniest = Remembered.SkyOf(brief, survey, demand, memory);
         var source = Source.Of(brief, survey, demand);
         progress?.Invoke("sizing: pump, array, tank");
-        var ground = new SizingGround(brief, survey, sunniest, demand, source, shelf, new(brief, shelf, file.Prices));
+        var ground = new SizingGround(brief, survey, sunniest, demand, source, shelf, new(brief, shelf, file.Prices))
+        {
+            Memory = memory,
+        };
         var shaded = ShadedSizing.Of(ground);
         var (sizing, sky) = (shaded.Sizing, shaded.Sky);
         var choice = sizing.Choice;
@@ -82,7 +94,7 @@ public static class DesignRun
         progress?.Invoke("findings");
         return design with
         {
-            Findings = FindingsBook.Settle(Found(design), survey.Assumptions),
+            Findings = FindingsBook.Settle(Found(design, memory), survey.Assumptions),
             Workings = [.. Shown(design)],
             Notes = [.. design.Notes, design.Facing.Note],
         };
@@ -110,9 +122,9 @@ public static class DesignRun
     {
         var (brief, survey, sizing) = (ground.Brief, ground.Survey, shaded.Sizing);
         var (guard, choice) = (shaded.Guard, sizing.Choice);
-        var racks = RackChoice.Of(ground, choice.Module, choice.Grid, choice.Facing.TiltDeg);
+        var racks = Remembered.RackOf(ground, choice);
         var (rack, footings, electrics) = (racks.Taken.Rack, racks.Taken.Footings!, shaded.Electrics);
-        var stand = StandDesign.Of(new(brief, survey, ground.Shelf), choice.Tank, choice.TankCount);
+        var stand = Remembered.StandOf(ground, choice);
         return new(
             electrics,
             rack,
@@ -159,7 +171,7 @@ public static class DesignRun
         );
     }
 
-    private static IEnumerable<Finding> Found(Design design)
+    private static IEnumerable<Finding> Found(Design design, StepMemory? memory)
     {
         var (survey, sizing, choice, works) = (design.Survey, design.Sizing, design.Choice, design.Works);
         var table = sizing.Table;
@@ -190,7 +202,7 @@ public static class DesignRun
             ),
             .. ElectricFindings.Wiring(works.Electrics, design.Brief.Array.Losses),
             .. works.Rack.Findings(choice.Module),
-            .. RackFindings.Of(works.RackChoice, choice.Module, design.Brief.Rack.Way),
+            .. Remembered.RackFindings(memory, design),
             .. FootingFindings.Of(
                 works.Footings,
                 works.RackChoice.Taken.Strength,
@@ -200,7 +212,7 @@ public static class DesignRun
             .. works.Erection is { } erection ? ErectionFindings.Of(erection, design.Brief.Site.Soil) : [],
             .. SettingOutFindings.Of(design),
             .. works.Footings.Hold?.Findings(design.Brief.Site.Wind is not null) ?? [],
-            .. StandFindings.Of(works.Stand, design.Brief.Site),
+            .. Remembered.StandFindings(memory, design),
             .. works.StandErection is { } raised ? StandErectionSteps.Findings(raised) : [],
             .. GuardFindings.Of(works.Guard),
             .. works.Guard.PoleStrengths.SelectMany(LightColumnFindings.Of),

@@ -72,6 +72,12 @@ public sealed record LiftBrief(
     IReadOnlyList<FittingBrief> Fittings
 )
 {
+    /// <summary>Card of the pump; null to choose.</summary>
+    public string? Pump { get; init; }
+
+    /// <summary>Card of the drive; null to choose.</summary>
+    public string? Drive { get; init; }
+
     /// <summary>How the pump stops when the tank is full; null to choose.</summary>
     public TankFullStop? TankFull { get; init; }
 
@@ -117,7 +123,14 @@ public sealed record ArrayBrief(
     double? StringCableM,
     double? MotorCableM,
     LossesBrief Losses
-);
+)
+{
+    /// <summary>Modules in a string; null to choose.</summary>
+    public int? SeriesCount { get; init; }
+
+    /// <summary>Strings side by side; null to choose.</summary>
+    public int? StringCount { get; init; }
+}
 
 /// <summary>Terms of the offer.</summary>
 public sealed record MoneyBrief(

@@ -161,7 +161,11 @@ internal static class BriefReader
             fields?.Known("stringCable", Measure.LengthM, 1, 500, "Way from the array to the drive, one way."),
             fields?.Known("motorCable", Measure.LengthM, 1, 2000, "Way from the drive to the wellhead."),
             LossesReader.Read(fields?.OptionalMap("losses", "What the array loses; what is left out is assumed."))
-        );
+        )
+        {
+            SeriesCount = fields?.OptionalCount("inSeries", 1, 100, "Modules in a string.", FieldMap.ChooseWord),
+            StringCount = fields?.OptionalCount("strings", 1, 200, "Strings side by side.", FieldMap.ChooseWord),
+        };
         fields?.Done();
         return array;
     }

@@ -64,7 +64,31 @@ internal static class CardNames
             );
         }
 
+        CheckMachines(check, brief, shelf);
         CheckKinds(check, shelf, brief.Source is SurfaceBrief);
+    }
+
+    // The pump suits the source and the drive its motor.
+    private static void CheckMachines(Checker check, Brief brief, CardShelf shelf)
+    {
+        var isSurface = brief.Source is SurfaceBrief;
+        check.One<PumpCard>(
+            brief.Lift.Pump,
+            isSurface ? "surface pump" : "submersible pump",
+            pump => pump.Body is SurfaceBody == isSurface,
+            "lift.pump"
+        );
+        var motors = shelf
+            .All<PumpCard>()
+            .Where(pump => pump.Body is SurfaceBody == isSurface && (brief.Lift.Pump ?? pump.Name) == pump.Name)
+            .Select(pump => pump.Motor.Kind)
+            .ToHashSet();
+        check.One<DriveCard>(
+            brief.Lift.Drive,
+            brief.Lift.Pump is { } pump ? $"drive for the motor of {pump}" : "drive for any of the pumps",
+            drive => motors.Contains(drive.Sheet.Drives),
+            "lift.drive"
+        );
     }
 
     private static void CheckKinds(Checker check, CardShelf shelf, bool isSurface)

@@ -44,6 +44,8 @@ internal static class LiftReader
             fittings
         )
         {
+            Pump = BriefReader.Name(fields, "pump", "Card of the pump with its motor."),
+            Drive = BriefReader.Name(fields, "drive", "Card of the drive."),
             TankFull = TankFull(fields),
             CoverM = fields.Known("cover", Measure.LengthM, 0.3, 2.5, "Ground over the crown of the buried pipes."),
             ShowsHazenWilliams = HazenWilliams(fields),

@@ -32,7 +32,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         var log = new FieldLog(path);
         var (bytes, top) = YamlFile.Read(path, log);
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        return Held(log, bytes, top, (folder, Path.GetDirectoryName(path) ?? ""));
+        return Held(log, bytes, top, new(folder, Path.GetDirectoryName(path) ?? "", null));
     }
 
     /// <summary>Reads a brief that is being written, with its cards and prices.</summary>
@@ -40,21 +40,36 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     /// <param name="folder">The folder in which it would lie, with the files that it names.</param>
     /// <returns>What was read.</returns>
     /// <exception cref="BadInputException">Anything in the brief, a card or the price book is wrong; all of it is listed.</exception>
-    public static StationFile Of(string text, string folder)
+    public static StationFile Of(string text, string folder) => Of(text, folder, null);
+
+    /// <summary>The same; cards and prices whose files have not changed are not read again.</summary>
+    /// <param name="text">The brief.</param>
+    /// <param name="folder">The folder in which it would lie, with the files that it names.</param>
+    /// <param name="memory">Where they are remembered; null for nowhere.</param>
+    /// <returns>What was read.</returns>
+    /// <exception cref="BadInputException">Anything in the brief, a card or the price book is wrong; all of it is listed.</exception>
+    public static StationFile Of(string text, string folder, FileMemory? memory)
     {
         var log = new FieldLog("station.yaml");
         var bytes = Encoding.UTF8.GetBytes(text);
-        return Held(log, bytes, YamlFile.Parse(log, bytes), (folder, ""));
+        return Held(log, bytes, YamlFile.Parse(log, bytes), new(folder, "", memory));
     }
 
-    private static StationFile Held(FieldLog log, byte[] bytes, YamlMap top, (string Folder, string Shown) at)
+    // The brief's folder, how it is named in errors, and what is remembered of its files.
+    private sealed record Beside(string Folder, string Shown, FileMemory? Memory)
     {
-        var (folder, shown) = at;
+        public T Read<T>(string path, object? with, Func<T> read)
+            where T : class => Memory is null ? read() : Memory.Of(path, with, read);
+    }
+
+    private static StationFile Held(FieldLog log, byte[] bytes, YamlMap top, Beside at)
+    {
+        var (folder, shown) = (at.Folder, at.Shown);
         var fields = FieldMap.Reading(top, log);
         var brief = BriefReader.Read(fields);
-        var shelf = Tried(log, () => ShelfOf(fields, folder, shown));
-        var prices = Tried(log, () => PricesOf(fields, folder, shown, shelf));
-        var record = Tried(log, () => RecordOf(fields, brief.Site, folder, shown));
+        var shelf = Tried(log, () => ShelfOf(fields, at));
+        var prices = Tried(log, () => PricesOf(fields, at, shelf));
+        var record = Tried(log, () => RecordOf(fields, brief.Site, at));
         brief = record is null ? brief : brief with { Site = brief.Site.With(record) };
         var name = brief.Head.Name;
         brief = brief with { Measured = Tried(log, () => Exported(fields, name, folder, shown)) ?? brief.Measured };
@@ -84,7 +99,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     public static string PriceBookSchema() => PriceBookReader.Schema();
 
     // Null, with the reason noted, when there are no cards to hold anything against.
-    private static CardShelf? ShelfOf(FieldMap fields, string folder, string shownFolder)
+    private static CardShelf? ShelfOf(FieldMap fields, Beside at)
     {
         var named = fields.OptionalText("cards", "");
         if (!fields.AreSound("cards"))
@@ -94,19 +109,20 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
 
         if (named is null)
         {
-            return CardShelf.Read(ShippedCards, "cards");
+            return at.Read(ShippedCards, null, () => CardShelf.Read(ShippedCards, "cards"));
         }
 
-        if (!Directory.Exists(Path.Combine(folder, named)))
+        var path = Path.Combine(at.Folder, named);
+        if (!Directory.Exists(path))
         {
             fields.Complain("cards", $"there is no folder '{named}' beside the brief", "a folder of cards is accepted");
             return null;
         }
 
-        return CardShelf.Read(Path.Combine(folder, named), Shown(shownFolder, named));
+        return at.Read(path, null, () => CardShelf.Read(path, Shown(at.Shown, named)));
     }
 
-    private static PriceBook? PricesOf(FieldMap fields, string folder, string shownFolder, CardShelf? shelf)
+    private static PriceBook? PricesOf(FieldMap fields, Beside at, CardShelf? shelf)
     {
         var named = fields.OptionalText("prices", "");
         if (!fields.AreSound("prices"))
@@ -116,26 +132,32 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
 
         if (named is null)
         {
-            return PriceBookReader.ReadFile(ShippedPrices, "prices/planning.yaml", shelf);
+            return at.Read(
+                ShippedPrices,
+                shelf,
+                () => PriceBookReader.ReadFile(ShippedPrices, "prices/planning.yaml", shelf)
+            );
         }
 
-        if (!File.Exists(Path.Combine(folder, named)))
+        var path = Path.Combine(at.Folder, named);
+        if (!File.Exists(path))
         {
             fields.Complain("prices", $"there is no file '{named}' beside the brief", "a price book is accepted");
             return null;
         }
 
-        return PriceBookReader.ReadFile(Path.Combine(folder, named), Shown(shownFolder, named), shelf);
+        return at.Read(path, shelf, () => PriceBookReader.ReadFile(path, Shown(at.Shown, named), shelf));
     }
 
-    private static WeatherRecord? RecordOf(FieldMap fields, SiteBrief site, string folder, string shownFolder)
+    private static WeatherRecord? RecordOf(FieldMap fields, SiteBrief site, Beside at)
     {
         if (site.WeatherFile is not { } named || !fields.AreSound("site"))
         {
             return null;
         }
 
-        if (!File.Exists(Path.Combine(folder, named)))
+        var path = Path.Combine(at.Folder, named);
+        if (!File.Exists(path))
         {
             fields.Complain(
                 "site.weather",
@@ -145,7 +167,11 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
             return null;
         }
 
-        return Station.WeatherFile.Read(Path.Combine(folder, named), named, Shown(shownFolder, named), site.Place);
+        return at.Read(
+            path,
+            site.Place,
+            () => Station.WeatherFile.Read(path, named, Shown(at.Shown, named), site.Place)
+        );
     }
 
     // A file of the site book holds the same fields as 'measured'; JSON is YAML.

@@ -12,6 +12,9 @@ namespace Shaduf.Station;
 /// <param name="book">The price book.</param>
 public sealed class ArrangementPrices(Brief brief, CardShelf shelf, PriceBook book)
 {
+    /// <summary>The price book.</summary>
+    internal PriceBook Book => book;
+
     private readonly ConcurrentDictionary<(string Module, RackGrid Grid, double TiltDeg), double?> racks = [];
 
     /// <summary>Cost of an arrangement in the price book's currency.</summary>

@@ -8,6 +8,8 @@ internal static class ChoiceNotes
     private const string Search =
         "of the arrangements of all cards the cheapest that meets the target: pump, drive, pipes, array, tilt and tank together";
 
+    private const string Asked = "asked for in the brief";
+
     /// <summary>The notes of a choice.</summary>
     /// <param name="brief">The brief.</param>
     /// <param name="sizing">The choice.</param>
@@ -18,23 +20,25 @@ internal static class ChoiceNotes
         yield return new(
             "pump",
             choice.Pump.Name,
-            sizing.Limit is null
-                ? Invariant(
+            sizing.Limit is not null ? $"none meets the target; this comes nearest. {sizing.Limit.Says}"
+                : brief.Lift.Pump is not null ? Asked
+                : Invariant(
                     $"{Search}; {sizing.Tally.CandidateCount:#,0} looked at, {sizing.Tally.RunCount:#,0} run through the year, the others ruled out by bounds"
                 )
-                : $"none meets the target; this comes nearest. {sizing.Limit.Says}"
         );
         yield return new(
             "drive",
             choice.Drive.Name,
-            "carries the motor's current after derating, and its window takes the strings"
+            brief.Lift.Drive is not null
+                ? Asked
+                : "carries the motor's current after derating, and its window takes the strings"
         );
         yield return new(
             "array",
             Invariant(
                 $"{choice.ModuleCount} of {choice.Module.Name}: {choice.SeriesCount} in series, {choice.StringCount} strings"
             ),
-            Search
+            brief.Array is { SeriesCount: not null, StringCount: not null } ? Asked : Search
         );
         if (brief.Array.TiltDeg is null)
         {

@@ -1,5 +1,6 @@
 using Shaduf.Power;
 using Shaduf.Water;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -73,6 +74,7 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         var share = Electrics.DeratingShareOf(ground.Brief, ground.Survey);
         return ground
             .Shelf.All<DriveCard>()
+            .Where(drive => (ground.Brief.Lift.Drive ?? drive.Name) == drive.Name)
             .Where(drive => drive.Fits(pump.Motor, share) || (isAnySize && drive.Sheet.Drives == pump.Motor.Kind));
     }
 
@@ -86,7 +88,16 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
             ground.HotCellDegC,
             ground.AgeYears
         );
-        return range with { Most = Math.Min(range.Most, MostInSeries) };
+        range = range with { Most = Math.Min(range.Most, MostInSeries) };
+        if (ground.Brief.Array.SeriesCount is not { } given)
+        {
+            return range;
+        }
+
+        var asked = Invariant($"the brief asks for {given} in a string");
+        return given < range.Fewest ? range with { Most = given, WhyMost = asked }
+            : given > range.Most ? range with { Fewest = given, WhyFewest = asked }
+            : range with { Fewest = given, Most = given };
     }
 
     /// <summary>Most strings by the drive's input: short-circuit current with its margin, and working current.</summary>
@@ -127,7 +138,9 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         var range = SeriesOf(module, hydraulics.Drive);
         if (isLoose && !range.Exists)
         {
-            range = range with { Fewest = Math.Max(1, range.Most), Most = Math.Max(1, range.Most) };
+            var nearest = Math.Max(1, range.Most) == ground.Brief.Array.SeriesCount ? range.Fewest : range.Most;
+            nearest = Math.Clamp(nearest, 1, MostInSeries);
+            range = range with { Fewest = nearest, Most = nearest };
         }
 
         var tables = new Dictionary<double, PumpTable>();
@@ -166,10 +179,12 @@ internal sealed class PumpLines(SizingGround ground, bool isLoose)
         var mostW =
             MostArrayFactor * Math.Max(table.FullPowerW, hydraulics.InputW(hydraulics.Pump.Motor.ShaftKW * 1000) / 2);
         var mostStrings = Math.Max(StringsOf(module, hydraulics.Drive), isLoose ? 1 : 0);
-        for (var strings = 1; strings <= mostStrings; strings++)
+        var given = ground.Brief.Array.StringCount;
+        var fewest = isLoose ? Math.Min(given ?? 1, mostStrings) : given ?? 1;
+        for (var strings = fewest; strings <= Math.Min(given ?? mostStrings, mostStrings); strings++)
         {
             var count = series * strings;
-            if (strings > 1 && count * module.Sheet.RatedW > mostW)
+            if (strings > 1 && given is null && count * module.Sheet.RatedW > mostW)
             {
                 yield break;
             }

@@ -96,15 +96,37 @@ internal static class PumpReasons
             return ("cavitation", cavitates);
         }
 
+        if (TooManyStrings(ground, lines, [.. ranges.Select(each => (each.module, each.drive))]) is { } why)
+        {
+            return ("drive", why);
+        }
+
         var hasRack = ranges.Exists(each =>
             (
                 from series in Enumerable.Range(each.Range.Fewest, each.Range.Most - each.Range.Fewest + 1)
-                from strings in Enumerable.Range(1, lines.StringsOf(each.module, each.drive))
+                from strings in ground.Brief.Array.StringCount is { } only
+                    ? [only]
+                    : Enumerable.Range(1, lines.StringsOf(each.module, each.drive))
                 select RackGrid.For(series * strings, ground.Brief.Rack, each.module.Body)
             ).Any(grid => grid is not null)
         );
         return hasRack
             ? ("price", "the price book lacks a rate for it, its drive, its modules, pipes or tank")
             : ("rack", "no equal racks of these rows and columns hold its strings");
+    }
+
+    private static string? TooManyStrings(
+        SizingGround ground,
+        PumpLines lines,
+        IReadOnlyList<(ModuleCard Module, DriveCard Drive)> pairs
+    )
+    {
+        var (module, drive) = pairs.MaxBy(each => lines.StringsOf(each.Module, each.Drive));
+        var most = lines.StringsOf(module, drive);
+        return ground.Brief.Array.StringCount is { } asked && asked > most
+            ? Invariant(
+                $"the input of {drive.Name} takes {most} strings of {module.Name} at most; the brief asks for {asked}"
+            )
+            : null;
     }
 }

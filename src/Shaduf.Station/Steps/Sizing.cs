@@ -89,7 +89,12 @@ public sealed record Sizing(
     /// <returns>The choice.</returns>
     public static Sizing Of(SizingGround ground)
     {
-        IReadOnlyList<PumpCard> pumps = [.. ground.Shelf.All<PumpCard>().Where(ground.Source.Takes)];
+        IReadOnlyList<PumpCard> pumps =
+        [
+            .. ground
+                .Shelf.All<PumpCard>()
+                .Where(pump => (ground.Brief.Lift.Pump ?? pump.Name) == pump.Name && ground.Source.Takes(pump)),
+        ];
         var results = Searched(ground, pumps, isLoose: false);
         if (!results.Exists(result => result.Serves))
         {

@@ -22,6 +22,9 @@ public sealed record SizingGround(
     ArrangementPrices Prices
 )
 {
+    /// <summary>What the steps of the runs before came to; null where everything is chosen anew.</summary>
+    public StepMemory? Memory { get; init; }
+
     /// <summary>The one main to try, whatever the brief says; null for all that serve.</summary>
     public MainLay? OnlyMain { get; init; }
 

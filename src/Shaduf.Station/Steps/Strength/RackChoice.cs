@@ -23,6 +23,11 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
     public static RackChoice Of(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
     {
         var found = Found(ground, module, grid, tiltDeg);
+        if (ground.Memory is not null)
+        {
+            return found with { IsHeld = true };
+        }
+
         return found.Taken.Holds || found.Taken.Strength is null
             ? found
             : found with
@@ -30,6 +35,9 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
                 Others = [.. RackAdvice.Of(ground, module, grid, tiltDeg), .. found.Others],
             };
     }
+
+    /// <summary>Whether it was held as it stood, so that nothing else was looked for.</summary>
+    public bool IsHeld { get; init; }
 
     /// <summary>A rack in few words.</summary>
     /// <param name="tried">The rack.</param>
@@ -49,6 +57,11 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
     {
         get
         {
+            if (IsHeld)
+            {
+                return ". What would hold is looked for when the choice is made anew";
+            }
+
             var would = Others.Where(each => each.Holds).Take(3).Select(Says).ToList();
             return would.Count > 0
                 ? $". What would hold, the cheapest first: {string.Join("; or ", would)}"

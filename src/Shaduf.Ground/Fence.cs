@@ -2,74 +2,180 @@ using Shaduf.Working;
 
 namespace Shaduf.Ground;
 
-/// <summary>What a fence takes.</summary>
-/// <param name="BayCount">Bays between posts.</param>
-/// <param name="PostCount">Posts of every kind: corner, gate and intermediate.</param>
-/// <param name="MeshM">Mesh to buy, with 3 % for tension and joints [m].</param>
-/// <param name="GateCount">Gates.</param>
-public sealed record FenceTakeoff(int BayCount, int PostCount, double MeshM, int GateCount);
-
-/// <summary>A closed fence of posts and mesh with one gate, or none.</summary>
+/// <summary>A closed fence of posts, struts, mesh and wires along any line, on level or sloping ground, with one gate or none.</summary>
 public static class Fence
 {
-    /// <summary>Mesh bought for one metre of run: tension and joints.</summary>
-    /// <source>common practice, no source</source>
-    public const double MeshFactor = 1.03;
+    // A bend of less needs no strut.
+    private const double CornerDeg = 15;
 
-    /// <summary>A fence whose straight runs are known: each run has bays of equal width, none wider than the spacing.</summary>
-    /// <param name="runsM">Straight runs between corners and gate posts, the gate itself left out, in order around the site [m], each 0.5 to 5000.</param>
-    /// <param name="spacingM">Widest bay [m], 1 to 5; 3 is usual.</param>
-    /// <param name="gateWidthM">Width of the gate [m], 0 to 8; 0 for a ring without a gate.</param>
-    /// <returns>Bays, posts, mesh and gates.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
-    /// <exception cref="ArgumentException">There is no run.</exception>
-    /// <source>Bays and posts: counting; mesh allowance: common practice, no source</source>
-    public static FenceTakeoff AlongRuns(IReadOnlyList<double> runsM, double spacingM, double gateWidthM)
-    {
-        if (runsM.Count == 0)
-        {
-            throw new ArgumentException("A fence needs at least one run.", nameof(runsM));
-        }
+    // Longest mesh and wire between two posts that struts hold.
+    private const double LongestStrainM = 69;
 
-        Within.Require(spacingM, 1, 5, "m");
-        foreach (var runM in runsM)
-        {
-            Within.Require(runM, 0.5, 5000, "m");
-        }
-
-        return Takeoff(runsM.Sum(runM => Bays(runM, spacingM)), runsM.Sum(), gateWidthM);
-    }
+    // From the foot of a strut to the post at the other end.
+    private const double ClearOfStrutM = 0.5;
 
     /// <summary>
-    /// A fence of four straight sides of which only the perimeter is known yet. Each corner may cost a further bay, so
-    /// four are added: the count is never short, and at most four posts long. Use <see cref="AlongRuns"/> once the
-    /// corners are pegged.
+    /// The fence, post by post. Each straight between corners and gate posts has bays of equal width, none wider than the
+    /// spacing. Struts hold the posts at corners, at the gate, and so many between them that no strained length is longer than
+    /// 69 m; where the straight is too short for a strut, the posts of its two ends hold each other.
     /// </summary>
-    /// <param name="perimeterM">Length around the site, the gate included [m], 10 to 20000.</param>
-    /// <param name="spacingM">Widest bay [m], 1 to 5; 3 is usual.</param>
-    /// <param name="gateWidthM">Width of the gate [m], 0 to 8; 0 for none.</param>
-    /// <returns>Bays, posts, mesh and gates.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside a range, or NaN.</exception>
-    /// <source>Bays and posts: counting; mesh allowance: common practice, no source</source>
-    public static FenceTakeoff Along(double perimeterM, double spacingM, double gateWidthM)
+    /// <param name="corners">The points of the line in order, three at least, each side 1 m long at least.</param>
+    /// <param name="form">How it is made.</param>
+    /// <param name="gate">The gate, half a metre clear of the corners at least; null for none.</param>
+    /// <returns>The fence.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Spacing, height, a point or the gate is outside its range, or NaN.</exception>
+    /// <exception cref="ArgumentException">There are fewer than three corners.</exception>
+    /// <source>Post spacing, line wires, straining length of 69 m, holes of strained posts and struts: public drawings and specifications of chain-link fences; turn of 15 deg, struts at 45 deg, hole between: common practice, no source</source>
+    public static FenceLine Around(IReadOnlyList<FencePoint> corners, FenceForm form, FenceGate? gate)
     {
-        Within.Require(perimeterM, 10, 20_000, "m");
-        Within.Require(spacingM, 1, 5, "m");
-        Within.Require(gateWidthM, 0, 8, "m");
-        var runM = perimeterM - gateWidthM;
-        const int cornerBays = 4;
-        return Takeoff(Bays(runM, spacingM) + cornerBays, runM, gateWidthM);
+        Require(corners, form, gate);
+        var runs = Runs(corners, form, gate).ToList();
+        return new(form, corners, gate, runs, Posts(runs, form, gate is null));
     }
 
-    private static FenceTakeoff Takeoff(int bays, double runM, double gateWidthM)
+    private static void Require(IReadOnlyList<FencePoint> corners, FenceForm form, FenceGate? gate)
     {
-        Within.Require(gateWidthM, 0, 8, "m");
-        var gates = gateWidthM > 0 ? 1 : 0;
+        if (corners.Count < 3)
+        {
+            throw new ArgumentException("A fence needs three corners.", nameof(corners));
+        }
 
-        // A ring has as many posts as bays; opened by a gate it has one more.
-        return new(bays, bays + gates, runM * MeshFactor, gates);
+        Within.Require(form.SpacingM, 1, 5, "m");
+        Within.Require(form.HeightM, 0.9, 2.25, "m");
+        foreach (var (i, corner) in corners.Index())
+        {
+            Within.Require(corner.LevelM, -1000, 1000, "m");
+            Within.Require(corner.PlanM(Next(corners, i)), 1, 5000, "m", "side");
+        }
+
+        if (gate is not null)
+        {
+            Within.RequireCount(gate.SideIndex, 0, corners.Count - 1);
+            Within.Require(gate.WidthM, 0.8, 8, "m");
+            var sideM = corners[gate.SideIndex].PlanM(Next(corners, gate.SideIndex));
+            var leastM = (gate.WidthM / 2) + 0.5 - 1e-6;
+            Within.Require(gate.MiddleM, leastM, sideM - leastM, "m");
+        }
+    }
+
+    private static FencePoint Next(IReadOnlyList<FencePoint> corners, int index) =>
+        corners[(index + 1) % corners.Count];
+
+    // From the gate round to the gate; from the first corner where there is none.
+    private static IEnumerable<FenceRun> Runs(IReadOnlyList<FencePoint> corners, FenceForm form, FenceGate? gate)
+    {
+        var first = gate?.SideIndex ?? 0;
+        var (from, to) = (corners[first], Next(corners, first));
+        FencePoint Gatepost(int sign) => from.Toward(to, (gate!.MiddleM + (sign * gate.WidthM / 2)) / from.PlanM(to));
+        yield return Run(first, gate is null ? from : Gatepost(1), to, form);
+        for (var i = 1; i < corners.Count; i++)
+        {
+            var side = (first + i) % corners.Count;
+            yield return Run(side, corners[side], Next(corners, side), form);
+        }
+
+        if (gate is not null)
+        {
+            yield return Run(first, from, Gatepost(-1), form);
+        }
     }
 
     // A run that is a whole number of bays but for rounding does not get a bay more.
-    private static int Bays(double runM, double spacingM) => (int)Math.Ceiling(runM / spacingM - 1e-9);
+    private static FenceRun Run(int side, FencePoint from, FencePoint to, FenceForm form)
+    {
+        var run = new FenceRun(side, from, to, 1);
+        return run with { BayCount = (int)Math.Max(1, Math.Ceiling((run.MeshM / form.SpacingM) - 1e-9)) };
+    }
+
+    private static List<FencePost> Posts(List<FenceRun> runs, FenceForm form, bool isRing)
+    {
+        var posts = new List<FencePost>();
+        for (var i = 0; i < runs.Count; i++)
+        {
+            var (run, before) = (
+                runs[i],
+                i > 0 ? runs[i - 1]
+                : isRing ? runs[^1]
+                : null
+            );
+            posts.Add(Post(Bend(before, run, i == 0), run.From, (before, run), form));
+            for (var bay = 1; bay < run.BayCount; bay++)
+            {
+                var at = run.From.Toward(run.To, (double)bay / run.BayCount);
+                posts.Add(Post(FencePostKind.Intermediate, at, (run, run), form));
+            }
+        }
+
+        if (!isRing)
+        {
+            posts.Add(Post(FencePostKind.Gate, runs[^1].To, (runs[^1], null), form));
+        }
+
+        return Strained(posts, runs, form);
+    }
+
+    // The line begins and ends at a post that struts hold.
+    private static FencePostKind Bend(FenceRun? before, FenceRun after, bool isFirst) =>
+        before is null ? FencePostKind.Gate
+        : TurnDeg(before, after) > CornerDeg ? FencePostKind.Corner
+        : isFirst ? FencePostKind.Strainer
+        : FencePostKind.Intermediate;
+
+    private static double TurnDeg(FenceRun before, FenceRun after)
+    {
+        var (a, b) = (Direction(before), Direction(after));
+        var cos = (a.East * b.East) + (a.North * b.North) + (a.Up * b.Up);
+        return Math.Acos(Math.Clamp(cos, -1, 1)) * 180 / Math.PI;
+    }
+
+    private static (double East, double North, double Up) Direction(FenceRun run) =>
+        (
+            (run.To.EastM - run.From.EastM) / run.SlopeM,
+            (run.To.NorthM - run.From.NorthM) / run.SlopeM,
+            run.RiseM / run.SlopeM
+        );
+
+    private static FencePost Post(
+        FencePostKind kind,
+        FencePoint foot,
+        (FenceRun? Before, FenceRun? After) beside,
+        FenceForm form
+    ) =>
+        new(
+            kind,
+            foot,
+            form.HeightM + form.HoleOf(kind).DepthM + Math.Max(beside.Before?.StepM ?? 0, beside.After?.StepM ?? 0),
+            kind == FencePostKind.Intermediate
+                ? []
+                :
+                [
+                    .. beside.Before is { } before && HasRoom(before, form) ? [before.From] : Array.Empty<FencePoint>(),
+                    .. beside.After is { } after && HasRoom(after, form) ? [after.To] : Array.Empty<FencePoint>(),
+                ]
+        );
+
+    private static bool HasRoom(FenceRun run, FenceForm form) => run.MeshM >= form.StrutReachM + ClearOfStrutM;
+
+    // A post between becomes a strainer before the strained length grows too long.
+    private static List<FencePost> Strained(List<FencePost> posts, List<FenceRun> runs, FenceForm form)
+    {
+        double[] baysM = [.. runs.SelectMany(run => Enumerable.Repeat(run.BayM, run.BayCount))];
+        var ofPost = runs.SelectMany(run => Enumerable.Repeat(run, run.BayCount)).ToList();
+        var sinceM = 0.0;
+        for (var i = 1; i < posts.Count; i++)
+        {
+            sinceM += baysM[i - 1];
+            if (posts[i].Kind != FencePostKind.Intermediate)
+            {
+                sinceM = 0;
+            }
+            else if (sinceM + baysM[i] > LongestStrainM)
+            {
+                posts[i] = Post(FencePostKind.Strainer, posts[i].Foot, (ofPost[i - 1], ofPost[i]), form);
+                sinceM = 0;
+            }
+        }
+
+        return posts;
+    }
 }

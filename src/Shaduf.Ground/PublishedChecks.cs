@@ -61,9 +61,13 @@ public static class PublishedChecks
             "error",
             row => Squareness.ErrorDeg(row["lengthM"], row["widthM"], row["firstM"], row["secondM"])
         ),
-        new("ground/fence", "bays", row => Runs(row).BayCount),
-        new("ground/fence", "posts", row => Runs(row).PostCount),
-        new("ground/fence", "mesh", row => Runs(row).MeshM),
+        new("ground/fence", "bays", row => Ring(row).BayCount),
+        new("ground/fence", "posts", row => Ring(row).Posts.Count),
+        new("ground/fence", "mesh", row => Ring(row).MeshM),
+        new("ground/fence", "struts", row => Ring(row).StrutCount),
+        new("ground/fence", "intermediates", row => Ring(row).CountOf(FencePostKind.Intermediate)),
+        new("ground/fence", "wire", row => Ring(row).WireM),
+        new("ground/fence", "concrete", row => Ring(row).ConcreteM3),
     ];
 
     private static IEnumerable<PublishedCheck> ShortPileChecks =>
@@ -140,14 +144,14 @@ public static class PublishedChecks
     private static (double AlongM, double OffM) Peg(PublishedCase row) =>
         PegPlace.Of(row["baseM"], row["fromAM"], row["fromBM"]);
 
-    private static FenceTakeoff Runs(PublishedCase row) =>
-        Fence.AlongRuns(
-            [
-                .. row
-                    .Inputs.Where(input => input.Key.StartsWith("run", StringComparison.Ordinal))
-                    .Select(run => run.Value),
-            ],
-            row["spacingM"],
-            row["gateWidthM"]
+    // A rectangle with its gate in the middle of the first side.
+    private static FenceLine Ring(PublishedCase row)
+    {
+        var (x, y) = (row["lengthM"], row["depthM"]);
+        return Fence.Around(
+            [new(0, 0, 0), new(x, 0, 0), new(x, y, 0), new(0, y, 0)],
+            new(row["spacingM"], row["heightM"]),
+            new(0, x / 2, row["gateWidthM"])
         );
+    }
 }

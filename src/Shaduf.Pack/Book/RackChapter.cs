@@ -82,7 +82,7 @@ internal static class RackChapter
     public static IEnumerable<Block> Parts(Design design)
     {
         yield return new Heading(1, "Parts and bars");
-        foreach (var lot in design.Works.SteelLots)
+        foreach (var lot in design.Works.SawnLots)
         {
             yield return BookTables.PartsOf(lot);
         }

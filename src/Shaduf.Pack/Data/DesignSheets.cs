@@ -69,7 +69,7 @@ internal static class DesignSheets
             ("mass, kg", 11)
         );
         var groups = design
-            .Works.SteelLots.SelectMany(lot => lot.Steel.Groups.Select(part => (part, lot.Count)))
+            .Works.SawnLots.SelectMany(lot => lot.Steel.Groups.Select(part => (part, lot.Count)))
             .ToList();
         foreach (var (part, racks) in groups)
         {

@@ -46,12 +46,13 @@ public sealed record EarthEntry(
 /// <summary>An earth pit round a rod's head, from the low left corner of the first rack.</summary>
 public sealed record EarthPitEntry(double XM, double YM);
 
-/// <summary>Light, lightning and earth; light null for none.</summary>
+/// <summary>Light, lightning, earth and fence; light and fence null for none.</summary>
 public sealed record GuardEntry(
     LightEntry? Light,
     LightningEntry Lightning,
     EarthEntry Earth,
-    IReadOnlyList<PoleEntry> Poles
+    IReadOnlyList<PoleEntry> Poles,
+    FenceEntry? Fence
 )
 {
     /// <summary>The entry of a guard.</summary>
@@ -70,7 +71,8 @@ public sealed record GuardEntry(
                     pole.HasRod,
                     pole.HasLamp
                 )),
-            ]
+            ],
+            guard.Fence is { } fence ? FenceEntry.Of(fence) : null
         );
 
     private static LightEntry LightOf(GuardLight light) =>

@@ -1,3 +1,4 @@
+using Shaduf.Ground;
 using Shaduf.Power;
 using Shaduf.Shape;
 using Shaduf.Station;
@@ -39,7 +40,7 @@ public static class StationModel
                         Solid.Post(At(plan.Bearing.At(pole.Place), 0), pole.DiameterM * 1000, pole.HeightM * 1000)
                     )
             ),
-            .. Fence(plan),
+            .. design.Works.Guard.Fence is { } fence ? Fence(fence) : [],
         ];
     }
 
@@ -192,25 +193,33 @@ public static class StationModel
         }
     }
 
-    // Corner and gate posts, and the mesh as thin walls between them.
-    private static IEnumerable<ModelBody> Fence(SitePlan plan)
+    // Posts and struts; the mesh as thin walls along each straight, and the leaves of the gate.
+    private static IEnumerable<ModelBody> Fence(StationFence fence)
     {
-        const double postMm = 60;
-        const double meshMm = 5;
-        var heightMm = ArrayLayout.FenceM * 1000;
-        foreach (var (i, corner) in plan.Fence.Index())
+        foreach (var part in fence.Steel.Parts)
         {
-            var next = plan.Fence[(i + 1) % plan.Fence.Count];
-            var (from, to) = (At(corner, 0), At(next, 0));
-            var along = to - from;
-            var across = new Point(-along.YMm, along.XMm, 0) * (meshMm / along.LengthMm);
-            yield return new("fence", Invariant($"corner post {i + 1}"), "fence", Solid.Post(from, postMm, heightMm));
-            yield return new(
-                "fence",
-                Invariant($"mesh {i + 1}"),
-                "fence",
-                Solid.Box(from, along, across, new(0, 0, heightMm))
-            );
+            yield return new("fence", part.Mark, "fence", [.. PartSolid.Of(part)]);
         }
+
+        foreach (var (i, run) in fence.Line.Runs.Index())
+        {
+            yield return Wall(Invariant($"mesh {i + 1}"), run.From, run.To);
+        }
+
+        if (fence.Line.GatePosts is var (from, to))
+        {
+            yield return Wall("gate", from, to);
+        }
+    }
+
+    private static ModelBody Wall(string name, FencePoint from, FencePoint to)
+    {
+        const double meshMm = 5;
+        var (start, end) = (At(from), At(to));
+        var along = end - start;
+        var across = new Point(-along.YMm, along.XMm, 0) * (meshMm / double.Hypot(along.XMm, along.YMm));
+        return new("fence", name, "fence", Solid.Box(start, along, across, new(0, 0, StationFence.HeightM * 1000)));
+
+        static Point At(FencePoint point) => new(point.EastM * 1000, point.NorthM * 1000, point.LevelM * 1000);
     }
 }

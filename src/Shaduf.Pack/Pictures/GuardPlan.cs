@@ -10,6 +10,9 @@ public static class GuardPlan
     private const double SymbolMm = 1.4;
     private const double LeftMm = 22;
 
+    // A fence that reaches farther beyond the racks is left to its own sheet.
+    private const double FarM = 31;
+
     // Numbers closer than this run into each other.
     private const double NumberMm = 6.5;
 
@@ -143,22 +146,26 @@ public static class GuardPlan
     // Fence and electrodes, and at least the ground that is lit.
     private static (double Left, double Low, double Right, double High) Extent(Guard guard)
     {
-        var field = guard.Field;
-        var sideM = Math.Max(GuardLight.AroundM, FenceMarginM(guard));
-        var rods = guard.Earth.Rods;
+        var (field, sideM) = (guard.Field, GuardLight.AroundM);
+        GroundPlace[] places =
+        [
+            new(-sideM, -sideM),
+            new(field.LengthM + sideM, field.DepthM + GuardField.BehindM + GuardEarth.RingOffM + 0.5),
+            .. guard.Earth.Rods.SelectMany(rod =>
+                new[] { rod with { XM = rod.XM - 0.5 }, rod with { XM = rod.XM + 0.5 } }
+            ),
+            .. FenceCorners(guard),
+        ];
         return (
-            Math.Min(-sideM, rods.Min(rod => rod.XM) - 0.5),
-            -sideM,
-            Math.Max(field.LengthM + sideM, rods.Max(rod => rod.XM) + 0.5),
-            Math.Max(
-                field.DepthM + GuardField.BehindM + GuardEarth.RingOffM + 0.5,
-                guard.FenceDepthM - FenceMarginM(guard)
-            )
+            places.Min(place => place.XM),
+            places.Min(place => place.YM),
+            places.Max(place => place.XM),
+            places.Max(place => place.YM)
         );
     }
 
-    private static double FenceMarginM(Guard guard) =>
-        guard.Fence is null ? 0 : (guard.FenceLengthM - guard.Field.LengthM) / 2;
+    private static IReadOnlyList<GroundPlace> FenceCorners(Guard guard) =>
+        guard.Fence?.CornersNear(guard.Field, FarM) ?? [];
 
     private static void Racks(SiteView view, GuardField field, bool isFilled = true)
     {
@@ -175,15 +182,8 @@ public static class GuardPlan
 
     private static void Fence(SiteView view, Guard guard)
     {
-        if (guard.Fence is not null)
-        {
-            var nearM = -FenceMarginM(guard);
-            view.Rectangle(
-                Layer.Fence,
-                SitePoint.Metres(nearM, nearM),
-                SitePoint.Metres(nearM + guard.FenceLengthM, nearM + guard.FenceDepthM)
-            );
-        }
+        SitePoint[] corners = [.. FenceCorners(guard).Select(corner => SitePoint.Metres(corner.XM, corner.YM))];
+        _ = corners.Length > 0 ? view.Polygon(Layer.Fence, corners) : view;
     }
 
     private static void Earth(SiteView view, Guard guard)

@@ -31,7 +31,8 @@ public static class LightningSection
                 BookScale.FittingOneToFactor((BelowM + lightning.RodM) * 1000, size.HeightMm - 34)
             );
         var view = new SceneBuilder(size).View(new(scale, SitePoint.Metres(-AheadM, lightning.RodM), new(20, 8)));
-        Protected(view, guard, backM);
+        var texts = new FreeTexts(view.Builder);
+        Protected(view, texts, guard, backM);
         Ground(view, guard, backM);
         for (var rack = 0; rack < field.RackCount; rack++)
         {
@@ -40,7 +41,7 @@ public static class LightningSection
 
         foreach (var mast in Seen(guard))
         {
-            Mast(view, guard, mast);
+            Mast(view, texts, guard, mast);
         }
 
         Dimensions(view, guard);
@@ -63,7 +64,7 @@ public static class LightningSection
             ? 0
             : guard.Field.LengthM;
 
-    private static void Protected(SiteView view, Guard guard, double backM)
+    private static void Protected(SiteView view, FreeTexts texts, Guard guard, double backM)
     {
         var rodX = guard.Lightning.Rods[0].XM;
         var underside = Underside(guard, rodX, backM);
@@ -78,10 +79,8 @@ public static class LightningSection
         );
         view.Polyline(Layer.Outline, underside);
         view.Polyline(Layer.Hidden, Underside(guard, FartherEndM(guard), backM));
-        var label = underside[Points / 8];
-        view.Builder.Leader(
-            view.At(label),
-            view.At(label).Moved(6, -14),
+        texts.Beside(
+            view.At(underside[Points / 8]).Moved(0, -5),
             Invariant($"sphere of {guard.Lightning.SphereM:0} m, class {guard.Lightning.Protection}")
         );
     }
@@ -141,7 +140,7 @@ public static class LightningSection
         );
     }
 
-    private static void Mast(SiteView view, Guard guard, GroundPlace mast)
+    private static void Mast(SiteView view, FreeTexts texts, Guard guard, GroundPlace mast)
     {
         var rodM = guard.Lightning.RodM;
         var (foot, tip) = (view.At(SitePoint.Metres(mast.YM, 0)), view.At(SitePoint.Metres(mast.YM, rodM)));
@@ -149,7 +148,7 @@ public static class LightningSection
         view.Builder.Rectangle(Layer.Outline, new(neck.XMm - 0.5, neck.YMm, foot.XMm + 0.5, foot.YMm), Palette.White);
         view.Builder.Line(Layer.Outline, neck, tip);
         view.Builder.Line(Layer.Earthing, foot, view.At(SitePoint.Metres(mast.YM, -BelowM)));
-        view.Builder.Leader(neck.Moved(0, -2), neck.Moved(-9, -6), "air rod 1 m");
+        texts.Beside(neck.Moved(0, -2), "air rod 1 m");
         foreach (var lamp in guard.Light?.Lamps.Where(lamp => lamp.Place.YM == mast.YM).Take(1) ?? [])
         {
             var at = view.At(SitePoint.Metres(mast.YM, lamp.HeightM));
@@ -158,7 +157,7 @@ public static class LightningSection
                 [at.Moved(-0.6, 0), at.Moved(-3.6, 0.6), at.Moved(-3.6, 1.6), at.Moved(-0.6, 1)],
                 Palette.Sun.Tint(0.6)
             );
-            view.Builder.Leader(at.Moved(-2.6, 1.2), at.Moved(-8, 17), "lamp");
+            texts.Beside(at.Moved(-3.6, 1.2), "lamp");
         }
     }
 

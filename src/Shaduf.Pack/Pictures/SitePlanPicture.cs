@@ -47,17 +47,9 @@ internal static class SitePlanPicture
 
     private static void Racks(SiteView view, SitePlan plan)
     {
-        for (var rack = 0; rack < plan.Field.RackCount; rack++)
+        foreach (var (rack, corners) in plan.RackCorners.Index())
         {
-            var low = rack * plan.Field.PitchM;
-            GroundPlace[] corners =
-            [
-                new(0, low),
-                new(plan.Field.LengthM, low),
-                new(plan.Field.LengthM, low + plan.Field.RackM),
-                new(0, low + plan.Field.RackM),
-            ];
-            SitePoint[] outline = [.. corners.Select(plan.Bearing.At).Select(At)];
+            SitePoint[] outline = [.. corners.Select(At)];
             view.Polygon(Layer.Module, outline, Palette.Water.Tint(0.18));
             view.Line(Layer.Outline, outline[0], outline[1]);
             view.Builder.Text(
@@ -87,7 +79,10 @@ internal static class SitePlanPicture
             }
 
             view.Builder.Line(Layer.Steel, view.At(At(from)), view.At(At(to)));
-            texts.Beside(Middle(view, from, to), Invariant($"gate {Guard.GateM:0.0} m"));
+            texts.Beside(
+                Middle(view, from, to),
+                Invariant($"gate {double.Hypot(to.EastM - from.EastM, to.NorthM - from.NorthM):0.0} m")
+            );
         }
 
         foreach (var (corner, next) in plan.Fence.Zip(plan.Fence.Skip(1).Append(plan.Fence[0])))
@@ -223,7 +218,8 @@ internal static class SitePlanPicture
         return double.Hypot(place.EastM - middle.EastM, place.NorthM - middle.NorthM);
     }
 
-    private static void North(SiteView view)
+    /// <summary>An arrow to the north, beside what is drawn.</summary>
+    public static void North(SiteView view)
     {
         var drawn = view.Builder.Build().Bounds()!.Value;
         PaperPoint foot = new(drawn.RightMm + 10, drawn.TopMm + 26);

@@ -24,6 +24,7 @@ public static class DrawingSheets
             GroundSheets.Site,
             GroundSheets.SettingOut,
             GroundSheets.Footings,
+            FenceSheets.Of,
             RackSheets.Arrangement,
             ShopSheets.Frame,
             RackSheets.Columns,

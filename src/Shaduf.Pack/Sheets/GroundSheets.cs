@@ -74,7 +74,7 @@ internal static class GroundSheets
     }
 
     // No figure reads -0.000.
-    private static string Metres(double m, int places = 3) =>
+    internal static string Metres(double m, int places = 3) =>
         (Math.Round(m, places) + 0.0).ToString(places == 2 ? "0.00" : "0.000", CultureInfo.InvariantCulture);
 
     private static IEnumerable<PlacedThing> Placed(Design design, SitePlan plan) =>

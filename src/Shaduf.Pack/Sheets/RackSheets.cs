@@ -99,8 +99,8 @@ internal static class RackSheets
 
     // The stands' parts go out only with their drawings.
     private static IEnumerable<SteelLot> Released(Design design) =>
-        design.Works.SteelLots.Where(lot =>
-            lot.Steel == design.Works.Rack.Steel || StandChapter.Withholding(design).Count == 0
+        design.Works.SawnLots.Where(lot =>
+            lot.Steel != design.Works.Stand?.Stand.Steel || StandChapter.Withholding(design).Count == 0
         );
 
     /// <summary>Sections at 1:1.</summary>

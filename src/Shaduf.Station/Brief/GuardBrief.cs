@@ -63,12 +63,5 @@ public sealed record LightBrief(
 /// <param name="Light">Night light.</param>
 /// <param name="Lightning">Lightning.</param>
 /// <param name="EarthRodCount">Earth rods; null to choose.</param>
-/// <param name="HasFence">Whether there is a fence.</param>
-/// <param name="FenceMarginM">Free ground between rack and fence [m].</param>
-public sealed record GuardBrief(
-    LightBrief Light,
-    LightningBrief Lightning,
-    int? EarthRodCount,
-    bool HasFence,
-    double? FenceMarginM
-);
+/// <param name="Fence">The fence; null for none.</param>
+public sealed record GuardBrief(LightBrief Light, LightningBrief Lightning, int? EarthRodCount, FenceBrief? Fence);

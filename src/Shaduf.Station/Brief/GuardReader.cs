@@ -9,9 +9,7 @@ internal static class GuardReader
             Light(fields),
             Lightning(fields),
             fields?.OptionalCount("earthRods", 1, 20, "Earth rods.", FieldMap.ChooseWord),
-            fields?.OptionalOneOf("fence", [("yes", true), ("no", false)], "Whether there is a fence around the racks.")
-                ?? false,
-            fields?.Chosen("fenceMargin", Measure.LengthM, 1.2, 30, "Free ground between racks and fence.")
+            FenceReader.Read(fields)
         );
         fields?.Done();
         if (fields is not null && fields.AreSound())
@@ -46,11 +44,6 @@ internal static class GuardReader
                 "no lightning rods are wanted",
                 "a class in guard.lightning, or no rodHeight, is accepted"
             );
-        }
-
-        if (guard is { HasFence: false, FenceMarginM: not null })
-        {
-            fields.Complain("fenceMargin", "there is no fence", "'fence: yes', or no fenceMargin, is accepted");
         }
     }
 

@@ -17,9 +17,6 @@ public sealed record NearThing(string Name, IReadOnlyList<Screen> Screens);
 /// <param name="Things">What may shade the modules.</param>
 public sealed record ArrayLayout(PlaneFacing Facing, Rack Rack, IReadOnlyList<NearThing> Things)
 {
-    /// <summary>Height of the fence [m]; common practice, no source.</summary>
-    public const double FenceM = 1.8;
-
     /// <summary>
     /// Share of the light that comes through the fence: wire of 3 mm in a mesh of 50 mm leaves 0.88 of light that falls
     /// straight on it, and less at a slant; worked out here.
@@ -48,7 +45,7 @@ public sealed record ArrayLayout(PlaneFacing Facing, Rack Rack, IReadOnlyList<Ne
             Things =
             [
                 .. brief.Site.Surrounds.Near.Select(thing => Near(thing, brief.Tank, choice)),
-                .. guard.Fence is null ? (NearThing[])[] : [bare.Fence(guard)],
+                .. guard.Fence is { } fence ? [Fence(fence)] : (NearThing[])[],
                 .. guard.Poles.Count == 0 ? (NearThing[])[] : [bare.Poles(guard)],
                 .. bare.Racks(),
             ],
@@ -95,7 +92,9 @@ public sealed record ArrayLayout(PlaneFacing Facing, Rack Rack, IReadOnlyList<Ne
             .Where(thing => thing.Name == FenceName)
             .Select(_ => new ChoiceNote(
                 "fence in the light",
-                Invariant($"{FenceM:0.0} m high, mesh that passes {MeshPassedShare * 100:0} % of the light"),
+                Invariant(
+                    $"{StationFence.HeightM:0.0} m high, mesh that passes {MeshPassedShare * 100:0} % of the light"
+                ),
                 "wire of 3 mm in a mesh of 50 mm, worked out here; height: common practice, no source"
             ));
 
@@ -192,21 +191,22 @@ public sealed record ArrayLayout(PlaneFacing Facing, Rack Rack, IReadOnlyList<Ne
                 ),
             ];
 
-    private NearThing Fence(Guard guard)
-    {
-        var marginM = (guard.FenceLengthM - (Rack.Size.LengthMm / 1000)) / 2;
-        var front = (Right * (-guard.FenceLengthM / 2)) + (Back * -marginM);
-        var (along, across, up) = (Right * guard.FenceLengthM, Back * guard.FenceDepthM, new Spot(0, 0, FenceM));
-        return new(
+    // Each side is a screen, the gate's leaves being of mesh too.
+    private static NearThing Fence(StationFence fence) =>
+        new(
             FenceName,
             [
-                new(front, along, up, MeshPassedShare),
-                new(front, across, up, MeshPassedShare),
-                new(front + along, across, up, MeshPassedShare),
-                new(front + across, along, up, MeshPassedShare),
+                .. fence
+                    .Line.Corners.Select(corner => new Spot(corner.EastM, corner.NorthM, corner.LevelM))
+                    .Zip(
+                        fence
+                            .Line.Corners.Skip(1)
+                            .Append(fence.Line.Corners[0])
+                            .Select(corner => new Spot(corner.EastM, corner.NorthM, corner.LevelM)),
+                        (from, to) => new Screen(from, to - from, new Spot(0, 0, StationFence.HeightM), MeshPassedShare)
+                    ),
             ]
         );
-    }
 
     // Lightning masts and light poles, each square to the line of sight.
     private NearThing Poles(Guard guard) =>

@@ -1,4 +1,3 @@
-using Shaduf.Ground;
 using Shaduf.Power;
 using static System.FormattableString;
 
@@ -20,9 +19,7 @@ public sealed record GuardPole(GroundPlace Place, double HeightM, double Diamete
 /// <param name="Poles">Masts and light poles.</param>
 /// <param name="NoonShadeM">How far a pole's shadow reaches onto the rack before it at noon, on the worst day [m]; 0 when it does not.</param>
 /// <param name="WellheadM">Way from the drive to the wellhead, which is bonded too [m].</param>
-/// <param name="FenceLengthM">Side of the fence along the racks [m]; 0 without a fence.</param>
-/// <param name="FenceDepthM">Side of the fence across the racks [m]; 0 without a fence.</param>
-/// <param name="Fence">Posts and mesh; null without a fence.</param>
+/// <param name="Fence">The fence; null for none.</param>
 /// <param name="Notes">What was chosen and why.</param>
 public sealed record Guard(
     GuardField Field,
@@ -32,18 +29,10 @@ public sealed record Guard(
     IReadOnlyList<GuardPole> Poles,
     double NoonShadeM,
     double WellheadM,
-    double FenceLengthM,
-    double FenceDepthM,
-    FenceTakeoff? Fence,
+    StationFence? Fence,
     IReadOnlyList<ChoiceNote> Notes
 )
 {
-    /// <summary>Distance between fence posts [m]; common practice, no source.</summary>
-    public const double PostSpacingM = 2.5;
-
-    /// <summary>Width of the gate [m]; common practice, no source.</summary>
-    public const double GateM = 3;
-
     /// <summary>The tallest light column, checked; null when no lamp needs a column of its own.</summary>
     public LightColumnStrength? ColumnStrength { get; init; }
 
@@ -57,7 +46,6 @@ public sealed record Guard(
     /// <summary>The tallest light column; null when no lamp needs a column of its own.</summary>
     public LightColumn? Column => ColumnStrength?.Column;
 
-    private const double UsualMarginM = 3;
     private const double TropicDeg = 23.45;
 
     /// <summary>Sizes light, lightning rods, earth and fence.</summary>
@@ -82,12 +70,17 @@ public sealed record Guard(
             [.. TankTop(brief, tank, field)]
         );
         var earth = GuardEarth.Of(brief.Guard.EarthRodCount, survey["soil-resistivity"], field, lightning);
-        var marginM = brief.Guard.FenceMarginM ?? UsualMarginM;
-        var (lengthM, depthM) = (field.LengthM + (2 * marginM), FenceAcrossM(field, marginM));
-        var hasFence = brief.Guard.HasFence;
         var column = ColumnOf(brief, survey, lightning, light);
         var mast = MastOf(brief, survey, lightning, light);
         var poles = PolesOf(lightning, light, column, mast);
+        var fence = brief.Guard.Fence is { } asked
+            ? StationFence.Of(
+                asked,
+                new(field, new(sky.Facing.AzimuthDeg, field.LengthM), rack.Setting.Ground),
+                poles,
+                brief.Rack.Workshop
+            )
+            : null;
         return new(
             field,
             light,
@@ -96,12 +89,10 @@ public sealed record Guard(
             poles,
             NoonShadeOf(poles, field, brief.Site.LatitudeDeg, sky.Facing.AzimuthDeg),
             survey["motor-cable"],
-            hasFence ? lengthM : 0,
-            hasFence ? depthM : 0,
-            hasFence ? Ground.Fence.Along(2 * (lengthM + depthM), PostSpacingM, GateM) : null,
+            fence,
             [
                 .. GuardNotes.Of(brief, light, lightning, earth),
-                .. FenceNotes(brief),
+                .. fence?.Notes ?? [],
                 .. ColumnNotes(column),
                 .. ColumnNotes(mast),
             ]
@@ -172,10 +163,6 @@ public sealed record Guard(
         }
     }
 
-    // Behind the last rack the poles stand inside the fence, with room to pass.
-    private static double FenceAcrossM(GuardField field, double marginM) =>
-        field.DepthM + marginM + Math.Max(marginM, GuardField.BehindM + GuardEarth.RingOffM);
-
     // At noon the sun stands behind modules that face the equator only between the tropics, and high; behind others all
     // year, lowest in winter.
     private static double NoonShadeOf(
@@ -239,17 +226,5 @@ public sealed record Guard(
         var farM = field.LengthM + awayM + (tank.DiameterM / 2);
         yield return new("tank, top, side of the low edge", new(farM, (field.DepthM - tank.DiameterM) / 2), topM);
         yield return new("tank, top, side of the top edge", new(farM, (field.DepthM + tank.DiameterM) / 2), topM);
-    }
-
-    private static IEnumerable<ChoiceNote> FenceNotes(Brief brief)
-    {
-        if (brief.Guard is { HasFence: true, FenceMarginM: null })
-        {
-            yield return new(
-                "free ground inside the fence",
-                Invariant($"{UsualMarginM} m"),
-                "room to wash modules and to keep the fence's shade away; common practice, no source"
-            );
-        }
     }
 }

@@ -19,6 +19,7 @@ internal static class GuardFindings
             .. Earth(guard.Earth, guard.Lightning),
             .. guard.Light is { } light ? GuardLightFindings.Of(light, guard.Field, guard.Poles) : [],
             .. guard.Poles.Count > 0 ? new[] { Shade(guard) } : [],
+            .. guard.Fence is { } fence ? FenceFindings.Of(fence) : [],
         ];
 
     private static Finding Need(GuardLightning lightning)

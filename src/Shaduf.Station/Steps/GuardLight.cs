@@ -66,7 +66,7 @@ public sealed record GuardLight(
         var light = brief.Guard.Light;
         var heightM = light.HeightM ?? HeightAboveM(card, field);
         var leastLux = light.LeastLux ?? UsualLeastLux;
-        var aroundM = brief.Guard is { HasFence: true, FenceMarginM: { } marginM } ? marginM : AroundM;
+        var aroundM = brief.Guard.Fence?.MarginM ?? AroundM;
         var tried = Layouts(field, light.Count)
             .Select(places => (IReadOnlyList<GuardPoint>)[.. places.Select((place, i) => Lamp(i, place, heightM))])
             .Select(lamps => (Lamps: lamps, Grid: GridOf(field, lamps, card, aroundM)))

@@ -106,7 +106,8 @@ public sealed class BillTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
         var pack = packs[name];
         var rows = Rows(pack, "Parts").ToList();
         var ofStand = pack.Json["stand"]?["parts"]?.AsArray() ?? [];
-        var parts = pack.Json["rack"]!["parts"]!.AsArray().Concat(ofStand).ToList();
+        var ofFence = pack.Json["guard"]!["fence"]?["parts"]?.AsArray() ?? [];
+        var parts = pack.Json["rack"]!["parts"]!.AsArray().Concat(ofStand).Concat(ofFence).ToList();
         Assert.Equal(parts.Count + 1, rows.Count);
         foreach (var (part, row) in parts.Zip(rows))
         {

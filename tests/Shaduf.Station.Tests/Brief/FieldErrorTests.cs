@@ -238,6 +238,41 @@ public sealed class FieldErrorTests
         "115:10: guard.fence: 'maybe' is not one of the words; yes, no, unknown is accepted"
     )]
     [InlineData(
+        "fence: yes",
+        "fence: yes\n  fenceLine: [{ bearing: 45 deg, distance: 9 m }, { bearing: 180 deg, distance: 9 m }, { bearing: 315 deg, distance: 9 m }, { bearing: 135 deg, distance: 9 m }]",
+        "116:88: guard.fenceLine[3]: the side from point 3 to 4 meets the side from point 1 to 2, 2.6 m east and 2.6 m south of the middle of the front rack's low edge; a line that crosses or touches itself nowhere is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "fence: yes\n  fenceLine: [{ bearing: 45 deg, distance: 9 m }, { bearing: 225 deg, distance: 9 m }]",
+        "116:14: guard.fenceLine: 2 points; three points at least are accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "fence: yes\n  fenceLine: [{ bearing: 0 deg, distance: 9 m }, { bearing: 4 deg, distance: 9 m }, { bearing: 180 deg, distance: 9 m }]",
+        "116:15: guard.fenceLine[1]: the next point is 0.63 m away; 1 m at least is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "fence: yes\n  gate: { side: 4 }\n  fenceLine: [{ bearing: 0 deg, distance: 9 m }, { bearing: 90 deg, distance: 9 m }, { bearing: 180 deg, distance: 9 m }]",
+        "116:17: guard.gate.side: the line has 3 sides; 1 to 3, or 'choose' is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "fence: yes\n  gate: { side: 1, width: 6 m }\n  fenceLine: [{ bearing: 0 deg, distance: 4 m }, { bearing: 90 deg, distance: 4 m }, { bearing: 180 deg, distance: 9 m }]",
+        "116:17: guard.gate.side: side 1 is 5.7 m long; a side of 7.0 m at least is accepted: the gate and half a metre beside each post"
+    )]
+    [InlineData(
+        "fence: yes",
+        "fence: no\n  gate: { width: 4 m }",
+        "116:9: guard.gate: there is no fence; 'fence: yes', or no gate, is accepted"
+    )]
+    [InlineData(
+        "fence: yes",
+        "fence: yes\n  fenceMargin: 2 m\n  fenceLine: [{ bearing: 0 deg, distance: 9 m }, { bearing: 90 deg, distance: 9 m }, { bearing: 180 deg, distance: 9 m }]",
+        "116:16: guard.fenceMargin: guard.fenceLine says where the fence stands; fenceLine or fenceMargin is accepted, not both"
+    )]
+    [InlineData(
         "rows: choose",
         "rows: 9",
         "110:9: rack.rows: '9' is not a whole number in range; 1 to 4, or 'choose' is accepted"

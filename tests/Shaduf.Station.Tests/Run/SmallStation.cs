@@ -111,7 +111,7 @@ internal static class SmallStation
           footingSide: 600 mm
           footingDepth: 1200 mm
           mix: "1:2:4"
-        guard: { light: light-20, fence: yes, fenceMargin: 3 m, earthRods: 2 }
+        guard: { light: light-20, fence: yes, fenceMargin: 3 m, gate: { side: 2, at: 30 %, width: 3 m }, earthRods: 2 }
         money: { contingency: 5 %, overhead: 10 %, markup: 15 %, tax: 10 %, budget: 500000, transport: 50 km }
         """;
 

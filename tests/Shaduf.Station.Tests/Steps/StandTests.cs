@@ -324,7 +324,7 @@ public sealed class StandTests
         }
 
         var sawn = s_design.Takeoff.BarPlans.Sum(plan => plan.Plan.Bars.Sum(bar => bar.Pieces.Count));
-        var pieces = s_design.Works.SteelLots.Sum(lot => lot.Count * lot.Steel.Parts.Sum(part => part.PiecesMm.Count));
+        var pieces = s_design.Works.SawnLots.Sum(lot => lot.Count * lot.Steel.Parts.Sum(part => part.PiecesMm.Count));
         Assert.Equal(pieces, sawn);
     }
 }

@@ -9,18 +9,18 @@ public sealed class TakeoffTests
     [Fact]
     public void Every_piece_of_every_part_is_cut_exactly_once()
     {
-        var rack = s_design.Works.Rack;
-        var wanted = rack
-            .Steel.Parts.SelectMany(part =>
-                part.PiecesMm.Select(
-                    (mm, i) =>
-                        (
-                            part.Section.Name,
-                            Math.Ceiling(mm + (i == part.PiecesMm.Count - 1 ? BeyondMm(part) : 0) - 1e-6)
-                        )
+        var wanted = s_design.Works.SawnLots.SelectMany(lot =>
+            lot.Steel.Parts.SelectMany(part =>
+                    part.PiecesMm.Select(
+                        (mm, i) =>
+                            (
+                                part.Section.Name,
+                                Math.Ceiling(mm + (i == part.PiecesMm.Count - 1 ? BeyondMm(part) : 0) - 1e-6)
+                            )
+                    )
                 )
-            )
-            .SelectMany(piece => Enumerable.Repeat(piece, rack.Grid.RackCount));
+                .SelectMany(piece => Enumerable.Repeat(piece, lot.Count))
+        );
         var cut = s_design.Takeoff.BarPlans.SelectMany(plan =>
             plan.Plan.Bars.SelectMany(bar => bar.Pieces).Select(piece => (plan.Section.Name, piece.LengthMm))
         );

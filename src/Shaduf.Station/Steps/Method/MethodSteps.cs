@@ -44,9 +44,7 @@ internal static class MethodSteps
                 ),
                 guard.Fence is null
                     ? "No fence is built: keep animals off the open pits by ropes."
-                    : Invariant(
-                        $"Fence {guard.FenceLengthM:0.0} x {guard.FenceDepthM:0.0} m around the racks: peg corners and gate."
-                    ),
+                    : Invariant($"Fence {guard.Fence.Says}: peg corners and gate by the fence sheet."),
             ],
             null
         );

@@ -34,4 +34,16 @@ public sealed record RackBearing(double AzimuthDeg, double LengthM)
         var along = place.XM - (LengthM / 2);
         return new((-cos * along) - (sin * place.YM), (sin * along) - (cos * place.YM));
     }
+
+    /// <summary>A point of the site in the racks' field.</summary>
+    /// <param name="place">The point.</param>
+    /// <returns>x along the row from its left end, y from the low edge of the first rack [m].</returns>
+    public GroundPlace InField(SitePlace place)
+    {
+        var (sin, cos) = Math.SinCos(AzimuthDeg * Math.PI / 180);
+        return new(
+            (LengthM / 2) - (cos * place.EastM) + (sin * place.NorthM),
+            -(sin * place.EastM) - (cos * place.NorthM)
+        );
+    }
 }

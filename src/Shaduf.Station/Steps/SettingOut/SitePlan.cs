@@ -1,4 +1,4 @@
-using Shaduf.Power;
+using Shaduf.Ground;
 
 namespace Shaduf.Station;
 
@@ -29,6 +29,23 @@ public sealed record SitePlan(
     /// <summary>Where the drive hangs: at the left end of the front rack, to which the strings lead.</summary>
     public SitePlace Drive => Bearing.At(new(0, Field.RackM / 2));
 
+    /// <summary>Corners of each rack's plane from above, the low edge first.</summary>
+    public IReadOnlyList<IReadOnlyList<SitePlace>> RackCorners =>
+        [
+            .. Enumerable
+                .Range(0, Field.RackCount)
+                .Select(rack => rack * Field.PitchM)
+                .Select(lowM =>
+                    (IReadOnlyList<SitePlace>)
+                        [
+                            Bearing.At(new(0, lowM)),
+                            Bearing.At(new(Field.LengthM, lowM)),
+                            Bearing.At(new(Field.LengthM, lowM + Field.RackM)),
+                            Bearing.At(new(0, lowM + Field.RackM)),
+                        ]
+                ),
+        ];
+
     /// <summary>Draws the station up.</summary>
     /// <param name="design">The design.</param>
     public static SitePlan Of(Design design)
@@ -47,43 +64,16 @@ public sealed record SitePlan(
         var source = told.TryGetValue(SiteThing.Source, out var head)
             ? new PlacedThing(design.Source.Head, head, true)
             : new(design.Source.Head, bearing.At(new(-guard.WellheadM, guard.Field.RackM / 2)), false);
-        var fence = FenceOf(guard, bearing);
         return new(
             bearing,
             guard.Field,
             source,
             tank,
             [.. near.Where(thing => thing.Name != SurroundsReader.TankWord)],
-            fence,
-            fence.Count == 0 ? null : GateOf(fence)
+            [.. guard.Fence?.Line.Corners.Select(At) ?? []],
+            guard.Fence?.Line.GatePosts is var (from, to) ? (At(from), At(to)) : null
         );
     }
 
-    private static IReadOnlyList<SitePlace> FenceOf(Guard guard, RackBearing bearing)
-    {
-        if (guard.Fence is null)
-        {
-            return [];
-        }
-
-        var nearM = -(guard.FenceLengthM - guard.Field.LengthM) / 2;
-        GroundPlace[] corners =
-        [
-            new(nearM, nearM),
-            new(nearM + guard.FenceLengthM, nearM),
-            new(nearM + guard.FenceLengthM, nearM + guard.FenceDepthM),
-            new(nearM, nearM + guard.FenceDepthM),
-        ];
-        return [.. corners.Select(bearing.At)];
-    }
-
-    // In the middle of the first side, which lies before the low edge.
-    private static (SitePlace From, SitePlace To) GateOf(IReadOnlyList<SitePlace> fence)
-    {
-        var (a, b) = (fence[0], fence[1]);
-        var lengthM = double.Hypot(b.EastM - a.EastM, b.NorthM - a.NorthM);
-        SitePlace At(double m) =>
-            new(a.EastM + ((b.EastM - a.EastM) * m / lengthM), a.NorthM + ((b.NorthM - a.NorthM) * m / lengthM));
-        return (At((lengthM - Guard.GateM) / 2), At((lengthM + Guard.GateM) / 2));
-    }
+    private static SitePlace At(FencePoint point) => new(point.EastM, point.NorthM);
 }

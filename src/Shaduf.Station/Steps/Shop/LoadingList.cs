@@ -51,25 +51,11 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             .. (works.Stand is { } stand ? Pieces(stand.Stand.Steel, stand.Count, "stand ") : []).OrderByDescending(
                 item => item.LengthMm
             ),
-            .. works.Guard.Column is { } column
-                ?
-                [
-                    new LoadItem(
-                        "light column with its foot",
-                        works.Guard.Light!.Lamps.Count,
-                        column.Steel.MassKg + column.Foot.MassKg,
-                        column.Pole.PiecesMm.Max(),
-                        "plate and gussets welded on in the shop"
-                    ),
-                ]
-                : Array.Empty<LoadItem>(),
+            .. Poles(works.Guard),
+            .. works.Guard.Fence is { } fence ? FenceLoad.Of(fence) : [],
             new(
                 "cement, bags of 50 kg, off the floor and covered",
-                (int)
-                    Math.Ceiling(
-                        (works.Footings.ConcreteM3 * (1 + Footings.WasteShare) * works.Footings.PerM3.CementKg / BagKg)
-                            - 1e-9
-                    ),
+                (int)design.Takeoff.Lines.Where(line => line.Item == "cement-50kg").Sum(line => line.Quantity),
                 BagKg,
                 0,
                 ""
@@ -105,6 +91,20 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             "solid model; usual payload: common practice, no source"
         );
     }
+
+    // A pole in pieces is welded together on site; its foot is on it.
+    private static IEnumerable<LoadItem> Poles(Guard guard) =>
+        guard.PoleStrengths.Select(pole => new LoadItem(
+            $"{pole.Name} {pole.Column.Pole.Mark} with its foot",
+            guard.Poles.Count(each => each.HasRod == (pole == guard.MastStrength)),
+            pole.Column.Steel.MassKg + pole.Column.Foot.MassKg,
+            pole.Column.Pole.PiecesMm.Max(),
+            pole.Column.Pole.PiecesMm.Count > 1
+                ? Invariant(
+                    $"{pole.Column.Pole.PiecesMm.Count} pieces, welded together on site; plate and gussets in the shop"
+                )
+                : "plate and gussets welded on in the shop"
+        ));
 
     // What the shop welds on goes with the part that it is welded to.
     private static IEnumerable<LoadItem> Racks(Rack rack)

@@ -10,13 +10,14 @@ internal static class GuardTakeoff
     private const double TipM = 1;
     private const double IntoGroundM = 1.5;
 
-    // To each rack, to the drive, and to each side of the gate; common practice, no source.
+    // To each rack, to the drive, and to each bonded fence post; common practice, no source.
     private const double ToRackM = 3;
     private const double ToDriveM = 5;
-    private const double ToGateM = 3;
+    private const double ToFenceM = 3;
+    private const double BondEveryM = 50;
 
     public static IEnumerable<QuantityLine> Of(Guard guard, Choice choice, IEnumerable<PoleBlock> blocks) =>
-        [.. Earth(guard, choice), .. Masts(guard, blocks), .. Light(guard), .. Fence(guard)];
+        [.. Earth(guard, choice), .. Masts(guard, blocks), .. Light(guard)];
 
     private static IEnumerable<QuantityLine> Earth(Guard guard, Choice choice)
     {
@@ -45,15 +46,14 @@ internal static class GuardTakeoff
             bareM + (guard.Lightning.Rods.Count * ToRackM),
             Invariant($"{bareM:0.0} m {(earth.RingWireM > 0 ? "ring" : "from rod to rod")}, {ToRackM:0} m to each mast")
         );
-        var bondsM =
-            (guard.Field.RackCount * ToRackM) + ToDriveM + (guard.Fence is null ? 0 : 2 * ToGateM) + guard.WellheadM;
+        var bondsM = (guard.Field.RackCount * ToRackM) + ToDriveM + (FenceBonds(guard) * ToFenceM) + guard.WellheadM;
         yield return Line(
             "earth-wire",
             "copper earth wire 16 mm2, green-yellow, with lugs",
             "m",
             bondsM,
             Invariant(
-                $"{ToRackM:0} m to each rack, {ToDriveM:0} m to the drive, {guard.WellheadM:0.0} m to the source{(guard.Fence is null ? "" : ", to both sides of the gate")}"
+                $"{ToRackM:0} m to each rack, {ToDriveM:0} m to the drive, {guard.WellheadM:0.0} m to the source{(guard.Fence is null ? "" : Invariant($", {ToFenceM:0} m to each of {FenceBonds(guard)} fence posts"))}"
             )
         );
         yield return Line(
@@ -73,6 +73,10 @@ internal static class GuardTakeoff
         yield return Labour.Days("rods", earth.Rods.Count, "marks of the earthing plan");
         yield return Labour.Days("earth-wire", bareM + bondsM, "bare and insulated wire of the lines above");
     }
+
+    // At both sides of the gate and every 50 m; common practice, no source.
+    private static int FenceBonds(Guard guard) =>
+        guard.Fence is { } fence ? 2 + (int)(fence.Line.RoundM / BondEveryM) : 0;
 
     private static IEnumerable<QuantityLine> Masts(Guard guard, IEnumerable<PoleBlock> blocks)
     {
@@ -175,24 +179,6 @@ internal static class GuardTakeoff
         }
 
         yield return Labour.Days("light", count, origin);
-    }
-
-    private static IEnumerable<QuantityLine> Fence(Guard guard)
-    {
-        if (guard.Fence is not { } fence)
-        {
-            yield break;
-        }
-
-        var around = Invariant(
-            $"{guard.FenceLengthM:0.0} x {guard.FenceDepthM:0.0} m around the racks, posts every {Guard.PostSpacingM} m"
-        );
-        QuantityLine Line(string item, string what, string unit, double quantity) =>
-            new(item, BillSection.FenceAndGate, what, unit, quantity, around);
-        yield return Line("fence-post", "fence post with its concrete", "nr", fence.PostCount);
-        yield return Line("fence-mesh", "chain-link mesh 1.8 m high with three wires", "m", fence.MeshM);
-        yield return Line("fence-gate", Invariant($"gate {Guard.GateM} m"), "nr", fence.GateCount);
-        yield return Labour.Days("posts", fence.PostCount, around);
     }
 
     private static QuantityLine Line(string item, string what, string unit, double quantity, string origin) =>

@@ -31,7 +31,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
     /// <returns>The takeoff.</returns>
     public static Takeoff Of(Brief brief, Choice choice, Works works, PriceBook prices)
     {
-        var plans = CutPlans.Of(works.SteelLots, brief.Rack.Workshop, prices);
+        var plans = CutPlans.Of(works.SawnLots, brief.Rack.Workshop, prices);
         return new(
             [
                 .. Transport(brief, choice, works),
@@ -43,6 +43,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
                 .. RackTakeoff.Concrete(works.Footings),
                 .. StandTakeoff.Of(works.Stand),
                 .. GuardTakeoff.Of(works.Guard, choice, works.PoleBlocks),
+                .. FenceTakeoff.Of(works.Guard, works.Footings),
                 .. PipeTakeoff.Taps(works),
                 Labour.Days("commission", 1, "once"),
             ],
@@ -106,7 +107,11 @@ public sealed record Works(
     /// <summary>The stands under the tanks; null where none of steel is built here.</summary>
     public required StandDesign? Stand { get; init; }
 
-    /// <summary>All steel that is sawn from bars.</summary>
+    /// <summary>All steel that is sawn from bars: what the shop welds, and the tubes of the fence.</summary>
+    public IReadOnlyList<SteelLot> SawnLots =>
+        [.. SteelLots, .. Guard.Fence is { } fence ? [new SteelLot("fence", fence.Steel, 1)] : Array.Empty<SteelLot>()];
+
+    /// <summary>Steel that the shop welds and paints.</summary>
     public IReadOnlyList<SteelLot> SteelLots =>
         [
             SteelLot.Of(Rack),

@@ -8,6 +8,7 @@ using Shaduf.Bench.Steel;
 // ... -- growth docs/rack-growth.svg  a rack's time over its members, with the plot of docs/performance.md
 // ... -- racks                        the racks of the examples
 // ... -- stands                       stands, and the footings of those racks
+// ... -- logs FOLDER                  logs of a month, a year and five years by the minute
 // ... -- sheets                       their drawing sheets in three formats, and the solid model
 if (args is ["growth", var plot])
 {
@@ -20,6 +21,10 @@ else if (args is ["racks"])
 else if (args is ["stands"])
 {
     StandTable.Write();
+}
+else if (args is ["logs", var folder])
+{
+    LogTimes.Write(folder);
 }
 else if (args is ["sheets"])
 {

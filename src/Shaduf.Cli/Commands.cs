@@ -32,6 +32,7 @@ internal static class Commands
             New(),
             Check(),
             Design(),
+            Logs(),
             Verify(),
             Schema(),
         };
@@ -66,12 +67,7 @@ internal static class Commands
     private static Command Design()
     {
         var file = File();
-        var folder = new Option<string>("--out", "-o")
-        {
-            Description = "Folder for the pack; made when it is missing.",
-            Required = true,
-            HelpName = "DIR",
-        };
+        var folder = Out("Folder for the pack; made when it is missing.");
         var command = new Command(
             "design",
             "Designs the station and writes the pack: design.json, the books of engineer, crew and client, offer.pdf, quantities.xlsx, year.csv, programme.ics, site-book.html, sheets.pdf and each sheet as SVG and DXF."
@@ -88,6 +84,45 @@ internal static class Commands
         );
         return command;
     }
+
+    private static Command Logs()
+    {
+        var file = File();
+        var log = new Argument<string>("LOG")
+        {
+            Description = "The log, a CSV file with a heading as 'time,flow m3/h,power W,level m,tank m,light W/m2'.",
+        };
+        var folder = Out("Folder of the report; made when it is missing.");
+        var command = new Command(
+            "logs",
+            "Holds the log of a running station against its design, week by week, and writes log-report.pdf, log-weeks.csv and log.json: water, dust, leaks at night, a wearing pump, and what is wrong in the log with its place."
+        )
+        {
+            file,
+            log,
+            folder,
+        };
+        command.SetAction(
+            async (parsed, _) =>
+                await GuardedAsync(() =>
+                    LogsCommand.RunAsync(
+                        parsed.GetValue(file)!,
+                        parsed.GetValue(log)!,
+                        parsed.GetValue(folder)!,
+                        Console.Out
+                    )
+                )
+        );
+        return command;
+    }
+
+    private static Option<string> Out(string about) =>
+        new("--out", "-o")
+        {
+            Description = about,
+            Required = true,
+            HelpName = "DIR",
+        };
 
     private static Command Verify()
     {

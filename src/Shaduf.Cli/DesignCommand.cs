@@ -23,11 +23,7 @@ internal static class DesignCommand
     /// <exception cref="BadInputException">The brief, a card or the price book is wrong.</exception>
     public static async Task<int> RunAsync(string path, string folder, TextWriter output)
     {
-        if (File.Exists(folder))
-        {
-            throw new BadInputException([new(folder, 1, 1, "--out", "this is a file", "a folder is accepted")]);
-        }
-
+        RequireFolder(folder);
         var watch = Stopwatch.StartNew();
         void Progress(string step)
         {
@@ -39,11 +35,24 @@ internal static class DesignCommand
 
         var file = StationFile.Read(path);
         var design = DesignRun.Run(file, Progress);
-        var stamp = Stamp.Of(design, Commands.Version, DateOnly.FromDateTime(DateTime.Today));
+        var stamp = StampOf(design);
         Progress("drawing and writing the pack");
         await WriteAsync(design, stamp, folder);
         Report(design, stamp, folder, output);
         return design.Worst == FindingStatus.Stop ? ExitCode.Stop : ExitCode.Done;
+    }
+
+    /// <summary>What the documents of a design bear today.</summary>
+    internal static Stamp StampOf(Design design) =>
+        Stamp.Of(design, Commands.Version, DateOnly.FromDateTime(DateTime.Today));
+
+    /// <summary>Refuses a folder that is a file.</summary>
+    internal static void RequireFolder(string folder)
+    {
+        if (File.Exists(folder))
+        {
+            throw new BadInputException([new(folder, 1, 1, "--out", "this is a file", "a folder is accepted")]);
+        }
     }
 
     private static async Task WriteAsync(Design design, Stamp stamp, string folder)

@@ -172,7 +172,7 @@ public static class PackWriter
         ];
     }
 
-    private static byte[] Pdf(Design design, Stamp stamp, string what, IReadOnlyList<Scene> pages)
+    internal static byte[] Pdf(Design design, Stamp stamp, string what, IReadOnlyList<Scene> pages)
     {
         using var stream = new MemoryStream();
         var info = new DocumentInfo(

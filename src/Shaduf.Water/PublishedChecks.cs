@@ -37,6 +37,7 @@ public static class PublishedChecks
             .. WellChecks.All,
             .. CoolingChecks.All(),
             .. ProofChecks.All(),
+            .. LogChecks.All(),
             .. Friction,
             .. PressureInPipes,
             .. Power,

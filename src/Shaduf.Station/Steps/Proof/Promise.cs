@@ -234,7 +234,7 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
     private static double Root(double one, double other) => Math.Sqrt((one * one) + (other * other));
 
     // The level of the day stands higher than that of the dry season, which the design counts with.
-    private static PumpTable TableOfDay(Design design, double? restM)
+    internal static PumpTable TableOfDay(Design design, double? restM)
     {
         var sizing = design.Sizing;
         if (restM is not { } rest)

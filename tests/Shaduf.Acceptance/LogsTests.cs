@@ -1,0 +1,54 @@
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace Shaduf.Acceptance;
+
+public sealed class LogsTests
+{
+    [Fact]
+    public void A_log_is_held_against_its_design_and_its_faults_are_told_with_their_place()
+    {
+        var folder = Command.NewFolder();
+        var rows = new StringBuilder("time,flow m3/h,power W,light W/m2\n");
+        for (var hour = 1; hour <= 24 * 60; hour++)
+        {
+            var at = new DateTime(2026, 3, 2).AddHours(hour);
+            var isDay = at.Hour is > 8 and < 16;
+            rows.Append(
+                FormattableString.Invariant(
+                    $"{at:yyyy-MM-dd HH:mm},{(isDay ? 3 : 0)},{(isDay ? 2500 : 0)},{(isDay ? 800 : 0)}\n"
+                )
+            );
+        }
+
+        File.WriteAllText(
+            Path.Combine(folder, "log.csv"),
+            rows.ToString().Replace("2026-03-10 12:00,3,", "2026-03-10 12:00,many,", StringComparison.Ordinal)
+        );
+        var ran = Command.Run(folder, "logs", Command.Example("hilltop-village"), "log.csv", "--out", "report");
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Error));
+        Assert.Contains("log.csv:205:2: 'many' is not a number", ran.Output);
+        Assert.Equal(
+            ["log-report.pdf", "log-weeks.csv", "log.json"],
+            Directory.GetFiles(Path.Combine(folder, "report")).Select(Path.GetFileName).Order()
+        );
+        var json = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "report", "log.json")))!;
+        Assert.Equal((1440, "light"), ((int)json["rowCount"]!, (string)json["basis"]!));
+        Assert.Equal(9, json["weeks"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public void A_log_that_is_none_is_bad_input()
+    {
+        var folder = Command.NewFolder();
+        File.WriteAllText(Path.Combine(folder, "log.csv"), "time,flow\n");
+        var ran = Command.Run(folder, "logs", Command.Example("homestead"), "log.csv", "--out", "report");
+        Assert.Equal(2, ran.ExitCode);
+        Assert.Contains("log.csv:1:6: heading: 'flow' has no unit", ran.Error);
+        Assert.False(Directory.Exists(Path.Combine(folder, "report")));
+        Assert.Equal(
+            2,
+            Command.Run(folder, "logs", Command.Example("homestead"), "none.csv", "--out", "report").ExitCode
+        );
+    }
+}

@@ -34,7 +34,7 @@ internal static class DesignCommand
         }
 
         var file = StationFile.Read(path);
-        var design = DesignRun.Run(file, Progress);
+        var design = PackWriter.Legible(DesignRun.Run(file, Progress));
         var stamp = StampOf(design);
         Progress("drawing and writing the pack");
         await WriteAsync(design, stamp, folder);

@@ -43,7 +43,9 @@ internal static class Downloads
                 await File.WriteAllBytesAsync(Path.Combine(folder, file.Name), file.Bytes, stop);
             }
 
-            var design = DesignRun.Run(StationFile.Of(station.Text, folder), _ => stop.ThrowIfCancellationRequested());
+            var design = PackWriter.Legible(
+                DesignRun.Run(StationFile.Of(station.Text, folder), _ => stop.ThrowIfCancellationRequested())
+            );
             var files = await PackWriter.FilesAsync(
                 design,
                 Stamp.Of(design, Version, DateOnly.FromDateTime(DateTime.Today))

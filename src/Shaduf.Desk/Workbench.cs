@@ -202,14 +202,16 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
     {
         try
         {
-            var design = DesignRun.Run(
-                StationFile.Of(station.Text, folder),
-                step =>
-                {
-                    stop.ThrowIfCancellationRequested();
-                    Step = step;
-                    Changed?.Invoke(this, EventArgs.Empty);
-                }
+            var design = PackWriter.Legible(
+                DesignRun.Run(
+                    StationFile.Of(station.Text, folder),
+                    step =>
+                    {
+                        stop.ThrowIfCancellationRequested();
+                        Step = step;
+                        Changed?.Invoke(this, EventArgs.Empty);
+                    }
+                )
             );
             stop.ThrowIfCancellationRequested();
             (Before, Design, Now) = (Now, design, digests.Keep(station, design));

@@ -26,6 +26,21 @@ public static class PackWriter
         "site-book.html",
     ];
 
+    /// <summary>The design with what only its papers show: words that no font can write.</summary>
+    /// <param name="design">The design.</param>
+    /// <returns>The design, its findings worst first.</returns>
+    public static Design Legible(Design design) =>
+        design with
+        {
+            Findings =
+            [
+                .. design
+                    .Findings.Concat(Lettering.Check(design.File.Words))
+                    .OrderByDescending(finding => finding.Status)
+                    .ThenBy(finding => finding.Id, StringComparer.Ordinal),
+            ],
+        };
+
     /// <summary>Whether a file is a single drawing sheet of a pack, of which each station has its own.</summary>
     /// <param name="name">Name of the file.</param>
     public static bool IsSheet(string name) =>

@@ -23,6 +23,14 @@ public sealed class BadInputTests
                 "\nworkshop: { offcuts: [{ section: SHS61x3, length: 2 m }] }\nrack:",
                 "workshop.offcuts[1].section"
             },
+            {
+                "\nrack:",
+                "\nworkshop: { offcuts: [{ section: SHS60x3, length: 2 m, count: 0 }] }\nrack:",
+                "workshop.offcuts[1].count"
+            },
+            { "bearing: 190 deg, distance: 26.5 m", "bearing: 80 deg, distance: 26.5 m", "guard.fenceLine[6]" },
+            { "side: 1, at: 75 %", "side: 7, at: 75 %", "guard.gate.side" },
+            { "bearing: 6 deg, distance: 272 m", "bearing: 96 deg, distance: 272 m", "lift.route[3]" },
             { "depth: 110 m", "depth: [110 m", "file" },
             { "depth: 110 m", "depth: &d 110 m", "file" },
             { "depth: 110 m", "depth: !!str 110 m", "file" },

@@ -97,6 +97,68 @@ public sealed class DesignTests
         Assert.Contains("array.azimuth", (string)facing["says"]!);
     }
 
+    /// <summary>A title block that no font at hand can write is told with its field; Arabic can be written.</summary>
+    [Theory]
+    [InlineData("गाँव का कुआँ", true)]
+    [InlineData("村の井戸", true)]
+    [InlineData("بئر القرية", false)]
+    public void A_name_that_no_font_has_is_told_with_its_field(string name, bool isTold)
+    {
+        var (ran, pack) = Designed(brief =>
+            brief.Replace("name: Homestead", $"name: {name}", StringComparison.Ordinal)
+        );
+        Assert.True(ran.ExitCode is 0 or 3, ran.Error);
+        var told = Findings(pack).SingleOrDefault(finding => (string)finding!["id"]! == "pack/lettering");
+        Assert.Equal(isTold, told is not null);
+        Assert.Equal(name, (string)Json(pack)["station"]!["name"]!);
+        if (told is not null)
+        {
+            Assert.Equal("look", (string)told["status"]!);
+            Assert.Contains("station.name (line 7)", (string)told["says"]!);
+        }
+    }
+
+    /// <summary>A fence of forty points in and out over two miles: some thousand posts, struts and holes.</summary>
+    [Fact]
+    public void Thousands_of_posts_are_cut_drawn_and_counted()
+    {
+        var points = string.Join(
+            ", ",
+            Enumerable
+                .Range(0, 40)
+                .Select(i =>
+                    FormattableString.Invariant($"{{ bearing: {i * 9} deg, distance: {(i % 2 == 0 ? 290 : 90)} m }}")
+                )
+        );
+        var (ran, pack) = Designed(brief =>
+            brief.Replace("\nmoney:", $"\n  fence: yes\n  fenceLine: [{points}]\n\nmoney:", StringComparison.Ordinal)
+        );
+        Assert.True(ran.ExitCode is 0 or 3, ran.Error);
+        var fence = Json(pack)["guard"]!["fence"]!;
+        Assert.True((int)fence["postCount"]! > 3000);
+        Assert.Equal(
+            (int)fence["postCount"]! + (int)fence["strutCount"]!,
+            fence["parts"]!.AsArray().Sum(part => (int)part!["count"]!)
+        );
+        Assert.True(File.Exists(Path.Combine(pack, "sheet-fence.svg")));
+    }
+
+    private static (Ran Ran, string Pack) Designed(Func<string, string> change)
+    {
+        var folder = Command.NewFolder();
+        var brief = File.ReadAllText(Command.Example("homestead"))
+            .Replace("../cards", Path.Combine(Command.Root, "examples/cards"), StringComparison.Ordinal)
+            .Replace("../prices", Path.Combine(Command.Root, "examples/prices"), StringComparison.Ordinal);
+        var changed = change(brief);
+        Assert.NotEqual(brief, changed);
+        File.WriteAllText(Path.Combine(folder, "station.yaml"), changed);
+        return (Command.Run(folder, "design", "station.yaml", "--out", "pack"), Path.Combine(folder, "pack"));
+    }
+
+    private static JsonNode Json(string pack) => JsonNode.Parse(File.ReadAllText(Path.Combine(pack, "design.json")))!;
+
+    private static JsonArray Findings(string pack) => Json(pack)["findings"]!.AsArray();
+
     [Fact]
     public void Many_racks_of_one_module_each_are_drawn()
     {

@@ -32,9 +32,26 @@ public sealed class LetteringTests
     [Fact]
     public void ControlCharactersAreMissing() => Assert.Equal(["\t"], Lettering.MissingCharacters(["a\tb"]));
 
-    [Fact]
-    public void WhatCanBeDrawnHolds() =>
-        Assert.Equal(FindingStatus.Holds, Lettering.Check([SampleDocument.Frame()]).Status);
+    [Theory]
+    [InlineData("محطة المياه", true)]
+    [InlineData("Колодец у реки", true)]
+    [InlineData("Πηγάδι", true)]
+    [InlineData("गाँव का कुआँ", false)]
+    [InlineData("村井", false)]
+    public void WordsThatNoFontHasAreToldWithTheirField(string name, bool canBeDrawn)
+    {
+        var found = Lettering.Check([new("station.name", 7, name)]).ToList();
+        Assert.Equal(canBeDrawn ? 0 : 1, found.Count);
+        Assert.All(
+            found,
+            finding =>
+            {
+                Assert.Equal(FindingStatus.Look, finding.Status);
+                Assert.Contains("station.name (line 7)", finding.Says, StringComparison.Ordinal);
+                Assert.Contains("U+", finding.Says, StringComparison.Ordinal);
+            }
+        );
+    }
 
     [Fact]
     public void ShortenedTextFitsAndSaysSo() =>

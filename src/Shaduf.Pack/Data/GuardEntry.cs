@@ -52,7 +52,8 @@ public sealed record GuardEntry(
     LightningEntry Lightning,
     EarthEntry Earth,
     IReadOnlyList<PoleEntry> Poles,
-    FenceEntry? Fence
+    FenceEntry? Fence,
+    IReadOnlyList<PartEntry> PoleParts
 )
 {
     /// <summary>The entry of a guard.</summary>
@@ -72,7 +73,8 @@ public sealed record GuardEntry(
                     pole.HasLamp
                 )),
             ],
-            guard.Fence is { } fence ? FenceEntry.Of(fence) : null
+            guard.Fence is { } fence ? FenceEntry.Of(fence) : null,
+            [.. guard.PoleStrengths.SelectMany(pole => DesignEntries.PartsOf(pole.Column.Steel, guard.CountOf(pole)))]
         );
 
     private static LightEntry LightOf(GuardLight light) =>

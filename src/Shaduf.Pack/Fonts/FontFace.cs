@@ -7,7 +7,7 @@ namespace Shaduf.Pack;
 /// <summary>One font file that travels inside the program. Read when first needed, then shared by all threads.</summary>
 internal sealed class FontFace
 {
-    // Stands for characters that no font has: DejaVu Sans draws it as a question mark in a diamond.
+    // Stands in SVG for characters that XML refuses.
     internal const string ReplacementMark = "\uFFFD";
 
     private static readonly Lazy<FontFace> Main = new(() => new("SourceSans3_400Regular"));

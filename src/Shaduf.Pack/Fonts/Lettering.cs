@@ -1,3 +1,4 @@
+using Shaduf.Station;
 using Shaduf.Working;
 
 namespace Shaduf.Pack;
@@ -5,6 +6,12 @@ namespace Shaduf.Pack;
 /// <summary>Text as the shipped fonts write it: its width, and the characters that they lack.</summary>
 public static class Lettering
 {
+    /// <summary>What is drawn in place of a word whose letters no font has.</summary>
+    public const string NoFont = "[no font]";
+
+    private const int MostFields = 6;
+    private const int MostCodes = 12;
+
     /// <summary>Size of small notes [mm], 8 point.</summary>
     public const double SmallMm = 2.8;
 
@@ -79,23 +86,36 @@ public static class Lettering
     internal static IReadOnlyList<string> Missing(IEnumerable<ShapedText> texts) =>
         [.. texts.SelectMany(text => text.Missing).Distinct().Order(StringComparer.Ordinal)];
 
-    /// <summary>The finding that tells whether all texts of some pictures could be drawn.</summary>
-    /// <param name="scenes">The pictures.</param>
-    /// <returns>Holds, or stop with the characters that are missing.</returns>
-    public static Finding Check(IEnumerable<Scene> scenes)
+    /// <summary>Words of a brief that the shipped fonts cannot write.</summary>
+    /// <param name="words">The brief's words.</param>
+    /// <returns>Nothing when all can be written; else a finding that looks at each field.</returns>
+    public static IEnumerable<Finding> Check(IReadOnlyList<BriefWord> words)
     {
-        var missing = Missing(scenes);
-        var codes = missing.SelectMany(c => c.EnumerateRunes()).Distinct().Select(rune => $"U+{rune.Value:X4}");
-        return new(
+        List<(BriefWord Word, IReadOnlyList<string> Missing)> lacking =
+        [
+            .. words
+                .Select(word => (Word: word, Missing: MissingCharacters([word.Text])))
+                .Where(each => each.Missing.Count > 0),
+        ];
+        if (lacking.Count == 0)
+        {
+            yield break;
+        }
+
+        var codes = lacking
+            .SelectMany(each => each.Missing)
+            .SelectMany(character => character.EnumerateRunes())
+            .Distinct()
+            .Take(MostCodes)
+            .Select(rune => $"U+{rune.Value:X4}");
+        var fields = lacking.Take(MostFields).Select(each => $"{each.Word.Field} (line {each.Word.Line})");
+        yield return new(
             "pack/lettering",
-            missing.Count == 0 ? FindingStatus.Holds : FindingStatus.Stop,
-            missing.Count == 0
-                ? "Every character of the texts can be drawn."
-                : $"The fonts lack {missing.Count} character(s) ({string.Join(' ', codes)}), drawn as "
-                    + $"{FontFace.ReplacementMark}. Write those words in a script that the fonts have.",
-            missing.Count,
+            FindingStatus.Look,
+            $"no font at hand has the letters of {string.Join(", ", fields)}{(lacking.Count > MostFields ? $" and {lacking.Count - MostFields} more" : "")}: {string.Join(' ', codes)}. Drawings and books say '{NoFont}' in their place; write those words in Latin, Greek, Cyrillic, Arabic or Hebrew letters",
+            lacking.Count,
             0,
-            "",
+            "fields",
             "the fonts shipped"
         );
     }

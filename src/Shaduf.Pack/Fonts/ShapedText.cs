@@ -23,7 +23,7 @@ internal sealed record ShapedRun(
 /// <summary>A line of text, shaped: the right glyphs in the right places.</summary>
 /// <param name="Runs">Its runs from the left.</param>
 /// <param name="WidthEm">Its width, in ems.</param>
-/// <param name="Missing">Characters that no font has; the replacement mark stands for each.</param>
+/// <param name="Missing">Characters that no font has; <see cref="Lettering.NoFont"/> stands for each run of them.</param>
 internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm, IReadOnlyList<string> Missing)
 {
     // Joined Latin letters (fi) would have no code point of their own in a PDF's text layer.
@@ -64,15 +64,18 @@ internal sealed record ShapedText(IReadOnlyList<ShapedRun> Runs, double WidthEm,
         var levels = TextDirection.HasRightToLeft(text) ? TextDirection.Levels(graphemes) : new int[graphemes.Count];
         var parts = new List<Part>();
         var partLevels = new List<int>();
+        var isRunOn = false;
         for (var i = 0; i < graphemes.Count; i++)
         {
             var found = FontFace.For(graphemes[i], weight);
-            var face = found ?? FontFace.For(FontFace.ReplacementMark, weight)!;
-            var drawn = found is null ? FontFace.ReplacementMark : graphemes[i];
             if (found is null)
             {
                 missing.Add(graphemes[i]);
+                graphemes[i] = isRunOn ? "" : Lettering.NoFont;
             }
+
+            isRunOn = found is null;
+            var (face, drawn) = (found ?? FontFace.For(" ", weight)!, graphemes[i]);
 
             if (parts.Count > 0 && parts[^1].Face == face && partLevels[^1] == levels[i])
             {

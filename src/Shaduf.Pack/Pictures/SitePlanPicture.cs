@@ -144,35 +144,76 @@ internal static class SitePlanPicture
         Main(view, texts, design, plan);
     }
 
+    // Along its route as far as the plan goes; straight, and said so, where the route is not placed.
     private static void Main(SiteView view, FreeTexts texts, Design design, SitePlan plan)
     {
         var mainM = design.Brief.Lift.Route[^1].ChainageM;
-        var source = Shown(plan.Source.Place);
-        var start = view.At(At(source));
         if (plan.Tank is not { } tank)
         {
+            var start = view.At(At(Shown(plan.Source.Place)));
             Way(view, texts, start, (0, 1), Invariant($"main {mainM:0} m to the tank, whose place is not told"));
             return;
         }
 
-        var (east, north) = (tank.Place.EastM - source.EastM, tank.Place.NorthM - source.NorthM);
-        if (IsFar(tank.Place))
+        var placed = RoutePlaces.Of(design.Brief);
+        var reachM = IsFar(tank.Place) ? ReachM(plan) : FarM;
+        var way = Inside(placed.Count > 0 ? placed : [plan.Source.Place, tank.Place], reachM);
+        if (way.Count > 1)
         {
-            var wayM = double.Hypot(east, north);
-            Way(
-                view,
-                texts,
-                start,
-                (east / wayM, -north / wayM),
-                Invariant($"main {mainM:0} m along its route to the {Says(tank)}")
-            );
+            view.Polyline(Layer.Pipe, [.. way.Select(At)]);
+        }
+
+        var says = Invariant($"main {mainM:0} m{(placed.Count > 0 ? "" : ", its way not told")}");
+        if (!IsFar(tank.Place))
+        {
+            texts.Beside(Middle(view, way[^2], way[^1]), says);
+            view.Circle(Layer.Outline, At(tank.Place), design.Choice.Tank.DiameterM * 500, Palette.Water.Tint(0.12));
+            texts.Beside(view.At(At(tank.Place)), Says(tank));
             return;
         }
 
-        view.Line(Layer.Pipe, At(source), At(tank.Place));
-        texts.Beside(Middle(view, source, tank.Place), Invariant($"main {mainM:0} m along its route"));
-        view.Circle(Layer.Outline, At(tank.Place), design.Choice.Tank.DiameterM * 500, Palette.Water.Tint(0.12));
-        texts.Beside(view.At(At(tank.Place)), Says(tank));
+        var (from, to) = (way[^1], placed.FirstOrDefault(place => Away(place) > reachM, tank.Place));
+        var (east, north) = (to.EastM - from.EastM, to.NorthM - from.NorthM);
+        var lengthM = double.Hypot(east, north);
+        Way(view, texts, view.At(At(from)), (east / lengthM, -north / lengthM), $"{says}, to the {Says(tank)}");
+    }
+
+    // A little beyond racks, fence and source, so that a long main does not make all else small.
+    private static double ReachM(SitePlan plan) =>
+        Math.Min(
+            FarM,
+            3 + plan.RackCorners.SelectMany(rack => rack).Concat(plan.Fence).Append(Shown(plan.Source.Place)).Max(Away)
+        );
+
+    // From its first point as far as the plan goes, cut where it leaves it.
+    private static List<SitePlace> Inside(IReadOnlyList<SitePlace> way, double reachM)
+    {
+        List<SitePlace> inside = [Shown(way[0])];
+        for (var i = 1; i < way.Count; i++)
+        {
+            if (Away(way[i]) <= reachM)
+            {
+                inside.Add(way[i]);
+                continue;
+            }
+
+            // The farthest of 200 steps towards it that is still on the plan.
+            var (a, b) = (inside[^1], way[i]);
+            inside.AddRange(
+                Enumerable
+                    .Range(1, 199)
+                    .Select(step => step / 200.0)
+                    .Select(share => new SitePlace(
+                        a.EastM + ((b.EastM - a.EastM) * share),
+                        a.NorthM + ((b.NorthM - a.NorthM) * share)
+                    ))
+                    .TakeWhile(place => Away(place) <= reachM)
+                    .TakeLast(1)
+            );
+            break;
+        }
+
+        return inside;
     }
 
     // A short piece of the main that points to where it goes.
@@ -232,7 +273,9 @@ internal static class SitePlanPicture
         view.Builder.Text(foot.Moved(0, -21.5), "N", TextStyle.Title with { Horizontal = HorizontalAnchor.Centre });
     }
 
-    private static bool IsFar(SitePlace place) => double.Hypot(place.EastM, place.NorthM) > FarM;
+    private static double Away(SitePlace place) => double.Hypot(place.EastM, place.NorthM);
+
+    private static bool IsFar(SitePlace place) => Away(place) > FarM;
 
     // Itself, or as far out as the plan goes.
     private static SitePlace Shown(SitePlace place)

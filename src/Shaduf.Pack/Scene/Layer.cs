@@ -34,6 +34,9 @@ public sealed record Layer(string Name, double PenWidthMm, Colour Colour)
     /// <summary>The frame of a sheet.</summary>
     public static Layer Frame { get; } = new("Frame", 0.7, Palette.Ink);
 
+    /// <summary>Fields along the frame of a sheet, with their letters and figures.</summary>
+    public static Layer Fields { get; } = new("Fields", 0.35, Palette.Ink);
+
     /// <summary>Ground line.</summary>
     public static Layer Ground { get; } = new("Ground", 0.7, Palette.Clay);
 
@@ -81,6 +84,7 @@ public sealed record Layer(string Name, double PenWidthMm, Colour Colour)
         Hatch,
         Text,
         Frame,
+        Fields,
         Ground,
         Water,
         Pipe,

@@ -28,15 +28,32 @@ internal static class FenceSheets
             corners.Max(corner => corner.EastM) - corners.Min(corner => corner.EastM),
             (corners.Max(corner => corner.NorthM) - corners.Min(corner => corner.NorthM)) * 380 / 200
         );
-        return SheetDraft.Scaled(
-            "fence",
-            "fence: setting out and build",
-            scale => [FencePicture.Above(fence, plan, pegs, scale)],
-            [FencePicture.Side(fence.Line, SideScale), .. Tables(fence, pegs)],
-            [.. Notes(fence)],
-            wideM * 1000 / 380
-        );
+        return SheetDraft
+            .Scaled(
+                "fence",
+                "fence: setting out and build",
+                scale => [FencePicture.Above(fence, plan, pegs, scale)],
+                [FencePicture.Side(fence.Line, SideScale), .. Tables(fence, pegs)],
+                [.. Notes(fence)],
+                wideM * 1000 / 380
+            )
+            .Concat(fence.Steel.Groups.Where(part => part.Role == FenceSteel.StrutRole).Take(1).SelectMany(StrutHead));
     }
+
+    private static IEnumerable<SheetDraft> StrutHead(Parts.PartGroup strut) =>
+        SheetDraft.Fixed(
+            "fence-strut",
+            "template of the fence struts' heads",
+            "1:1",
+            [
+                CutTemplate.Round(
+                    $"{strut.Mark} {strut.Section.Name}, 45 deg on its post",
+                    FenceSteel.StrutDiameterMm,
+                    FenceSteel.StrutBehindMm
+                ),
+            ],
+            [CutTemplate.Caution, "Wrap it round the strut, upper line at the long point, seam on the short side."]
+        );
 
     private static IEnumerable<Scene> Tables(StationFence fence, IReadOnlyList<(string Name, SitePlace Place)> pegs)
     {

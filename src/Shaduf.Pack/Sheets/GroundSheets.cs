@@ -21,7 +21,12 @@ internal static class GroundSheets
             "site",
             "site plan",
             scale => [SitePlanPicture.Of(design, plan, scale)],
-            [.. table],
+            [
+                .. RoutePlaces.Of(design.Brief) is { Count: > 0 } way
+                    ? [RoutePlanPicture.Of(design.Brief.Lift.Route, way)]
+                    : Array.Empty<Scene>(),
+                .. table,
+            ],
             [.. SiteNotes(design, plan)],
             plan.Field.LengthM * 1000 / 380
         );

@@ -57,6 +57,11 @@ internal static class PartSketch
             }
         );
         builder.Text(new(right + 1.5, (top + bottom) / 2), Degrees(shape.EndDeg), angle);
+        builder.Text(
+            new((left + right) / 2, top - 1),
+            LongFace(part),
+            new TextStyle(2.2) { Horizontal = HorizontalAnchor.Centre }
+        );
         var isSquare = Math.Max(shape.StartDeg, shape.EndDeg) < SquareDeg;
         var sizes = isSquare
             ? Invariant($"{WholeMm(shape.LongPointMm):0}")
@@ -85,6 +90,36 @@ internal static class PartSketch
                 }
             );
         }
+    }
+
+    /// <summary>Which face of the part is the long one at its slanting end, as it stands in the rack; empty for square ends.</summary>
+    public static string LongFace(PartGroup part)
+    {
+        var shape = part.Shape;
+        if (Math.Max(shape.StartDeg, shape.EndDeg) < SquareDeg)
+        {
+            return "";
+        }
+
+        var isAtStart = shape.StartDeg >= SquareDeg;
+        var normal = isAtStart ? shape.StartPlane.Normal : shape.EndPlane.Normal;
+        var along = shape.End - shape.Start;
+        along *= 1 / along.LengthMm;
+
+        // Outwards the long edge lies where the plane leans away.
+        var outwards = isAtStart ? along * -1 : along;
+        var across = (normal - (outwards * normal.DotMm2(outwards))) * (-1 / normal.DotMm2(outwards));
+        return Math.Abs(across.ZMm) >= Math.Max(Math.Abs(across.XMm), Math.Abs(across.YMm)) - 1e-9
+            ? across.ZMm > 0
+                ? "long face: upper"
+                : "long face: lower"
+            : Math.Abs(across.YMm) >= Math.Abs(across.XMm)
+                ? across.YMm > 0
+                    ? "long face: to the high edge"
+                    : "long face: to the low edge"
+                : across.XMm > 0
+                    ? "long face: to the right end"
+                    : "long face: to the left end";
     }
 
     private static bool IsTrapezoid(PartGroup part)

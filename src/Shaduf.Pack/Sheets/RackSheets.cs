@@ -68,11 +68,8 @@ internal static class RackSheets
             .SelectMany(lot => lot.Steel.Groups.Select(part => (Part: part, Count: part.Count * lot.Count)))
             .ToList();
         var (paper, columns, rows) = parts.Count <= 12 ? (PaperSize.A4Landscape, 3, 4) : (PaperSize.A3Landscape, 4, 6);
-        var inside = SheetFrame.Inside(paper);
-        PaperSize cell = new(
-            (inside.WidthMm - 8) / columns,
-            (SheetFrame.TitleBlock(paper).TopMm - inside.TopMm - 8) / rows
-        );
+        var (inside, block) = (SheetFrame.Inside(paper), SheetFrame.TitleBlock(paper));
+        PaperSize cell = new((inside.WidthMm - 8) / columns, (block.TopMm - inside.TopMm - 8) / rows);
         foreach (var (page, several) in parts.Chunk(columns * rows).Index())
         {
             yield return new(
@@ -92,10 +89,21 @@ internal static class RackSheets
                                 )
                             )
                     ),
+                    new(
+                        SheetTexts.Notes(s_sketchNotes, block.LeftMm - inside.LeftMm - 8),
+                        new(inside.LeftMm + 4, block.TopMm + 1)
+                    ),
                 ]
             );
         }
     }
+
+    private static readonly string[] s_sketchNotes =
+    [
+        "Lengths and slants are not to scale, millimetres.",
+        "Bold: the long face, long point to long point; in brackets the short face.",
+        "At the ends: degrees from a square cut. The upper line is the long face at the first slanting end.",
+    ];
 
     // The stands' parts go out only with their drawings.
     private static IEnumerable<SteelLot> Released(Design design) =>

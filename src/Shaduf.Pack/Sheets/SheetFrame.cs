@@ -23,6 +23,12 @@ public static class SheetFrame
 {
     private const double BindingMm = 20;
     private const double BorderMm = 10;
+    private const double GridMm = 5;
+    private const double FieldMm = 50;
+    private const double CentringMm = 5;
+
+    // I and O are not used.
+    private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
     private const double TitleWidthMm = 180;
     private const double RowMm = 9;
     private const int Rows = 4;
@@ -53,13 +59,15 @@ public static class SheetFrame
     /// <param name="title">What stands in the title block.</param>
     /// <param name="views">Pictures and where their top left corners go.</param>
     /// <returns>The sheet.</returns>
-    /// <source>ISO 5457 for the frame and its centring marks, ISO 7200 for the fields (from memory)</source>
+    /// <source>ISO 5457 for the frame, its fields and centring marks, ISO 7200 for the fields (from memory)</source>
     internal static Scene Of(PaperSize size, SheetTitle title, IReadOnlyList<PlacedView> views)
     {
         var builder = new SceneBuilder(size);
         var inside = Inside(size);
         builder.Rectangle(Layer.Frame, inside);
-        Centring(builder, size, inside);
+        var grid = inside.Grown(GridMm);
+        Fields(builder, size, grid, inside);
+        Centring(builder, size, grid, inside);
         foreach (var (view, at) in views)
         {
             builder.Place(view, at);
@@ -69,14 +77,61 @@ public static class SheetFrame
         return builder.Build($"{title.Title}, sheet {title.Number} of {title.Of}");
     }
 
-    private static void Centring(SceneBuilder builder, PaperSize size, PaperBox inside)
+    private static void Centring(SceneBuilder builder, PaperSize size, PaperBox grid, PaperBox inside)
     {
         var (x, y) = (size.WidthMm / 2, size.HeightMm / 2);
-        builder.Line(Layer.Frame, new(x, 0), new(x, inside.TopMm + 5));
-        builder.Line(Layer.Frame, new(x, size.HeightMm), new(x, inside.BottomMm));
-        builder.Line(Layer.Frame, new(0, y), new(inside.LeftMm + 5, y));
-        builder.Line(Layer.Frame, new(size.WidthMm, y), new(inside.RightMm - 5, y));
+        builder.Line(Layer.Frame, new(x, grid.TopMm), new(x, inside.TopMm + CentringMm));
+        builder.Line(Layer.Frame, new(x, grid.BottomMm), new(x, inside.BottomMm - CentringMm));
+        builder.Line(Layer.Frame, new(grid.LeftMm, y), new(inside.LeftMm + CentringMm, y));
+        builder.Line(Layer.Frame, new(grid.RightMm, y), new(inside.RightMm - CentringMm, y));
     }
+
+    // Fields of 50 mm from the middle of the sheet, what is left over in the corners: figures across, letters down. A4 has
+    // them above and at the right only.
+    private static void Fields(SceneBuilder builder, PaperSize size, PaperBox grid, PaperBox inside)
+    {
+        builder.Rectangle(Layer.Fields, grid);
+        var isSmall = Math.Max(size.WidthMm, size.HeightMm) < 300;
+        foreach (var (from, to, name) in Names(size.WidthMm, (grid.LeftMm, grid.RightMm), i => Invariant($"{i + 1}")))
+        {
+            foreach (var (outer, inner) in Sides((grid.TopMm, inside.TopMm), (grid.BottomMm, inside.BottomMm), isSmall))
+            {
+                builder.Line(Layer.Fields, new(to, outer), new(to, inner));
+                Name(builder, new((from + to) / 2, (outer + inner) / 2), name);
+            }
+        }
+
+        foreach (var (from, to, name) in Names(size.HeightMm, (grid.TopMm, grid.BottomMm), i => Letters[i..(i + 1)]))
+        {
+            foreach (var (outer, inner) in Sides((grid.RightMm, inside.RightMm), (grid.LeftMm, inside.LeftMm), isSmall))
+            {
+                builder.Line(Layer.Fields, new(outer, to), new(inner, to));
+                Name(builder, new((outer + inner) / 2, (from + to) / 2), name);
+            }
+        }
+    }
+
+    private static (double Outer, double Inner)[] Sides(
+        (double, double) first,
+        (double, double) second,
+        bool isSmall
+    ) => isSmall ? [first] : [first, second];
+
+    private static IEnumerable<(double From, double To, string Name)> Names(
+        double sheetMm,
+        (double First, double Last) edge,
+        Func<int, string> name
+    )
+    {
+        var half = (int)Math.Round(sheetMm / 2 / FieldMm);
+        double At(int i) => (sheetMm / 2) + ((i - half) * FieldMm);
+        return Enumerable
+            .Range(0, 2 * half)
+            .Select(i => (i == 0 ? edge.First : At(i), i == (2 * half) - 1 ? edge.Last : At(i + 1), name(i)));
+    }
+
+    private static void Name(SceneBuilder builder, PaperPoint at, string name) =>
+        builder.Add(new TextItem(Layer.Fields, at, name, TextStyle.Small.Centred));
 
     private static void Title(SceneBuilder builder, PaperBox box, SheetTitle title)
     {

@@ -56,7 +56,11 @@ public sealed record BriefHead(
 /// <param name="ChainageM">Distance along the way from the wellhead [m].</param>
 /// <param name="ElevationM">Ground level [m].</param>
 /// <param name="BendDeg">Change of direction on the map [°]; null for none.</param>
-public sealed record RoutePoint(double ChainageM, double ElevationM, double? BendDeg = null);
+public sealed record RoutePoint(double ChainageM, double ElevationM, double? BendDeg = null)
+{
+    /// <summary>Where it lies on the site; null when not told.</summary>
+    public SitePlace? Place { get; init; }
+}
 
 /// <summary>Fittings of one kind.</summary>
 /// <param name="Kind">Name in the table of fittings.</param>

@@ -68,6 +68,10 @@ internal static class BriefReader
         if (top.AreSound("lift.route", "lift.tankInlet", "source") && brief.Lift.Route.Count > 1)
         {
             CheckLift(top, brief);
+            if (top.AreSound("site"))
+            {
+                RoutePlaces.Check(top, brief);
+            }
         }
 
         return brief;

@@ -128,9 +128,40 @@ internal static class LiftReader
             fields.Quantity("chainage", Measure.LengthM, 0, 50_000, "Distance along the pipe from the wellhead."),
             fields.Quantity("elevation", Measure.LengthM, -430, 5000, "Ground level above sea level."),
             fields.Known("bend", Measure.AngleDeg, 0, 120, "Change of direction there, on the map.")
-        );
+        )
+        {
+            Place = Place(fields),
+        };
         fields.Done();
         return point;
+    }
+
+    private static SitePlace? Place(FieldMap fields)
+    {
+        var bearingDeg = fields.Known(
+            "bearing",
+            Measure.AngleDeg,
+            0,
+            360,
+            "Direction to it from the middle of the front rack's low edge, clockwise from true north; with distance, for the site plan."
+        );
+        var distanceM = fields.Known(
+            "distance",
+            Measure.LengthM,
+            0,
+            60_000,
+            "To it, level, from the middle of the front rack's low edge."
+        );
+        if ((bearingDeg is null) != (distanceM is null) && fields.AreSound("bearing", "distance"))
+        {
+            fields.Complain(
+                bearingDeg is null ? "bearing" : "distance",
+                "missing",
+                "bearing and distance together, or neither, are accepted"
+            );
+        }
+
+        return bearingDeg is { } deg && distanceM is { } m ? SitePlace.By(deg, m) : null;
     }
 
     private static FittingBrief Fitting(FieldMap fields)

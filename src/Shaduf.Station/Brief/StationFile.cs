@@ -17,6 +17,9 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     /// <summary>Date of the documents: the brief's, else the day on which it was read.</summary>
     public DateOnly Dated { get; init; } = Brief.Head.Issued ?? DateOnly.FromDateTime(DateTime.Today);
 
+    /// <summary>Values of the brief that are not plain ASCII: whether they can be drawn, fonts decide.</summary>
+    public IReadOnlyList<BriefWord> Words { get; init; } = [];
+
     /// <summary>Folder of the cards that come with the program.</summary>
     public static string ShippedCards { get; } = Path.Combine(AppContext.BaseDirectory, "cards");
 
@@ -81,7 +84,10 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
 
         log.ThrowIfAny();
         var whole = record is null ? bytes : [.. bytes, .. Encoding.ASCII.GetBytes(record.Hash)];
-        return new(brief, shelf!, prices!, Convert.ToHexStringLower(SHA256.HashData(whole))[..12]);
+        return new(brief, shelf!, prices!, Convert.ToHexStringLower(SHA256.HashData(whole))[..12])
+        {
+            Words = BriefWord.Of(top),
+        };
     }
 
     /// <summary>The published schema of the brief.</summary>

@@ -2,6 +2,7 @@ using Shaduf.Ground;
 using Shaduf.Parts;
 using Shaduf.Shape;
 using Shaduf.Steel;
+using Shaduf.Workshop;
 using static System.FormattableString;
 
 namespace Shaduf.Station;
@@ -51,6 +52,18 @@ public static class FenceSteel
             []
         );
     }
+
+    /// <summary>How far the head of a strut is cut back behind its long point, so that it sits on its post.</summary>
+    /// <param name="aroundDeg">Angle round the strut from its short point, where the seam of a template lies [deg], 0 to 360.</param>
+    /// <returns>Distance [mm].</returns>
+    public static double StrutBehindMm(double aroundDeg) => StrutReachMm((aroundDeg + 180) % 360) - StrutReachMm(0);
+
+    /// <summary>Diameter of a strut [mm].</summary>
+    public const double StrutDiameterMm = PlainMm;
+
+    // Left square, the inner edge of the strut touches its post.
+    private static double StrutReachMm(double aroundDeg) =>
+        Saddle.ReachMm(StrainedMm / 2, (PlainMm / 2) - WallMm, 45, 0, aroundDeg);
 
     private static Section Tube(double diameterMm, WorkshopBrief workshop)
     {

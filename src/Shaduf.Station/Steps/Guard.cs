@@ -43,6 +43,10 @@ public sealed record Guard(
     public IEnumerable<LightColumnStrength> PoleStrengths =>
         new[] { ColumnStrength, MastStrength }.OfType<LightColumnStrength>();
 
+    /// <summary>How many poles of a kind stand.</summary>
+    /// <param name="pole">Light column or mast.</param>
+    public int CountOf(LightColumnStrength pole) => Poles.Count(each => each.HasRod == pole.IsMast);
+
     /// <summary>The tallest light column; null when no lamp needs a column of its own.</summary>
     public LightColumn? Column => ColumnStrength?.Column;
 

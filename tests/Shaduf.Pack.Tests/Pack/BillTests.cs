@@ -107,7 +107,8 @@ public sealed class BillTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
         var rows = Rows(pack, "Parts").ToList();
         var ofStand = pack.Json["stand"]?["parts"]?.AsArray() ?? [];
         var ofFence = pack.Json["guard"]!["fence"]?["parts"]?.AsArray() ?? [];
-        var parts = pack.Json["rack"]!["parts"]!.AsArray().Concat(ofStand).Concat(ofFence).ToList();
+        var ofPoles = pack.Json["guard"]!["poleParts"]!.AsArray();
+        var parts = pack.Json["rack"]!["parts"]!.AsArray().Concat(ofStand).Concat(ofPoles).Concat(ofFence).ToList();
         Assert.Equal(parts.Count + 1, rows.Count);
         foreach (var (part, row) in parts.Zip(rows))
         {

@@ -14,9 +14,15 @@ public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<Exampl
                 sheet.Scene.TextOverlaps().Select(pair => $"{pair.First.Item.Text} | {pair.Second.Item.Text}")
             );
             var inside = SheetFrame.Inside(sheet.Scene.Size).Grown(0.5);
-            Assert.Empty(sheet.Scene.TextsOutside(inside).Select(box => box.Item.Text));
+            Assert.Empty(
+                sheet
+                    .Scene.TextsOutside(inside)
+                    .Where(box => box.Item.Layer != Layer.Fields)
+                    .Select(box => box.Item.Text)
+            );
+            Assert.Empty(sheet.Scene.TextsOutside(inside.Grown(5)).Select(box => box.Item.Text));
             Assert.All(
-                sheet.Scene.Items.Where(item => item.Layer != Layer.Frame),
+                sheet.Scene.Items.Where(item => item.Layer != Layer.Frame && item.Layer != Layer.Fields),
                 item =>
                     Assert.True(
                         inside.Holds(new(item.Box.LeftMm, item.Box.TopMm))
@@ -36,7 +42,7 @@ public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<Exampl
             var block = SheetFrame.TitleBlock(sheet.Scene.Size);
             var drawn = sheet
                 .Scene.Items.TakeWhile(item => !IsBlock(item, block))
-                .Where(item => item.Layer != Layer.Frame);
+                .Where(item => item.Layer != Layer.Frame && item.Layer != Layer.Fields);
             Assert.DoesNotContain(
                 drawn,
                 item => item.Box.RightMm > block.LeftMm + 0.1 && item.Box.BottomMm > block.TopMm + 0.1
@@ -58,7 +64,9 @@ public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<Exampl
         var entities = Between(pairs, "ENTITIES", "ENDSEC");
         Assert.All(entities.Where(pair => pair.Code == 8), pair => Assert.Contains(pair.Value, defined));
         var widthMm = entities.Where(pair => pair.Code is 10 or 11).Max(pair => Number(pair.Value));
-        Assert.Equal(sheet.Scene.Size.WidthMm * sheet.OneToFactor, widthMm, 1e-3);
+
+        // The outermost line is the one round the fields, 5 mm off the frame.
+        Assert.Equal((SheetFrame.Inside(sheet.Scene.Size).RightMm + 5) * sheet.OneToFactor, widthMm, 1e-3);
         var handles = pairs.Where(pair => pair.Code is 5 or 105).Select(pair => pair.Value).ToList();
         Assert.Equal(handles.Count, handles.Distinct().Count());
         Assert.Contains(entities, pair => pair is (0, "TEXT"));

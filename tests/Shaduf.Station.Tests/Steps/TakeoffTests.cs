@@ -33,6 +33,23 @@ public sealed class TakeoffTests
             ? part.Shape.AlongBarMm(part.Section.SideMm) - part.Shape.LongPointMm
             : 0;
 
+    /// <summary>A part that was not spliced, and one that the saw would eat: told, and the rest is cut all the same.</summary>
+    [Fact]
+    public void A_part_that_no_bar_gives_is_told_and_the_rest_is_cut()
+    {
+        var section = new Section("SHS50x3", Outline.SquareTube, 50, 3, 4.2, 190, 6000, 5990);
+        Part Piece(string mark, double mm) =>
+            new(mark, "tube", section, new(mm, mm, 0, 0, new(0, 0, 0), new(mm, 0, 0)), []);
+        SteelLot[] lots = [new("racks", new("rack", [Piece("A", 7000), Piece("B", 1200), Piece("D", 4)], []), 2)];
+        var workshop = new WorkshopBrief(5, 10, [], []);
+        var troubles = CutPlans.Troubles(lots, workshop);
+        Assert.Equal(2, troubles.Count);
+        Assert.Contains("part A is 7000 mm long and the longest bar less its end trim 5990 mm: splice it", troubles[0]);
+        Assert.Contains("part D is 4 mm long and the saw eats 5 mm", troubles[1]);
+        var plan = Assert.Single(CutPlans.Of(lots, workshop, s_design.File.Prices));
+        Assert.Equal(["B", "B"], plan.Plan.Bars.SelectMany(bar => bar.Pieces).Select(piece => piece.Mark));
+    }
+
     [Fact]
     public void No_bar_is_cut_beyond_its_length() =>
         Assert.All(
@@ -102,6 +119,8 @@ public sealed class TakeoffTests
             .Concat(ManyStrings.TakeoffOf(ManyStrings.Choice(11, 4), ManyStrings.Rewired(11, 4)))
             .Select(line => line.Item)
             .Concat(LifeCycle.SetItems)
+            // Which tube a pole is made of depends on its wind: the cut plans name it.
+            .Concat(LightColumnSize.All.Select(size => size.Name))
             .ToHashSet();
         Assert.All(PriceItems.General.Keys, item => Assert.Contains(item, taken));
     }

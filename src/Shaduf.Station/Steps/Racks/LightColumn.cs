@@ -81,8 +81,12 @@ public sealed record LightColumnSize(
 /// <param name="Steel">Its tube and welds.</param>
 /// <param name="Skeleton">The line along which it carries, from the top of its block to the lamp.</param>
 /// <param name="Size">Its size.</param>
-public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnSize Size)
+/// <param name="HeightMm">From the ground to the lamp, or to the tip of a mast [mm].</param>
+public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnSize Size, double HeightMm)
 {
+    /// <summary>The air rod on a mast's tube [mm].</summary>
+    public const double TipMm = 1000;
+
     private const double BarMm = 6000;
     private const double GussetWeldMm = 4;
 
@@ -95,13 +99,20 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
     /// <summary>A column of a height.</summary>
     /// <param name="heightMm">From the ground to the lamp, or to the tip of a mast [mm], above 0.</param>
     /// <param name="size">Its size.</param>
-    /// <param name="isMast">Whether it is a lightning mast.</param>
+    /// <param name="isMast">Whether it is a lightning mast: its tube ends below the air rod.</param>
+    /// <param name="workshop">The saw; null when unknown.</param>
     /// <returns>The column.</returns>
-    /// <exception cref="ArgumentException">The height is not above 0.</exception>
-    public static LightColumn Of(double heightMm, LightColumnSize size, bool isMast = false)
+    /// <exception cref="ArgumentException">The height leaves no tube.</exception>
+    public static LightColumn Of(
+        double heightMm,
+        LightColumnSize size,
+        bool isMast = false,
+        WorkshopBrief? workshop = null
+    )
     {
+        var tubeMm = isMast ? heightMm - TipMm : heightMm;
         var (mark, role) = isMast ? ("P2", "lightning mast") : ("P1", "light pole");
-        if (!(heightMm > 0))
+        if (!(tubeMm > 0))
         {
             throw new ArgumentException($"pole ({mark}): a part without length");
         }
@@ -115,9 +126,9 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
             tube.MassKgPerM,
             tube.PerimeterMm,
             BarMm,
-            BarMm - WorkshopBrief.Unknown.EndTrimMm
+            BarMm - (workshop ?? WorkshopBrief.Unknown).EndTrimMm
         );
-        var pole = Part.Straight(mark, role, section, new(0, 0, 0), new(0, 0, heightMm));
+        var pole = Part.Straight(mark, role, section, new(0, 0, 0), new(0, 0, tubeMm));
         Seam[] seams =
         [
             new("pole to base plate", size.WeldLegMm, Math.PI * size.DiameterMm, 1),
@@ -131,13 +142,14 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
             pole.Role,
             new(MakeUp.Single, section),
             pole.Shape.Start,
-            pole.Shape.End,
+            new(0, 0, heightMm),
             new(1, 0, 0)
         );
         return new(
             new(isMast ? role : "light column", [pole], seams),
             new([member], [], [new(0, pole.Shape.Start)]),
-            size
+            size,
+            heightMm
         );
     }
 }

@@ -58,12 +58,15 @@ public sealed record SitePlan(
             SitePlace.By(thing.BearingDeg, thing.DistanceM),
             true
         ));
-        var tank = told.TryGetValue(SiteThing.Tank, out var at)
-            ? new("tank", at, true)
-            : near.FirstOrDefault(thing => thing.Name == SurroundsReader.TankWord);
-        var source = told.TryGetValue(SiteThing.Source, out var head)
-            ? new PlacedThing(design.Source.Head, head, true)
-            : new(design.Source.Head, bearing.At(new(-guard.WellheadM, guard.Field.RackM / 2)), false);
+        var route = design.Brief.Lift.Route;
+        var tank =
+            told.TryGetValue(SiteThing.Tank, out var at) || Is(route[^1].Place, out at)
+                ? new("tank", at, true)
+                : near.FirstOrDefault(thing => thing.Name == SurroundsReader.TankWord);
+        var source =
+            told.TryGetValue(SiteThing.Source, out var head) || Is(route[0].Place, out head)
+                ? new PlacedThing(design.Source.Head, head, true)
+                : new(design.Source.Head, bearing.At(new(-guard.WellheadM, guard.Field.RackM / 2)), false);
         return new(
             bearing,
             guard.Field,
@@ -73,6 +76,12 @@ public sealed record SitePlan(
             [.. guard.Fence?.Line.Corners.Select(At) ?? []],
             guard.Fence?.Line.GatePosts is var (from, to) ? (At(from), At(to)) : null
         );
+    }
+
+    private static bool Is(SitePlace? told, out SitePlace place)
+    {
+        place = told ?? default;
+        return told is not null;
     }
 
     private static SitePlace At(FencePoint point) => new(point.EastM, point.NorthM);

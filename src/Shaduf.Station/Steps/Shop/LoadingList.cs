@@ -96,7 +96,7 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
     private static IEnumerable<LoadItem> Poles(Guard guard) =>
         guard.PoleStrengths.Select(pole => new LoadItem(
             $"{pole.Name} {pole.Column.Pole.Mark} with its foot",
-            guard.Poles.Count(each => each.HasRod == (pole == guard.MastStrength)),
+            guard.CountOf(pole),
             pole.Column.Steel.MassKg + pole.Column.Foot.MassKg,
             pole.Column.Pole.PiecesMm.Max(),
             pole.Column.Pole.PiecesMm.Count > 1

@@ -37,7 +37,7 @@ internal static class LightColumnFindings
                     "V",
                     "γ_Q q_p (1.2 d h + 1.8 A)",
                     Invariant(
-                        $"{strength.National.VariableFactor:0.##} · {gust:0.000} · (1.2 · {pole.Section.SideMm / 1000:0.000} · {pole.LengthMm / 1000:0.00} + 1.8 · {strength.Sail.AreaM2:0.00})"
+                        $"{strength.National.VariableFactor:0.##} · {gust:0.000} · (1.2 · {pole.Section.SideMm / 1000:0.000} · {strength.Column.HeightMm / 1000:0.00} + 1.8 · {strength.Sail.AreaM2:0.00})"
                     ),
                     foot.ShearZN / 1000,
                     "kN",
@@ -86,7 +86,7 @@ internal static class LightColumnFindings
             1,
             "",
             Invariant(
-                $"{strength.Name} {pole.Mark} {size.Name}, {pole.LengthMm / 1000:0.0} m{hung}: {worst.What} is used most, {Use(worst.Result.UtilisationShare)} at {strength.Wind.BasicMPerS:0.#} m/s; plate {size.Foot.SideMm:0} x {size.Foot.SideMm:0} x {size.Foot.ThicknessMm:0} mm, bolts M{size.Foot.BoltMm:0} {size.Foot.BoltInConcreteMm:0} mm deep in a block {size.BlockMm:0} x {size.BlockMm:0} mm of 1:2:4 or larger: {block} says how deep"
+                $"{strength.Name} {pole.Mark} {size.Name}, {strength.Column.HeightMm / 1000:0.0} m{hung}: {worst.What} is used most, {Use(worst.Result.UtilisationShare)} at {strength.Wind.BasicMPerS:0.#} m/s; plate {size.Foot.SideMm:0} x {size.Foot.SideMm:0} x {size.Foot.ThicknessMm:0} mm, bolts M{size.Foot.BoltMm:0} {size.Foot.BoltInConcreteMm:0} mm deep in a block {size.BlockMm:0} x {size.BlockMm:0} mm of 1:2:4 or larger: {block} says how deep"
             )
                 + (
                     worst.Result.Holds

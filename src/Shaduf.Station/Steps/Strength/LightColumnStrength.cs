@@ -52,7 +52,7 @@ public sealed record LightColumnStrength(
     public const double HopelessShare = 10;
 
     /// <summary>Height at which lamp, box and modules hang [mm].</summary>
-    public double SailAtMm { get; init; } = Column.Pole.LengthMm;
+    public double SailAtMm { get; init; } = Column.HeightMm;
 
     /// <summary>Whether it is a lightning mast.</summary>
     public bool IsMast { get; init; }
@@ -75,7 +75,7 @@ public sealed record LightColumnStrength(
             ? MemberSection.OfRound(Column.Size.DiameterMm, Column.Size.WallMm)
             : MemberSection.OfRound(Column.Size.DiameterMm, Column.Size.WallMm).Thinned();
 
-    private double HeightMm => Column.Pole.LengthMm;
+    private double HeightMm => Column.HeightMm;
 
     private BoltSize Bolt => BoltSize.Of(Invariant($"M{Column.Foot.BoltMm:0}"));
 
@@ -91,7 +91,7 @@ public sealed record LightColumnStrength(
     {
         var all = LightColumnSize
             .All.Select(size => new LightColumnStrength(
-                LightColumn.Of(need.HeightMm, size, need.IsMast),
+                LightColumn.Of(need.HeightMm, size, need.IsMast, rack.Workshop),
                 need.Sail ?? LightSail.None,
                 need.Wind,
                 RackStrength.GradeOf(rack.Steel),

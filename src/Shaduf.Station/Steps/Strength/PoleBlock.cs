@@ -47,7 +47,7 @@ public sealed record PoleBlock(
 
         var (column, national) = (strength.Column, strength.National);
         var pole = column.Pole;
-        var heightM = pole.LengthMm / 1000;
+        var heightM = column.HeightMm / 1000;
         var foot = strength.ForcesAt(strength.Wind.PeakKNPerM2, 0);
         var side = foot.ShearZN / national.VariableFactor / 1000;
         var moment = foot.BendingYNMm / national.VariableFactor / 1e6;

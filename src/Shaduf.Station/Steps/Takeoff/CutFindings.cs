@@ -24,6 +24,19 @@ internal static class CutFindings
             "sections",
             "bound by column generation"
         );
+        if (CutPlans.Troubles(design.Works.SawnLots, design.Brief.Rack.Workshop) is { Count: > 0 } troubles)
+        {
+            yield return new(
+                "workshop/cut-order",
+                FindingStatus.Stop,
+                $"left out of the cut plan and of the bill: {string.Join(' ', troubles)}",
+                troubles.Count,
+                0,
+                "parts",
+                "the cards' bars, the saw's kerf and the end trim of the brief"
+            );
+        }
+
         var rates = design.File.Prices.Rates;
         var workshop = design.Brief.Rack.Workshop;
         string[] unpriced =

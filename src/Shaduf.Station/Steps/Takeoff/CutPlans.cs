@@ -51,7 +51,17 @@ public static class CutPlans
         IReadOnlyList<SteelLot> lots,
         WorkshopBrief workshop,
         PriceBook prices
-    ) => Plans(lots, section => CutPlan.Cheapest(Order(lots, section, workshop, Stock(section, workshop, prices))));
+    ) =>
+        Plans(
+            Cuttable(lots, workshop),
+            (kept, section) => CutPlan.Cheapest(Order(kept, section, workshop, Stock(section, workshop, prices)))
+        );
+
+    /// <summary>What of the steel cannot be cut from any bar that can be bought, in sentences; none when all can.</summary>
+    /// <param name="lots">All steel.</param>
+    /// <param name="workshop">The saw.</param>
+    internal static IReadOnlyList<string> Troubles(IReadOnlyList<SteelLot> lots, WorkshopBrief workshop) =>
+        [.. Sections(lots).SelectMany(section => Order(lots, section, workshop, [new(section.BarMm, 1)]).Troubles())];
 
     /// <summary>Quick plans from the cards' bars alone, to compare racks with.</summary>
     /// <param name="rack">The rack.</param>
@@ -61,14 +71,43 @@ public static class CutPlans
         Quick([SteelLot.Of(rack)], workshop);
 
     private static List<SectionPlan> Quick(IReadOnlyList<SteelLot> lots, WorkshopBrief workshop) =>
-        Plans(lots, section => CutPlan.FirstFit(Order(lots, section, workshop, [new(section.BarMm, 1)])));
+        Plans(
+            Cuttable(lots, workshop),
+            (kept, section) => CutPlan.FirstFit(Order(kept, section, workshop, [new(section.BarMm, 1)]))
+        );
 
-    private static List<SectionPlan> Plans(IReadOnlyList<SteelLot> lots, Func<Section, CutPlan> plan) =>
+    private static IEnumerable<Section> Sections(IReadOnlyList<SteelLot> lots) =>
+        lots.SelectMany(lot => lot.Steel.Groups.Select(part => part.Section)).Distinct();
+
+    // The lots without the parts that no bar gives: those are told by a finding that stops.
+    private static IReadOnlyList<SteelLot> Cuttable(IReadOnlyList<SteelLot> lots, WorkshopBrief workshop) =>
+        Troubles(lots, workshop).Count == 0
+            ? lots
+            :
+            [
+                .. lots.Select(lot =>
+                    lot with
+                    {
+                        Steel = lot.Steel with
+                        {
+                            Parts = [.. lot.Steel.Parts.Where(part => IsCuttable(part, workshop))],
+                        },
+                    }
+                ),
+            ];
+
+    private static bool IsCuttable(Part part, WorkshopBrief workshop) =>
+        !Troubles([new("", new("", [part], []), 1)], workshop).Any();
+
+    private static List<SectionPlan> Plans(
+        IReadOnlyList<SteelLot> lots,
+        Func<IReadOnlyList<SteelLot>, Section, CutPlan> plan
+    ) =>
         [
             .. lots.SelectMany(lot => lot.Steel.Groups.Select(part => (Part: part, lot.Count)))
                 .GroupBy(group => group.Part.Section)
                 .OrderBy(group => group.Key.Name, StringComparer.Ordinal)
-                .Select(group => new SectionPlan(group.Key, plan(group.Key))
+                .Select(group => new SectionPlan(group.Key, plan(lots, group.Key))
                 {
                     Marks = string.Join(", ", group.Select(each => $"{each.Part.Count * each.Count} {each.Part.Mark}")),
                 }),

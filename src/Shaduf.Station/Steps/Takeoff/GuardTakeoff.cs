@@ -6,8 +6,7 @@ namespace Shaduf.Station;
 /// <summary>Light, lightning, earth and fence.</summary>
 internal static class GuardTakeoff
 {
-    // The tip of a lightning mast is a rod of its own; a mast's wire goes on into the ground.
-    private const double TipM = 1;
+    // A mast's wire goes on into the ground.
     private const double IntoGroundM = 1.5;
 
     // To each rack, to the drive, and to each bonded fence post; common practice, no source.
@@ -86,13 +85,12 @@ internal static class GuardTakeoff
         {
             var origin = Invariant($"{count} masts, tips at {lightning.RodM:0.0} m");
             yield return Line(
-                "lightning-mast",
-                $"lightning mast {guard.MastStrength!.Column.Size.Name}, galvanised tube with base plate and anchors",
-                "m",
-                count * (lightning.RodM - TipM),
+                "air-rod",
+                Invariant($"air rod {LightColumn.TipMm / 1000:0} m, 16 mm, with holder"),
+                "nr",
+                count,
                 origin
             );
-            yield return Line("air-rod", Invariant($"air rod {TipM:0} m, 16 mm, with holder"), "nr", count, origin);
             yield return Line(
                 "down-conductor",
                 "down conductor 50 mm2 (8 mm round) with holders",
@@ -121,8 +119,34 @@ internal static class GuardTakeoff
                 guard.Poles.Count,
                 poles
             );
+            foreach (var line in guard.PoleStrengths.SelectMany(pole => Feet(pole, guard.CountOf(pole))))
+            {
+                yield return line;
+            }
+
             yield return Labour.Days("pole", guard.Poles.Count, poles);
         }
+    }
+
+    private static IEnumerable<QuantityLine> Feet(LightColumnStrength pole, int count)
+    {
+        var foot = pole.Column.Foot;
+        yield return Line(
+            "pole-plate",
+            Invariant(
+                $"base plate {foot.SideMm:0} x {foot.SideMm:0} x {foot.ThicknessMm:0} mm with {PoleFoot.GussetCount} gussets, welded on and galvanised, of a {pole.Name}"
+            ),
+            "nr",
+            count,
+            Invariant($"one a pole, {foot.MassKg:0.0} kg")
+        );
+        yield return Line(
+            "pole-anchor",
+            Invariant($"bolt M{foot.BoltMm:0} x {foot.BoltLengthMm:0} mm to cast in, with three nuts and washers"),
+            "nr",
+            PoleFoot.BoltCount * count,
+            Invariant($"{PoleFoot.BoltCount} a pole")
+        );
     }
 
     private static IEnumerable<QuantityLine> Light(Guard guard)
@@ -149,35 +173,6 @@ internal static class GuardTakeoff
             count * light.ModulesEach,
             Invariant($"{origin}, {light.NeededW ?? 0:0} W each")
         );
-        var poles = guard.Poles.Where(pole => !pole.HasRod).ToList();
-        if (poles.Count > 0)
-        {
-            yield return Line(
-                "light-pole",
-                Invariant($"light pole {guard.Column!.Size.Name}, galvanised tube"),
-                "m",
-                poles.Sum(pole => pole.HeightM),
-                Invariant($"{poles.Count} poles; lamps that hang on a lightning mast need none")
-            );
-            var foot = guard.Column.Foot;
-            yield return Line(
-                "pole-plate",
-                Invariant(
-                    $"base plate {foot.SideMm:0} x {foot.SideMm:0} x {foot.ThicknessMm:0} mm with {PoleFoot.GussetCount} gussets, welded on and galvanised"
-                ),
-                "nr",
-                poles.Count,
-                Invariant($"one a pole, {foot.MassKg:0.0} kg")
-            );
-            yield return Line(
-                "pole-anchor",
-                Invariant($"bolt M{foot.BoltMm:0} x {foot.BoltLengthMm:0} mm to cast in, with three nuts and washers"),
-                "nr",
-                PoleFoot.BoltCount * poles.Count,
-                Invariant($"{PoleFoot.BoltCount} a pole")
-            );
-        }
-
         yield return Labour.Days("light", count, origin);
     }
 

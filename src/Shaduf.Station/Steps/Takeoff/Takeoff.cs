@@ -107,9 +107,17 @@ public sealed record Works(
     /// <summary>The stands under the tanks; null where none of steel is built here.</summary>
     public required StandDesign? Stand { get; init; }
 
-    /// <summary>All steel that is sawn from bars: what the shop welds, and the tubes of the fence.</summary>
+    /// <summary>All steel that is sawn from bars: what the shop welds and paints, and galvanised tubes of poles and fence.</summary>
     public IReadOnlyList<SteelLot> SawnLots =>
-        [.. SteelLots, .. Guard.Fence is { } fence ? [new SteelLot("fence", fence.Steel, 1)] : Array.Empty<SteelLot>()];
+        [
+            .. SteelLots,
+            .. Guard.PoleStrengths.Select(pole => new SteelLot(
+                $"{pole.Name}s",
+                pole.Column.Steel,
+                Guard.CountOf(pole)
+            )),
+            .. Guard.Fence is { } fence ? [new SteelLot("fence", fence.Steel, 1)] : Array.Empty<SteelLot>(),
+        ];
 
     /// <summary>Steel that the shop welds and paints.</summary>
     public IReadOnlyList<SteelLot> SteelLots =>

@@ -6,7 +6,7 @@ using Shaduf.Bench.Steel;
 // Lists the benches and runs those chosen: dotnet run -c Release --project bench/Shaduf.Bench -- --filter '*Colebrook*'
 // By processor time, for a machine that does other work besides:
 // ... -- growth docs/rack-growth.svg  a rack's time over its members, with the plot of docs/performance.md
-// ... -- racks                        the racks of the examples
+// ... -- racks [brief ...]            the racks of the examples, or of some briefs
 // ... -- stands                       stands, and the footings of those racks
 // ... -- logs FOLDER                  logs of a month, a year and five years by the minute
 // ... -- sheets                       their drawing sheets in three formats, and the solid model
@@ -14,9 +14,9 @@ if (args is ["growth", var plot])
 {
     RackGrowth.Write(plot);
 }
-else if (args is ["racks"])
+else if (args is ["racks", .. var briefs])
 {
-    RackTable.Write();
+    RackTable.Write(briefs);
 }
 else if (args is ["stands"])
 {

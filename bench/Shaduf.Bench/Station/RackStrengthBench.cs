@@ -16,7 +16,10 @@ public class RackStrengthBench
     public string Example { get; set; } = "";
 
     [GlobalSetup]
-    public void Prepare()
+    public void Prepare() => Prepare(PathOf(Example));
+
+    /// <summary>The brief of an example.</summary>
+    public static string PathOf(string example)
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "Shaduf.slnx")))
@@ -24,7 +27,13 @@ public class RackStrengthBench
             folder = folder.Parent!;
         }
 
-        var file = StationFile.Read(Path.Combine(folder.FullName, "examples", Example, "station.yaml"));
+        return Path.Combine(folder.FullName, "examples", example, "station.yaml");
+    }
+
+    /// <summary>Designs a brief's station, so that its rack can be measured alone.</summary>
+    public void Prepare(string brief)
+    {
+        var file = StationFile.Read(brief);
         design = DesignRun.Run(file);
         strength = design.Works.RackChoice.Taken.Strength!;
         ground = new(

@@ -46,7 +46,16 @@ internal static class BriefLimits
     {
         var modules = brief.Array.Module is { } name ? [shelf.Find<ModuleCard>(name)!] : shelf.All<ModuleCard>();
         var fitting = modules.Where(module => RackSections.Of(brief.Rack, module, shelf) is not null).ToList();
-        if (fitting.Count == 0)
+        var farthest = modules.Min(module => RackClamping.FarthestMm(module, brief.Rack.Way));
+        if (brief.Rack is { Type: RackType.ClampedRails, RailsAtMm: { } railsAt } && railsAt > farthest)
+        {
+            fields.Complain(
+                "rack.railsAt",
+                Invariant($"{railsAt:0} mm from both ends of the module its two rails meet"),
+                Invariant($"at most {farthest:0} mm is accepted")
+            );
+        }
+        else if (fitting.Count == 0)
         {
             fields.Complain(
                 "rack.angle",

@@ -46,6 +46,9 @@ public sealed record RackBrief(
     /// <summary>Card of the rails; null to choose.</summary>
     public string? Rail { get; init; }
 
+    /// <summary>Where rails run under a module, from either end of the sides that the clamps hold [mm]; null to choose.</summary>
+    public double? RailsAtMm { get; init; }
+
     /// <summary>Slope of the ground; level when it is left out.</summary>
     public RackGround Ground { get; init; }
 

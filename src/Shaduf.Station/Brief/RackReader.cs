@@ -6,6 +6,9 @@ internal static class RackReader
     // Steeper ground is handed over to an engineer.
     private const double SteepestShare = 0.2;
 
+    private const string Tubes = "Cross tubes or rafters along the row, each on its columns.";
+    private const string RailsAt = "Where rails run under a module, from either end of the sides that the clamps hold.";
+
     /// <summary>Reads the racks.</summary>
     /// <param name="fields">Their mapping; null when it is left out.</param>
     /// <param name="crew">The crew.</param>
@@ -33,13 +36,7 @@ internal static class RackReader
                     "How the rack holds the modules; left out: slide-in."
                 ) ?? RackType.SlideIn,
             Lines = fields?.OptionalCount("lines", 1, 2, "Lines of columns.", FieldMap.ChooseWord),
-            Tubes = fields?.OptionalCount(
-                "tubes",
-                2,
-                12,
-                "Cross tubes or rafters along the row, each on its columns.",
-                FieldMap.ChooseWord
-            ),
+            Tubes = fields?.OptionalCount("tubes", 2, 12, Tubes, FieldMap.ChooseWord),
             Way =
                 fields?.OptionalOneOf(
                     "orientation",
@@ -47,6 +44,7 @@ internal static class RackReader
                     "Long side of the modules up the slope or along the row; left out: portrait."
                 ) ?? ModuleWay.Portrait,
             Rail = BriefReader.Name(fields, "rail", "Section card of the rails of clamped modules."),
+            RailsAtMm = fields?.Chosen("railsAt", Measure.LengthMm, 50, 900, RailsAt),
             Ground = Ground(fields?.OptionalMap("groundFall", "Slope of the ground under a rack; left out: level.")),
             BlockageShare = Blockage(fields),
             Steel =

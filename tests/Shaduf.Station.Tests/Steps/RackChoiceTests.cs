@@ -10,7 +10,8 @@ public sealed class RackChoiceTests
     [Fact]
     public void The_customary_channels_on_one_line_do_not_hold_and_what_is_advised_does()
     {
-        var (ground, usual) = (Ground(26, Custom), Chosen(26, Custom));
+        var customary = Custom with { Tubes = 4 };
+        var (ground, usual) = (Ground(26, customary), Chosen(26, customary));
         Assert.False(usual.Taken.Holds);
         Assert.Equal(1, usual.Taken.Rack.Form.Lines);
         Assert.True(usual.Others[0].Holds);
@@ -35,6 +36,69 @@ public sealed class RackChoiceTests
         var finding = Findings(usual).Single(each => each.Id == "rack/strength");
         Assert.Equal(FindingStatus.Stop, finding.Status);
         Assert.Contains(RackChoice.Says(usual.Others[0]), finding.Says);
+    }
+
+    [Fact]
+    public void Free_ends_are_shortened_where_a_person_on_the_usual_ones_is_too_much()
+    {
+        var brief = Custom with { Lines = 2, Tubes = 5 };
+        var choice = Chosen(20, brief);
+        Assert.True(choice.Taken.Holds);
+        var (tubes, length) = (choice.Taken.Rack.TubePlacesMm, choice.Taken.Rack.Size.LengthMm);
+        var share = tubes[0] / (tubes[1] - tubes[0]);
+        Assert.Equal(choice.Taken.Rack.Form.EndShare, share, 1e-6);
+        Assert.Equal(length - tubes[^1], tubes[0], 1e-6);
+        Assert.Equal(
+            share < RackForm.UsualEndShare,
+            choice.Notes.Any(note => note.Why.Contains("holds a person who stands on one"))
+        );
+        Assert.Contains(choice.Others, each => !each.Holds && each.Rack.Form.EndShare == RackForm.UsualEndShare);
+    }
+
+    [Fact]
+    public void Rails_where_the_modules_card_allows_no_clamps_are_stopped_and_the_advice_holds()
+    {
+        var clamped = Custom with { Type = RackType.ClampedRails, Lines = 2, RailsAtMm = 800 };
+        var choice = Chosen(22, clamped);
+        Assert.False(choice.Taken.Holds);
+        var stop = Findings(choice).Single(each => each.Id == "rack/module-holding");
+        Assert.Equal(FindingStatus.Stop, stop.Status);
+        Assert.Contains("620 mm", stop.Says);
+        var would = choice.Others.First(each =>
+            each.Instead.StartsWith("rack.railsAt: 620 mm", StringComparison.Ordinal)
+        );
+        Assert.Equal(620, would.Rack.Clamping!.FromEndMm);
+        var applied = Chosen(22, clamped with { RailsAtMm = 620 });
+        Assert.True(applied.Taken.Holds);
+        Assert.Equal(
+            would.Rack.Rows[0].HighAtMm - would.Rack.Rows[0].LowAtMm,
+            s_garden.Choice.Module.Body.LengthMm - (2 * 620),
+            1e-6
+        );
+    }
+
+    [Fact]
+    public void Several_changes_together_are_looked_at_where_none_alone_is_enough()
+    {
+        // The card allows 1600 Pa from behind in channels; it says nothing of clamps on modules that lie.
+        var brief = Custom with
+        {
+            Lines = null,
+        };
+        var choice = Chosen(38, brief);
+        Assert.False(choice.Taken.ModulesHold);
+        var would = choice.Others.First(each => each.Holds);
+        Assert.Contains("rack.type: clamped-rails, rack.orientation: landscape", would.Instead);
+        var grid = RackGrid.For(
+            choice.Taken.Rack.Grid.ModuleCount,
+            brief with
+            {
+                Way = ModuleWay.Landscape,
+            },
+            s_garden.Choice.Module.Body
+        )!;
+        var applied = brief with { Type = RackType.ClampedRails, Way = ModuleWay.Landscape };
+        Assert.True(RackChoice.Of(Ground(38, applied), s_garden.Choice.Module, grid, 15).Taken.Holds);
     }
 
     [Fact]

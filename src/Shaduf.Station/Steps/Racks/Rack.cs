@@ -91,8 +91,8 @@ public sealed record Rack(
         var clamping = asked.Type == RackType.ClampedRails ? RackClamping.Of(brief, module, grid.Columns) : null;
         var rowClearanceMm = brief.RowClearanceMm ?? UsualRowClearanceMm(grid.Columns);
         RackDeck deck = clamping is null
-            ? new SlideInDeck(grid, lay, sections, rowClearanceMm, asked.TubeCount)
-            : new RailDeck(grid, lay, sections, clamping, asked.TubeCount);
+            ? new SlideInDeck(grid, lay, sections, rowClearanceMm, (asked.TubeCount, asked.EndShare))
+            : new RailDeck(grid, lay, sections, clamping, (asked.TubeCount, asked.EndShare));
         var setting = new RackSetting(
             tiltDeg,
             0,

@@ -3,15 +3,11 @@ namespace Shaduf.Station;
 /// <summary>What holds the modules: the plane of a rack without the tubes across and the columns.</summary>
 /// <param name="grid">Rows and columns of modules.</param>
 /// <param name="lay">Sides of a module as it lies.</param>
-/// <param name="tubeCount">Cross tubes; 0 for the customary spacing.</param>
-internal abstract class RackDeck(RackGrid grid, ModuleLay lay, int tubeCount)
+/// <param name="tubes">Cross tubes, 0 for the customary spacing, and the longest free end over the span beside it.</param>
+internal abstract class RackDeck(RackGrid grid, ModuleLay lay, (int Count, double EndShare) tubes)
 {
     // Widest distance between cross tubes; common practice (2.75 m in a row of seven 1.1 m modules), no source.
     private const double WidestSpacingMm = 2800;
-
-    // Free end over the span beside it at which the moment over the first tube is about that between the tubes: 0.41 where
-    // the load is even and the beam runs on over many.
-    private const double OverhangShare = 0.4;
 
     // Longest overhang: one module on its short side, half a module on its long side; common practice, no source.
     private const double LongestOverhangMm = 1400;
@@ -72,14 +68,15 @@ internal abstract class RackDeck(RackGrid grid, ModuleLay lay, int tubeCount)
                         + (lay.AlongMm > LongestOverhangMm ? lay.AlongMm / 2 : lay.AlongMm);
             var betweenMm = LengthMm - (2 * first);
             var spans =
-                tubeCount > 0 ? tubeCount - 1
+                tubes.Count > 0 ? tubes.Count - 1
                 : grid.Columns < 3 ? 1
                 : Math.Max(1, (int)Math.Ceiling(betweenMm / WidestSpacingMm));
 
             // More tubes than custom has are for strength: then the free ends are no longer than their spans can balance.
-            if (tubeCount > 0 && OverhangShare * LengthMm / (spans + (2 * OverhangShare)) < first)
+            var balanced = tubes.EndShare * LengthMm / (spans + (2 * tubes.EndShare));
+            if (tubes.Count > 0 && balanced < first)
             {
-                first = OverhangShare * LengthMm / (spans + (2 * OverhangShare));
+                first = balanced;
                 betweenMm = LengthMm - (2 * first);
             }
 

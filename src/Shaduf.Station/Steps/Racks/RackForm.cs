@@ -19,6 +19,15 @@ public enum RackType
 /// <param name="Angle">Card of the bars along the row, the channels' angles or the rails; null likewise.</param>
 public sealed record RackForm(RackType Type, int Lines, int TubeCount, string? Tube, string? Column, string? Angle)
 {
+    /// <summary>Free end over the span beside it at which the moment over the first tube is about that between the tubes: 0.41 where the load is even and the beam runs on over many.</summary>
+    public const double UsualEndShare = 0.4;
+
+    /// <summary>The same under a load at one place, a person: shorter ends, which is looked at where the usual ones do not hold; judgement, no source.</summary>
+    public const double ShortEndShare = 0.2;
+
+    /// <summary>Longest free end of the bars along the row over the span beside it, where custom has not fewer tubes.</summary>
+    public double EndShare { get; init; } = UsualEndShare;
+
     /// <summary>The form that a brief asks for; what it leaves open by custom: channels on one line, rails on two.</summary>
     /// <param name="brief">The rack as the brief has it.</param>
     /// <returns>The form.</returns>

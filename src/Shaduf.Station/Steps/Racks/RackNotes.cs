@@ -48,11 +48,15 @@ internal static class RackNotes
 
     private static IEnumerable<ChoiceNote> OfRails(RackBrief brief, RackClamping clamping)
     {
-        yield return new(
-            "rails under the modules",
-            Invariant($"{clamping.FromEndMm:0} mm from either end"),
-            clamping.Why
-        );
+        if (brief.RailsAtMm is null)
+        {
+            yield return new(
+                "rails under the modules",
+                Invariant($"{clamping.FromEndMm:0} mm from either end"),
+                clamping.Why
+            );
+        }
+
         if (brief.RowClearanceMm is null)
         {
             yield return new(

@@ -10,11 +10,19 @@ namespace Shaduf.Station;
 /// <param name="lines">Lines of columns, 1 to 2.</param>
 internal sealed class RackSupport(RackSections sections, double depthMm, int lines)
 {
+    private const string LowerStrut = "lower strut";
+    private const string UpperStrut = "upper strut";
+    private const string BraceRole = "brace between columns";
+
     // A shorter brace holds nothing that the columns do not hold themselves: judgement.
     private const double LeastBraceRiseMm = 400;
 
     // Rise to run of the steepest brace that a saw can cut well: judgement.
     private const double SteepestBraceRatio = 3;
+
+    /// <summary>Whether a member is a strut or a brace.</summary>
+    /// <param name="role">What it is.</param>
+    public static bool IsBrace(string role) => role is LowerStrut or UpperStrut or BraceRole;
 
     /// <summary>Where columns and struts hold a tube, up the slope [mm].</summary>
     public IReadOnlyList<double> HeldAtMm => lines == 1 ? [depthMm / 4, depthMm / 2, depthMm * 3 / 4] : ColumnsAtMm;
@@ -115,7 +123,7 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
         // The foot of both struts: 45 deg for the upper one, and the lower one still rises.
         var best = Math.Min(high.ZMm - reach, low.ZMm - (reach / 2));
         var joint = top with { ZMm = Math.Max(setting.Ground.ZMm(x, top.YMm) + setting.LeastJointMm, best) };
-        foreach (var (role, at, side) in new[] { ("lower strut", low, -1), ("upper strut", high, 1) })
+        foreach (var (role, at, side) in new[] { (LowerStrut, low, -1), (UpperStrut, high, 1) })
         {
             if (at.ZMm <= joint.ZMm)
             {
@@ -170,7 +178,7 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
         var across = new Point(0, 1, 0);
         var part = steel.Cut(
             'D',
-            "brace between columns",
+            BraceRole,
             section,
             () => Cut.Of(start, end, section.SideMm, new(start, across), new(end, across))
         );

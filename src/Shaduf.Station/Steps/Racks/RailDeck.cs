@@ -8,14 +8,14 @@ namespace Shaduf.Station;
 /// <param name="lay">Sides of a module as it lies.</param>
 /// <param name="sections">Sections.</param>
 /// <param name="clamping">Gaps, and where the clamps hold.</param>
-/// <param name="tubeCount">Rafters; 0 for the customary spacing.</param>
+/// <param name="tubes">Cross tubes or rafters, 0 for the customary spacing, and the longest free end over the span beside it.</param>
 internal sealed class RailDeck(
     RackGrid grid,
     ModuleLay lay,
     RackSections sections,
     RackClamping clamping,
-    int tubeCount
-) : RackDeck(grid, lay, tubeCount)
+    (int Count, double EndShare) tubes
+) : RackDeck(grid, lay, tubes)
 {
     /// <inheritdoc/>
     public override double InsideLengthMm => (Grid.Columns * Lay.AlongMm) + ((Grid.Columns - 1) * clamping.GapMm);

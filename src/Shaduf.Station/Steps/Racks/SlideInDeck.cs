@@ -9,14 +9,14 @@ namespace Shaduf.Station;
 /// <param name="lay">Sides of a module as it lies.</param>
 /// <param name="sections">Sections.</param>
 /// <param name="rowClearanceMm">Free length along each row [mm].</param>
-/// <param name="tubeCount">Cross tubes; 0 for the customary spacing.</param>
+/// <param name="tubes">Cross tubes or rafters, 0 for the customary spacing, and the longest free end over the span beside it.</param>
 internal sealed class SlideInDeck(
     RackGrid grid,
     ModuleLay lay,
     RackSections sections,
     double rowClearanceMm,
-    int tubeCount
-) : RackDeck(grid, lay, tubeCount)
+    (int Count, double EndShare) tubes
+) : RackDeck(grid, lay, tubes)
 {
     /// <summary>Free length up the slope in each row [mm]; common practice, no source.</summary>
     public const double SlopeClearanceMm = 5;

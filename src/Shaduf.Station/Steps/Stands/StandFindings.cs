@@ -30,6 +30,12 @@ internal static class StandFindings
             Strength(stand),
             Weld(stand),
             .. StandJointFindings.Of(strength, Advice(false, stand)),
+            SlenderFindings.Of(
+                "stand/slender",
+                strength.Stand.Skeleton.Members,
+                strength.Slender,
+                Advice(false, stand)
+            ),
             Sway(strength),
             Platform(stand),
             Feet(stand),

@@ -99,6 +99,8 @@ internal sealed class StandSearch
                     use.UseShare > 1 && tried.Stand.Skeleton.Members[use.Place.Member].Role == role
                 )
             );
+        double Slender(string role) =>
+            Short(tried.Slender.Any(use => use.UseShare > 1 && tried.Stand.Skeleton.Members[use.Member].Role == role));
         double Moved(int move) => tried.Moves[move].ValueMm / tried.Moves[move].LimitMm;
         var isSoft = Short(tried.Buckling.SwayFactor < RackStrength.LeastCriticalFactor);
         var feet = Short(!tried.Feet.Holds);
@@ -113,11 +115,24 @@ internal sealed class StandSearch
                 Face(StandFrame.RingName),
                 isNarrow ? head : 0,
                 Splice(TankStand.LegRole),
+                Slender(TankStand.LegRole),
                 isSoft,
                 feet
             ),
-            Most(Used(TankStand.DiagonalRole), Used(TankStand.PlanRole), Splice(TankStand.DiagonalRole), isSoft),
-            Most(Used(TankStand.HorizontalRole), Weld(StandFrame.RingName), Splice(TankStand.HorizontalRole)),
+            Most(
+                Used(TankStand.DiagonalRole),
+                Used(TankStand.PlanRole),
+                Splice(TankStand.DiagonalRole),
+                Slender(TankStand.DiagonalRole),
+                Slender(TankStand.PlanRole),
+                isSoft
+            ),
+            Most(
+                Used(TankStand.HorizontalRole),
+                Weld(StandFrame.RingName),
+                Splice(TankStand.HorizontalRole),
+                Slender(TankStand.HorizontalRole)
+            ),
             Most(Used(TankStand.BeamRole), isNarrow ? 0 : head, Splice(TankStand.BeamRole), Moved(2)),
             Most(Used(TankStand.JoistRole), Weld("joist to row beam"), Splice(TankStand.JoistRole), Moved(0), Moved(1))
         );

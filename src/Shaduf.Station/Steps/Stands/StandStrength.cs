@@ -47,6 +47,20 @@ public sealed record StandStrength(
             RackSplices.PlacesOf(Stand.Steel, Stand.Skeleton)
         );
 
+    /// <summary>How slender its legs, horizontals and braces are.</summary>
+    public IReadOnlyList<SlenderUse> Slender { get; } =
+    [
+        .. from member in Enumerable.Range(0, Stand.Skeleton.Members.Count)
+        let at = Stand.Skeleton.Members[member]
+        where at.Role == TankStand.LegRole || StandFace.IsTower(at.Role) || at.Role == TankStand.PlanRole
+        select new SlenderUse(
+            member,
+            at.Role == TankStand.LegRole ? MemberDuty.Column : MemberDuty.Brace,
+            Rules.Lengths(member).AboutYMm,
+            Rules.Section(at).LeastGyrationMm
+        ),
+    ];
+
     /// <summary>Sags and other movements.</summary>
     public IReadOnlyList<StandMove> Moves { get; } = [.. StandMove.Of(Stand, Cases, Combinations.Service[0])];
 
@@ -76,6 +90,7 @@ public sealed record StandStrength(
         && LapLegMm <= RackStrength.MostLegMm
         && Faces.All(use => use.UseShare <= 1)
         && Splices.All(use => use.UseShare <= 1)
+        && Slender.All(use => use.UseShare <= 1)
         && Buckling.SwayFactor >= RackStrength.LeastCriticalFactor
         && Moves.All(move => move.Holds)
         && Feet.Holds;

@@ -12,7 +12,7 @@ internal static class RackAdvice
 
     /// <summary>What is looked at, in words.</summary>
     public const string LookedAt =
-        "every section on the cards, more cross tubes, two lines of columns, the other way of holding modules, modules turned, fewer rows, a lower tilt";
+        "every section on the cards, more cross tubes, two lines of columns, rails closer together, the other way of holding modules, modules turned, fewer rows, a lower tilt, and several of these together";
 
     /// <summary>A change of the brief.</summary>
     private sealed record Way(RackBrief Rack, double TiltDeg);
@@ -20,13 +20,31 @@ internal static class RackAdvice
     /// <summary>Racks that hold once the brief gives way in one thing after another.</summary>
     /// <param name="ground">Brief, survey, cards and prices.</param>
     /// <param name="module">The module.</param>
-    /// <param name="grid">Rows and columns of modules.</param>
-    /// <param name="tiltDeg">Tilt [deg].</param>
+    /// <param name="at">Rows and columns of modules, and tilt [deg].</param>
+    /// <param name="known">Racks that were checked already.</param>
     /// <returns>Racks that hold, the cheapest first; empty when none does.</returns>
-    public static IReadOnlyList<RackTried> Of(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
+    public static IReadOnlyList<RackTried> Of(
+        SizingGround ground,
+        ModuleCard module,
+        (RackGrid Grid, double TiltDeg) at,
+        RackKnown known
+    )
     {
+        var (grid, tiltDeg) = at;
         var given = ground.Brief.Rack;
-        RackTried? Held(Way way) =>
+        var open = Opened(given);
+        IReadOnlyList<RackTried> Held(IEnumerable<IEnumerable<Way>> ways) =>
+            [
+                .. ways.AsParallel()
+                    .AsOrdered()
+                    .Select(each => each.Select(way => HeldIn(way)).FirstOrDefault(held => held is not null))
+                    .OfType<RackTried>()
+                    .DistinctBy(each =>
+                        (each.Rack.Form, each.Rack.Grid, each.Rack.Setting.TiltDeg, each.Rack.Lay, each.Footings!.Block)
+                    )
+                    .OrderBy(each => each.Cost),
+            ];
+        RackTried? HeldIn(Way way) =>
             GridOf(way.Rack, module, grid, given) is { } other
             && RackAdvice.Held(
                 ground with
@@ -34,8 +52,8 @@ internal static class RackAdvice
                     Brief = ground.Brief with { Rack = way.Rack },
                 },
                 module,
-                other,
-                way.TiltDeg
+                (other, way.TiltDeg),
+                known
             )
                 is { } held
                 ? held with
@@ -43,43 +61,74 @@ internal static class RackAdvice
                     Instead = string.Join(", ", Changes(given, way.Rack, way.TiltDeg == tiltDeg ? null : way.TiltDeg)),
                 }
                 : null;
-        var open = given with
+        IEnumerable<Way> Gentle(RackBrief rack) => Gentler(tiltDeg).Select(tilt => new Way(rack, tilt));
+        var one = Held([
+            .. Ways(given, open, (grid, module))
+                .Where(rack => rack != given)
+                .Distinct()
+                .Select(rack => (IEnumerable<Way>)[new(rack, tiltDeg)]),
+            Gentle(open),
+        ]);
+        return one.Count > 0
+            ? one
+            : Held(Together(open, grid).Select(rack => Gentle(rack).Prepend(new(rack, tiltDeg))));
+    }
+
+    private static RackBrief Opened(RackBrief given) =>
+        given with
         {
             Tube = null,
             Column = null,
             Angle = null,
             Rail = null,
+            RailsAtMm = null,
             FootingSideMm = null,
             FootingDepthMm = null,
             Tubes = null,
             Lines = null,
         };
-        var gentler = Gentler(tiltDeg).Select(tilt => new Way(open, tilt));
-        return
-        [
-            .. Ways(given, open, grid)
-                .Where(rack => rack != given)
-                .Distinct()
-                .Select(rack => (IEnumerable<Way>)[new(rack, tiltDeg)])
-                .Append(gentler)
-                .AsParallel()
-                .AsOrdered()
-                .Select(ways => ways.Select(Held).FirstOrDefault(held => held is not null))
-                .OfType<RackTried>()
-                .DistinctBy(each =>
-                    (each.Rack.Form, each.Rack.Grid, each.Rack.Setting.TiltDeg, each.Rack.Lay, each.Footings!.Block)
-                )
-                .OrderBy(each => each.Cost),
-        ];
-    }
 
-    private static IEnumerable<RackBrief> Ways(RackBrief given, RackBrief open, RackGrid grid)
-    {
-        yield return given with
+    // Several things at once, for where none by itself is enough.
+    private static IEnumerable<RackBrief> Together(RackBrief open, RackGrid grid) =>
+        from type in new[] { open.Type, Other(open.Type) }
+        from way in new[] { ModuleWay.Portrait, ModuleWay.Landscape }
+        from rows in new[] { open.Rows, grid.Rows > 1 ? grid.Rows - 1 : open.Rows }.Distinct()
+        where (type, way, rows) != (open.Type, open.Way, open.Rows)
+        select open with
         {
-            FootingSideMm = null,
-            FootingDepthMm = null,
+            Type = type,
+            Way = way,
+            Rows = rows,
         };
+
+    private static IEnumerable<RackBrief> Ways(
+        RackBrief given,
+        RackBrief open,
+        (RackGrid Grid, ModuleCard Module) racks
+    )
+    {
+        var dug = given with { FootingSideMm = null, FootingDepthMm = null };
+        yield return dug;
+        yield return dug with
+        {
+            Lines = null,
+        };
+        yield return dug with
+        {
+            Tubes = null,
+        };
+        if (given.Type == RackType.ClampedRails && racks.Module.Holding.Of(given.Type, given.Way).ToMm is { } inmost)
+        {
+            yield return dug with
+            {
+                RailsAtMm = inmost,
+            };
+            yield return open with
+            {
+                RailsAtMm = inmost,
+            };
+        }
+
         yield return open with
         {
             Tubes = given.Tubes,
@@ -98,11 +147,11 @@ internal static class RackAdvice
         {
             Way = given.Way == ModuleWay.Portrait ? ModuleWay.Landscape : ModuleWay.Portrait,
         };
-        if (grid.Rows > 1)
+        if (racks.Grid.Rows > 1)
         {
             yield return open with
             {
-                Rows = grid.Rows - 1,
+                Rows = racks.Grid.Rows - 1,
             };
         }
     }
@@ -120,12 +169,17 @@ internal static class RackAdvice
         rack.Rows == given.Rows && rack.Way == given.Way ? grid : RackGrid.For(grid.ModuleCount, rack, module.Body);
 
     // None where it does not hold either, or a part cannot be cut so.
-    private static RackTried? Held(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
+    private static RackTried? Held(
+        SizingGround ground,
+        ModuleCard module,
+        (RackGrid Grid, double TiltDeg) at,
+        RackKnown known
+    )
     {
         try
         {
-            var search = new RackSearch(ground, module, grid, tiltDeg);
-            return search.Usual.ModulesHold ? RackChoice.Cheapest(search.All()) : null;
+            var search = new RackSearch(new(ground, module, at, known));
+            return search.Usual.ModulesHold ? RackChoice.Cheapest(search.First()) : null;
         }
         catch (ArgumentException)
         {
@@ -146,12 +200,18 @@ internal static class RackAdvice
             ("rack.column", given.Column is not null && way.Column is null),
             ("rack.angle", given.Angle is not null && way.Angle is null),
             ("rack.rail", given.Rail is not null && way.Rail is null),
+            ("rack.railsAt", given.RailsAtMm is not null && way.RailsAtMm is null),
             ("rack.footingSide", given.FootingSideMm is not null && way.FootingSideMm is null),
             ("rack.footingDepth", given.FootingDepthMm is not null && way.FootingDepthMm is null),
         ];
         foreach (var (field, _) in opened.Where(each => each.IsOpened))
         {
             yield return $"{field}: choose";
+        }
+
+        if (way.RailsAtMm is { } railsAt && railsAt != given.RailsAtMm)
+        {
+            yield return Invariant($"rack.railsAt: {railsAt:0.#} mm");
         }
 
         if (way.Type != given.Type)

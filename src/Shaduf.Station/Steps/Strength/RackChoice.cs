@@ -22,7 +22,8 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
     /// <returns>The choice.</returns>
     public static RackChoice Of(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
     {
-        var found = Found(ground, module, grid, tiltDeg);
+        var known = new RackKnown();
+        var found = Found(new(ground, module, (grid, tiltDeg), known));
         if (ground.Memory is not null)
         {
             return found with { IsHeld = true };
@@ -32,7 +33,7 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
             ? found
             : found with
             {
-                Others = [.. RackAdvice.Of(ground, module, grid, tiltDeg), .. found.Others],
+                Others = [.. RackAdvice.Of(ground, module, (grid, tiltDeg), known), .. found.Others],
             };
     }
 
@@ -46,9 +47,13 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
     {
         var (form, sections, grid) = (tried.Rack.Form, tried.Rack.Sections, tried.Rack.Grid);
         var kind = form.Type == RackType.SlideIn ? "channels" : "clamped rails";
+        var ends =
+            form.EndShare < RackForm.UsualEndShare
+                ? Invariant($" with free ends of {tried.Rack.TubePlacesMm[0]:0} mm")
+                : "";
         return (tried.Instead.Length > 0 ? $"with {tried.Instead}: " : "")
             + Invariant(
-                $"{grid.RackCount} x {grid.Rows} x {grid.Columns} modules on {LinesOf(form)} of columns {sections.Column.Name}, {form.TubeCount} cross tubes {sections.Tube.Name}, {kind} of {sections.Angle.Name}, tilt {tried.Rack.Setting.TiltDeg:0.#} deg ({tried.Rack.MassKg:0} kg of steel)"
+                $"{grid.RackCount} x {grid.Rows} x {grid.Columns} modules on {LinesOf(form)} of columns {sections.Column.Name}, {form.TubeCount} cross tubes {sections.Tube.Name}{ends}, {kind} of {sections.Angle.Name}, tilt {tried.Rack.Setting.TiltDeg:0.#} deg ({tried.Rack.MassKg:0} kg of steel)"
             );
     }
 
@@ -69,18 +74,19 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
         }
     }
 
-    private static RackChoice Found(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
+    private static RackChoice Found(RackSizing sizing)
     {
-        var search = new RackSearch(ground, module, grid, tiltDeg);
-        if (search.UsualRack.Setting.TiltDeg > MonopitchCanopy.SteepestDeg)
+        var search = new RackSearch(sizing);
+        if (sizing.UsualRack.Setting.TiltDeg > MonopitchCanopy.SteepestDeg)
         {
-            return new(search.Footed(search.Usual), [], []);
+            return new(sizing.Footed(search.Usual), [], []);
         }
 
         var tried = search.All();
         if (!tried.Any(each => each.Holds))
         {
-            tried = [.. search.Nearest().Select(each => each.SteelHolds ? search.Footed(each) : each)];
+            var nearest = tried.Any(each => each.SteelHolds) ? tried : [.. tried, .. search.Nearest()];
+            tried = [.. nearest.Select(each => each.SteelHolds ? sizing.Footed(each) : each)];
         }
 
         var taken =
@@ -92,7 +98,7 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
             .OrderBy(each => !each.Holds)
             .ThenBy(each => each.Cost)
             .ToList();
-        return new(search.Footed(taken), others, [.. RackChoiceNotes.Of(search, taken, others)]);
+        return new(sizing.Footed(taken), others, [.. RackChoiceNotes.Of(search, taken, others)]);
     }
 
     /// <summary>The cheapest of some racks that holds; null where none does.</summary>

@@ -24,7 +24,9 @@ internal static class RackChoiceNotes
                     : Invariant(
                         $"nothing that the brief leaves open holds: of {others.Count + 1} forms looked at this comes nearest, and must not be built so"
                     )
-            ) + Reason(search, taken, others)
+            )
+                + Reason(search, taken, others)
+                + Ends(taken)
         );
         if (taken.Strength is { } strength)
         {
@@ -46,6 +48,13 @@ internal static class RackChoiceNotes
                 : "those that the brief leaves open are raised as far as it helps: the nearest to holding that the cards offer"
         );
     }
+
+    private static string Ends(RackTried taken) =>
+        taken.Rack.Form.EndShare < RackForm.UsualEndShare
+            ? Invariant(
+                $"; the bars along the row go on {taken.Rack.TubePlacesMm[0]:0} mm beyond the outermost tubes, less than usual: with longer free ends none holds a person who stands on one"
+            )
+            : "";
 
     // Why there are two lines where one could have been had.
     private static string Reason(RackSearch search, RackTried taken, IReadOnlyList<RackTried> others)

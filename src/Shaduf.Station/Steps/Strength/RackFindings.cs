@@ -35,7 +35,7 @@ internal static class RackFindings
             .. RackJointFindings.Of(strength, choice.Advice),
             Sway(strength, choice),
             Moves(strength, choice),
-            Holding(strength, holding, choice),
+            HoldingFinding.Of(strength, holding, choice),
             Stops(strength, holding),
             Cyclones(strength.Wind),
             .. OneLine(strength),
@@ -52,6 +52,7 @@ internal static class RackFindings
             "rack/welds",
             "rack/splices",
             "rack/tube-faces",
+            "rack/slender",
             "rack/module-holding",
             "rack/stops-at-wind",
         }.Select(id => new Finding(
@@ -232,47 +233,6 @@ internal static class RackFindings
             worst.Unit,
             worst.Source
         );
-    }
-
-    private static Finding Holding(RackStrength strength, RackHolding holding, RackChoice choice)
-    {
-        var use = holding.UseShare(strength.Wind.PeakKNPerM2);
-        var (down, up) = (
-            holding.PerGustDown * strength.Wind.PeakKNPerM2,
-            holding.PerGustUp * strength.Wind.PeakKNPerM2
-        );
-        var pull = Invariant($"{down:0.00} kN/m2 presses and {up:0.00} kN/m2 lifts at the edges of the plane");
-        var clamp = holding.ClampN is { } perGust
-            ? Invariant($"; a clamp at the end of a row must hold {perGust * strength.Wind.PeakKNPerM2 / 1000:0.00} kN")
-            : "";
-        var between = Invariant($"; a module bends between bearers {holding.BetweenMm:0} mm apart");
-        return holding.IsKnown
-            ? Finding.AtMost(
-                "rack/module-holding",
-                use,
-                1,
-                "",
-                Invariant(
-                    $"{pull}{between}{clamp}; {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "the channel's lip is used to" : "the module is used to")} {use:0.00} of what {(holding.IsByLip(strength.Wind.PeakKNPerM2) ? "its steel bears" : "its card allows for this way of holding")}"
-                )
-                    + (
-                        use > 1
-                            ? Invariant(
-                                $". A module whose card allows {down * 1000:0} Pa on the glass and {up * 1000:0} Pa from behind, held so, would do"
-                            ) + choice.Advice
-                            : ""
-                    ),
-                "module's card; EN 1991-1-4:2005, table 7.6, zones A to C"
-            )
-            : new(
-                "rack/module-holding",
-                use > 1 ? FindingStatus.Stop : FindingStatus.Unchecked,
-                $"{pull}{between}{clamp}; the module's card does not say what it bears when held so: ask its maker for the pressures allowed for {(holding.LipPerGust is null ? "clamps at their places" : "edges in channels")}",
-                use,
-                1,
-                "",
-                "EN 1991-1-4:2005, table 7.6, zones A to C"
-            );
     }
 
     private static Finding Stops(RackStrength strength, RackHolding holding)

@@ -26,6 +26,12 @@ internal static class RackJointFindings
             yield return Faces(held, face, advice);
         }
 
+        yield return SlenderFindings.Of(
+            "rack/slender",
+            strength.Rack.Skeleton.Members,
+            [.. strength.BothDepths.SelectMany(each => each.Slender)],
+            advice
+        );
         var beyond = strength.Faces.Where(use => use.UseShare is null).ToList();
         if (beyond.Count > 0)
         {

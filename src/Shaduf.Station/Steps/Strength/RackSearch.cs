@@ -2,33 +2,21 @@ using Shaduf.Steel;
 
 namespace Shaduf.Station;
 
-/// <summary>Tries racks of one grid of modules.</summary>
-internal sealed class RackSearch
+/// <summary>Tries the forms of racks of one grid of modules.</summary>
+/// <param name="sizing">Finds the bars of each.</param>
+internal sealed class RackSearch(RackSizing sizing)
 {
     // Cross tubes tried beyond the customary number; closer ones are no longer a rack but a floor.
     private const int MostMoreTubes = 4;
 
-    private readonly SizingGround ground;
-    private readonly ModuleCard module;
-    private readonly RackGrid grid;
-    private readonly double tiltDeg;
-    private readonly RackBars bars;
-    private readonly Dictionary<RackForm, RackTried?> known = [];
+    // Forms of which the bars are sought where none holds.
+    private const int MostClimbed = 2;
 
-    /// <summary>A search for a grid of modules.</summary>
-    public RackSearch(SizingGround ground, ModuleCard module, RackGrid grid, double tiltDeg)
-    {
-        (this.ground, this.module, this.grid, this.tiltDeg) = (ground, module, grid, tiltDeg);
-        bars = RackBars.Of(ground.Shelf);
-        UsualRack =
-            Built(RackForm.Of(Brief.Rack)) ?? throw new ArgumentException("no angle makes a channel for the module");
-    }
+    // Cost of the cheapest that holds so far.
+    private double cheapest = double.PositiveInfinity;
 
-    /// <summary>The customary form, or the one that the brief fixes.</summary>
-    public Rack UsualRack { get; }
-
-    /// <summary>The same, checked.</summary>
-    public RackTried Usual => Checked(UsualRack);
+    /// <summary>The customary rack, or the one that the brief fixes, checked.</summary>
+    public RackTried Usual => sizing.Usual;
 
     /// <summary>Lines of columns that may be taken.</summary>
     public IReadOnlyList<int> Lines =>
@@ -39,41 +27,78 @@ internal sealed class RackSearch
     /// <summary>Whether tubes and columns are left open.</summary>
     public bool HasOpenSections => Brief.Rack is { Tube: null, Column: null };
 
-    private Brief Brief => ground.Brief;
+    private Brief Brief => sizing.Brief;
 
-    /// <summary>The nearest to holding of every form, where none holds.</summary>
-    public IReadOnlyList<RackTried> Nearest() =>
+    /// <summary>
+    /// Those nearest to holding, where none holds: forms with the customary and with most cross tubes, with the heaviest bars,
+    /// and the two that come nearest so with bars raised only as far as it helps.
+    /// </summary>
+    public IReadOnlyList<RackTried> Nearest()
+    {
+        var counts = Tubes(sizing.UsualRack.TubePlacesMm.Count).ToList();
+        var heaviest = (
+            from lines in Lines
+            from count in new[] { counts[0], counts[^1] }.Distinct()
+            from endShare in new[] { RackForm.UsualEndShare, RackForm.ShortEndShare }
+            let form = FormOf(lines, count, endShare)
+            let tried = sizing.Tried(sizing.Heaviest(form))
+            orderby Math.Round(tried?.Lack ?? double.PositiveInfinity, 2), tried?.Cost
+            select (Form: form, Tried: tried)
+        ).ToList();
+        return
         [
-            .. from lines in Lines
-            from count in Tubes(UsualRack.TubePlacesMm.Count)
-            let sized = Sized(lines, count, double.PositiveInfinity)
-            where sized is not null
-            select sized,
+            .. heaviest
+                .Take(MostClimbed)
+                .Select(each => sizing.Climbed(each.Form, double.PositiveInfinity))
+                .OfType<RackTried>(),
+            .. heaviest.Select(each => each.Tried).OfType<RackTried>(),
         ];
+    }
 
     /// <summary>The rack of each form that is worth a try, with its footings where its steel and modules hold.</summary>
-    public IReadOnlyList<RackTried> All()
-    {
-        var tried = new List<RackTried>();
-        var counts = Tubes(UsualRack.TubePlacesMm.Count).ToList();
-        foreach (var lines in Lines)
+    public IReadOnlyList<RackTried> All() => WithEnds(share => [.. Lines.SelectMany(lines => OfLines(lines, share))]);
+
+    /// <summary>The first rack that holds, on two lines of columns before one: enough to advise it.</summary>
+    public IReadOnlyList<RackTried> First() =>
+        WithEnds(share =>
         {
-            // What does not hold with most tubes holds with none fewer: one line, which seldom holds, is asked that
-            // first, two lines as soon as the customary number does not hold.
-            var inOrder =
-                lines == 1 && Lines.Count > 1
-                    ? counts.AsEnumerable().Reverse()
-                    : [.. counts.Take(1), counts[^1], .. counts];
-            foreach (var count in inOrder.Distinct())
+            var tried = new List<RackTried>();
+            foreach (var lines in Lines.Reverse().TakeWhile(_ => !tried.Exists(each => each.Holds)))
             {
-                var best = tried.Where(each => each.Holds).Select(each => each.Cost);
-                if (Sized(lines, count, best.DefaultIfEmpty(double.PositiveInfinity).Min()) is { } sized)
+                tried.AddRange(FirstOf(lines, share));
+            }
+
+            return tried;
+        });
+
+    // Shorter free ends where the bars along the row hold in no form with the usual ones.
+    private static IReadOnlyList<RackTried> WithEnds(Func<double, IReadOnlyList<RackTried>> all)
+    {
+        var usual = all(RackForm.UsualEndShare);
+        return usual.Any(each => each.Holds) || !usual.Any(each => RackLack.Of(each.Strength!).Bearer > 1)
+            ? usual
+            : [.. usual, .. all(RackForm.ShortEndShare)];
+    }
+
+    private IReadOnlyList<RackTried> OfLines(int lines, double endShare)
+    {
+        var (tried, counts) = (new List<RackTried>(), Counts(endShare));
+
+        // What does not hold with most tubes holds with none fewer: one line, which seldom holds, is asked that
+        // first, two lines as soon as the customary number does not hold.
+        var inOrder =
+            lines == 1 && Lines.Count > 1
+                ? counts.AsEnumerable().Reverse()
+                : [.. counts.Take(1), counts[^1], .. counts];
+        foreach (var count in inOrder.Distinct())
+        {
+            if (sizing.Sized(FormOf(lines, count, endShare), cheapest) is { } sized)
+            {
+                tried.Add(sized);
+                cheapest = sized.Holds ? Math.Min(cheapest, sized.Cost) : cheapest;
+                if (count == counts[^1] && !sized.Holds && (sized.ModulesHold || !sized.SteelHolds))
                 {
-                    tried.Add(sized);
-                    if (count == counts[^1] && !sized.Holds)
-                    {
-                        break;
-                    }
+                    break;
                 }
             }
         }
@@ -81,188 +106,43 @@ internal sealed class RackSearch
         return tried;
     }
 
-    /// <summary>A rack on its footings, its welds as large as they have to be.</summary>
-    /// <param name="tried">The rack.</param>
-    public RackTried Footed(RackTried tried) =>
-        tried.Footings is null ? FootingChoice.Of(ground, tried, module) : tried;
+    // With the customary number of tubes, with two more, with most: the first that holds.
+    private IReadOnlyList<RackTried> FirstOf(int lines, double endShare)
+    {
+        var counts = Counts(endShare);
+        RackTried? Of(int count) => sizing.Sized(FormOf(lines, count, endShare), double.PositiveInfinity);
+        var tried = Of(counts[0]);
+        if (tried is not { Holds: true } && counts.Count > 1)
+        {
+            var most = Of(counts[^1]);
+            tried = most is { Holds: true }
+                ? Of(counts[counts.Count / 2]) is { Holds: true } fewer
+                    ? fewer
+                    : most
+                : most;
+        }
+
+        return tried is null ? [] : [tried];
+    }
+
+    private RackForm FormOf(int lines, int count, double endShare) =>
+        sizing.UsualRack.Form with
+        {
+            Lines = lines,
+            TubeCount = count,
+            EndShare = endShare,
+        };
+
+    // Every second number is enough where the ends are short.
+    private List<int> Counts(double endShare) =>
+        [
+            .. Tubes(sizing.UsualRack.TubePlacesMm.Count)
+                .Where((_, i) => i % 2 == 0 || endShare == RackForm.UsualEndShare),
+        ];
 
     /// <summary>Whether the size of a footing is left open.</summary>
     public bool HasOpenFootings => Brief.Rack is { FootingSideMm: null, FootingDepthMm: null };
 
     private IEnumerable<int> Tubes(int usual) =>
         Brief.Rack.Tubes is { } given ? [given] : Enumerable.Range(usual, MostMoreTubes + 1);
-
-    // The lightest sections that hold in a form, on footings; where none does, those that come nearest to it; none when
-    // it costs more than a limit.
-    private RackTried? Sized(int lines, int tubeCount, double most)
-    {
-        var form = UsualRack.Form with { Lines = lines, TubeCount = tubeCount };
-        var at = form with { Tube = Brief.Rack.Tube ?? bars.Tubes[0], Column = Brief.Rack.Column ?? bars.Tubes[0] };
-        var tried = CostsMore(at, most) ? null : Tried(at);
-        var nearest = tried;
-        while (tried is { SteelHolds: false } && Raised(at, Failing(tried.Strength!)) is { } next)
-        {
-            if (CostsMore(next, most))
-            {
-                return null;
-            }
-
-            if (Tried(next) is not { } heavier)
-            {
-                break;
-            }
-
-            (at, tried) = (next, heavier);
-            nearest = heavier.Lack < nearest!.Lack ? heavier : nearest;
-        }
-
-        return tried is { SteelHolds: true } ? Settled(Lowered(at, tried)) : nearest;
-    }
-
-    private RackTried Settled(RackTried holding) => holding.ModulesHold ? Footed(holding) : holding;
-
-    private static RackStrength Failing(RackStrength strength) => strength.HoldsItself ? strength.AtSurface : strength;
-
-    // One size up for each group of members that does not hold and is left open; by as much as it lacks.
-    private RackForm? Raised(RackForm form, RackStrength strength)
-    {
-        var (tube, column, bearer) = Lacks(strength);
-        var given = Brief.Rack;
-        var isBearerOpen = (form.Type == RackType.SlideIn ? given.Angle : given.Rail) is null;
-        var next = form with
-        {
-            Tube = tube > 1 && given.Tube is null ? bars.Above(form.Tube!, tube) ?? form.Tube : form.Tube,
-            Column = column > 1 && given.Column is null ? bars.Above(form.Column!, column) ?? form.Column : form.Column,
-        };
-        next =
-            bearer > 1 && isBearerOpen ? next with { Angle = HeavierBearer(next, strength.Rack) ?? next.Angle } : next;
-        return next == form ? null : next;
-    }
-
-    // How many times over its resistance each group is used.
-    private static (double Tube, double Column, double Bearer) Lacks(RackStrength strength)
-    {
-        var (tube, column, bearer) = (0.0, 0.0, 0.0);
-        var feet = strength.Rack.Skeleton.Feet.Select(foot => foot.Member).ToHashSet();
-        var tubeName = strength.Rack.Sections.Tube.Name;
-        foreach (var use in strength.Members)
-        {
-            var share = use.Result.UtilisationShare;
-            if (feet.Contains(use.Member))
-            {
-                column = Math.Max(column, share);
-            }
-            else if (strength.Rack.Skeleton.Members[use.Member].Profile.Bar.Name == tubeName)
-            {
-                tube = Math.Max(tube, share);
-            }
-            else
-            {
-                bearer = Math.Max(bearer, share);
-            }
-        }
-
-        var firm = RackMoves.Firm(strength).Select(move => move.Value / move.Limit).DefaultIfEmpty(0).Max();
-        column = Math.Max(column, firm > 1 ? Math.Min(firm, 1.3) : 0);
-        foreach (var use in strength.Faces.Where(use => use.UseShare > 1))
-        {
-            if (feet.Contains(use.Pressed))
-            {
-                column = Math.Max(column, 1.01);
-            }
-            else if (strength.Rack.Skeleton.Members[use.Pressed].Profile.Bar.Name == tubeName)
-            {
-                tube = Math.Max(tube, 1.01);
-            }
-            else
-            {
-                bearer = Math.Max(bearer, 1.01);
-            }
-        }
-
-        foreach (var use in strength.Splices.Where(use => use.UseShare > 1))
-        {
-            var name = strength.Rack.Skeleton.Members[use.Place.Member].Profile.Bar.Name;
-            (tube, bearer) = name == tubeName ? (Math.Max(tube, 1.01), bearer) : (tube, Math.Max(bearer, 1.01));
-        }
-
-        var welds = strength.Joints.Select(use => use.RequiredLegMm / RackStrength.MostLegMm).DefaultIfEmpty(0).Max();
-        return (
-            welds > 1 ? Math.Max(tube, 1.01) : tube,
-            strength.CriticalFactor < RackStrength.LeastCriticalFactor ? Math.Max(column, 1.01) : column,
-            bearer
-        );
-    }
-
-    private string? HeavierBearer(RackForm form, Rack rack) =>
-        bars.Bearers(form.Type)
-            .SkipWhile(each => each != rack.Sections.Angle.Name)
-            .Skip(1)
-            .FirstOrDefault(each => Built(form with { Angle = each }) is not null);
-
-    // One size less of tube or column at a time, while it holds.
-    private RackTried Lowered(RackForm form, RackTried holding)
-    {
-        foreach (var isTube in new[] { true, false })
-        {
-            while (
-                (isTube ? Brief.Rack.Tube : Brief.Rack.Column) is null
-                && bars.Below(isTube ? form.Tube! : form.Column!) is { } less
-                && Tried(isTube ? form with { Tube = less } : form with { Column = less })
-                    is { SteelHolds: true } lighter
-            )
-            {
-                form = isTube ? form with { Tube = less } : form with { Column = less };
-                holding = lighter;
-            }
-        }
-
-        return holding;
-    }
-
-    // None where a part cannot be cut so, or no angle makes a channel.
-    private RackTried? Tried(RackForm form)
-    {
-        if (!known.TryGetValue(form, out var tried))
-        {
-            try
-            {
-                tried = Built(form) is { } rack ? Checked(rack) : null;
-            }
-            catch (ArgumentException) when (form != RackForm.Of(Brief.Rack))
-            {
-                tried = null;
-            }
-
-            known[form] = tried;
-        }
-
-        return tried;
-    }
-
-    // Told by the bill alone, before anything is analysed: no footing costs less than the least block.
-    private bool CostsMore(RackForm form, double most)
-    {
-        try
-        {
-            return double.IsFinite(most)
-                && Built(form) is { } rack
-                && ground.Prices.CostOf(rack, FootingChoice.LeastOf(Brief.Rack, rack)) > most;
-        }
-        catch (ArgumentException)
-        {
-            return false;
-        }
-    }
-
-    private Rack? Built(RackForm form) => Rack.Of(Brief.Rack, module, grid, tiltDeg, ground.Shelf, form);
-
-    private RackTried Checked(Rack rack)
-    {
-        var strength = RackStrength.Of(rack, Brief, ground.Survey, ground.Shelf);
-        return new(rack, strength, ground.Prices.CostOf(rack, Footings.Of(Brief.Rack, rack)))
-        {
-            Holding = strength is null ? null : RackHolding.Of(strength, module, Brief.Rack.Way),
-        };
-    }
 }

@@ -73,6 +73,11 @@ public sealed record RackStrength(
     public IReadOnlyList<TubeFaceUse> Faces =>
         faces ??= TubeFaceUse.All(Cases, Combinations.Strength, Wind.PeakKNPerM2, Rules);
 
+    /// <summary>How slender its columns, struts and braces are.</summary>
+    public IReadOnlyList<SlenderUse> Slender =>
+        slender ??= RackSlender.Of(this, Hardest(Cases, Combinations, Wind.PeakKNPerM2));
+
+    private IReadOnlyList<SlenderUse>? slender;
     private IReadOnlyList<SpliceUse>? splices;
     private IReadOnlyList<TubeFaceUse>? faces;
 
@@ -94,6 +99,7 @@ public sealed record RackStrength(
         Members.All(use => use.Result.Holds)
         && Joints.All(use => use.RequiredLegMm <= MostLegMm && double.IsFinite(use.Result.UtilisationShare))
         && !(CriticalFactor < LeastCriticalFactor)
+        && Slender.All(use => use.UseShare <= 1)
         && Splices.All(use => use.UseShare <= 1)
         && Faces.All(use => use.UseShare is null or <= 1)
         && RackMoves.Firm(this).All(move => move.Holds);
@@ -106,6 +112,7 @@ public sealed record RackStrength(
                 .Select(alike => alike.Max(use => use.Result.UtilisationShare)),
             .. Joints.Select(use => use.RequiredLegMm / MostLegMm),
             LeastCriticalFactor / (CriticalFactor ?? double.PositiveInfinity),
+            Slender.Max(use => use.UseShare),
             .. Splices.Select(use => use.UseShare),
             .. Faces.Select(use => use.UseShare ?? 0),
             .. RackMoves.Firm(this).Select(move => move.Value / move.Limit),
@@ -198,17 +205,17 @@ public sealed record RackStrength(
             );
 
     // The combination that presses hardest on the feet buckles the frame first.
-    private static double? Critical(FrameCases cases, RackCombinations combinations, double gust)
-    {
-        var hardest = combinations
+    private static double? Critical(FrameCases cases, RackCombinations combinations, double gust) =>
+        Hardest(cases, combinations, gust) is { } hardest ? cases.CriticalFactor(hardest.EachFactor(gust)) : null;
+
+    private static Combination? Hardest(FrameCases cases, RackCombinations combinations, double gust) =>
+        combinations
             .Strength.Where(each => each.IsPressing)
             .MaxBy(each =>
                 Enumerable
                     .Range(0, cases.Frame.Skeleton.Feet.Count)
                     .Sum(foot => cases.Foot(foot, each.EachFactor(gust)).Force.ZN)
             );
-        return hardest is null ? null : cases.CriticalFactor(hardest.EachFactor(gust));
-    }
 
     /// <summary>The steel as the checks take it.</summary>
     /// <param name="steel">As the merchant states it.</param>

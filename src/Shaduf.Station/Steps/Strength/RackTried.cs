@@ -22,7 +22,7 @@ public sealed record RackTried(Rack Rack, RackStrength? Strength, double Cost)
     public bool SteelHolds => Strength?.Holds == true;
 
     /// <summary>Whether the modules bear the wind in their holding, as far as their card says.</summary>
-    public bool ModulesHold => ModulesShare <= 1;
+    public bool ModulesHold => ModulesShare <= 1 && Rack.Clamping is not { IsAllowed: false };
 
     /// <summary>Whether steel and modules hold, whatever stands under them.</summary>
     public bool RackHolds => SteelHolds && ModulesHold;

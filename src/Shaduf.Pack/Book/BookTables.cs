@@ -54,7 +54,7 @@ internal static class BookTables
     // As the bars are cut: to the next whole millimetre.
     private static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
 
-    public static Table PartsOf(SteelLot lot)
+    public static Table PartsOf(Design design, SteelLot lot)
     {
         var racks = lot.Count;
         return new(
@@ -100,7 +100,8 @@ internal static class BookTables
         )
         {
             SizeMm = Lettering.SmallMm,
-            Caption = $"Parts of all {lot.Name}; saw angles from a square cut, start and end",
+            Caption =
+                $"Parts of all {lot.Name}; saw angles from a square cut, start and end{StandRelease.After(design, lot)}",
         };
     }
 

@@ -1,4 +1,5 @@
 using Shaduf.Station;
+using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Pack;
@@ -21,6 +22,11 @@ internal static class CutChapter
                 $"Cut in the order drawn, from the left: {workshop.KerfMm:0.#} mm are lost at each cut and {workshop.EndTrimMm:0.#} mm trimmed from the ends of each bar. Lengths are along the bar from the first to the last point of a piece; where both ends lean the same way that is more than any of its edges, which the table of parts gives; 'saw 0 / 15' is the angle from a square cut at the first and at the second end as the piece lies. Slanting ends of one angle lie against each other and are parted by one cut: turn the tube over for it if the saw leans one way only. Hatched: an offcut to keep, mark it. Measure the first bar and the slot of your saw before cutting the rest. A splice is a structural change and needs its check."
             )
         );
+        if (StandRelease.Before(design) is { } withheld)
+        {
+            yield return new Notice(FindingStatus.Unchecked, withheld);
+        }
+
         foreach (var section in design.Takeoff.BarPlans)
         {
             var alike = section.Plan.Alike.ToList();

@@ -22,7 +22,7 @@ internal static class FinishTables
             ("racks", SteelFinish.AreaM2(rack)),
             .. stand is null ? [] : new[] { ("stands", stand.PaintM2) },
         ];
-        return [.. Templates(lots), .. Welds(lots), .. Paint(lots, painted)];
+        return [.. Templates(lots), .. Welds(design, lots), .. Paint(lots, painted)];
     }
 
     private static IEnumerable<Block> Templates(IReadOnlyList<SteelLot> lots)
@@ -72,12 +72,12 @@ internal static class FinishTables
         }
     }
 
-    private static IEnumerable<Block> Welds(IReadOnlyList<SteelLot> lots)
+    private static IEnumerable<Block> Welds(Design design, IReadOnlyList<SteelLot> lots)
     {
         yield return new Heading(2, "Welds");
         foreach (var lot in lots)
         {
-            yield return Welds(lot);
+            yield return Welds(design, lot);
         }
 
         var rods = SteelFinish.Rods([.. lots.SelectMany(lot => SteelFinish.Welds(lot.Steel, lot.Count))]);
@@ -95,7 +95,7 @@ internal static class FinishTables
         );
     }
 
-    private static Table Welds(SteelLot lot)
+    private static Table Welds(Design design, SteelLot lot)
     {
         var welds = SteelFinish.Welds(lot.Steel, lot.Count);
         return new Table(
@@ -134,7 +134,7 @@ internal static class FinishTables
         {
             SizeMm = Lettering.SmallMm,
             Caption =
-                $"Welds of the {lot.Name}: fillets by leg z; manual metal arc, quality ISO 5817 C, all seen by a competent person",
+                $"Welds of the {lot.Name}: fillets by leg z; manual metal arc, quality ISO 5817 C, all seen by a competent person{StandRelease.After(design, lot)}",
         };
     }
 

@@ -84,7 +84,7 @@ internal static class RackChapter
         yield return new Heading(1, "Parts and bars");
         foreach (var lot in design.Works.SawnLots)
         {
-            yield return BookTables.PartsOf(lot);
+            yield return BookTables.PartsOf(design, lot);
         }
 
         foreach (var block in CutChapter.Blocks(design).Concat(FinishTables.Blocks(design)))

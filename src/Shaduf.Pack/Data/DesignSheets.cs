@@ -123,7 +123,12 @@ internal static class DesignSheets
                     sheet.Number(i),
                     sheet.Number(bar.Stock.LengthMm),
                     sheet.Text(
-                        string.Join(", ", bar.Pieces.Select(piece => Invariant($"{piece.Mark} {piece.LengthMm:0}")))
+                        string.Join(
+                            ", ",
+                            bar.Pieces.Select(piece =>
+                                Invariant($"{StandRelease.Told(design, piece.Mark)} {piece.LengthMm:0}")
+                            )
+                        )
                     ),
                     sheet.Number(Math.Round(bar.RemainderMm, 1))
                 );

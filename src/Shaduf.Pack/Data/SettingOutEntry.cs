@@ -21,6 +21,9 @@ public sealed record SettingOutEntry(
     IReadOnlyList<DiagonalEntry> Diagonals
 )
 {
+    /// <summary>Footings and legs of one stand from the axis of its leg 1; null where none is designed, or it is withheld.</summary>
+    public StandSettingOutEntry? Stand { get; init; }
+
     internal static SettingOutEntry Of(Design design)
     {
         var plan = design.Works.Pits;
@@ -42,8 +45,39 @@ public sealed record SettingOutEntry(
                 )),
             ],
             [.. plan.Diagonals.Select(line => new DiagonalEntry(line.From, line.To, R(line.LengthM)))]
-        );
+        )
+        {
+            Stand =
+                design.Works.Stand is { } stands && !StandRelease.IsWithheld(design)
+                    ? StandSettingOutEntry.Of(StandPits.Of(stands))
+                    : null,
+        };
     }
+}
+
+/// <summary>The footings of a stand on the ground; lengths in metres from the axis of leg 1, x along its front row, y behind it.</summary>
+/// <param name="Footings">Middles of the footings.</param>
+/// <param name="Legs">Axes of the legs.</param>
+/// <param name="Diagonals">Distances that are alike.</param>
+public sealed record StandSettingOutEntry(
+    IReadOnlyList<StandPlaceEntry> Footings,
+    IReadOnlyList<StandPlaceEntry> Legs,
+    IReadOnlyList<DiagonalEntry> Diagonals
+)
+{
+    internal static StandSettingOutEntry Of(StandPits pits) =>
+        new(
+            [.. pits.Footings.Select(StandPlaceEntry.Of)],
+            [.. pits.Legs.Select(StandPlaceEntry.Of)],
+            [.. pits.Diagonals.Select(line => new DiagonalEntry(line.From, line.To, R(line.LengthM)))]
+        );
+}
+
+/// <summary>A place of a stand.</summary>
+public sealed record StandPlaceEntry(string Place, double XM, double YM, double FromFirstM)
+{
+    internal static StandPlaceEntry Of(StandPlace place) =>
+        new(place.Name, R(place.AlongM), R(place.OffM), R(place.FromFirstM));
 }
 
 /// <summary>A pit.</summary>

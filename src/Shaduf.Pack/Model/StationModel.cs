@@ -175,6 +175,14 @@ public static class StationModel
             }
 
             var half = stands.Stand.Plan.MiddleMm;
+            foreach (var body in StandConcrete(stands, foot - new Point(half, half, 0)))
+            {
+                yield return body with
+                {
+                    Group = Invariant($"footings of stand {i + 1}"),
+                };
+            }
+
             foreach (var part in stands.Stand.Steel.Parts)
             {
                 yield return new(
@@ -190,6 +198,40 @@ public static class StationModel
                     ]
                 );
             }
+        }
+    }
+
+    // Blocks or strips under the legs, and a plinth under each; the legs' millimetres moved by a corner.
+    private static IEnumerable<ModelBody> StandConcrete(StandDesign stands, Point corner)
+    {
+        var block = stands.Footings.Block;
+        ModelBody Box(
+            string name,
+            Point middle,
+            (double AlongMm, double AcrossMm) size,
+            (double LowMm, double HighMm) level
+        ) =>
+            new(
+                "",
+                name,
+                "concrete",
+                Solid.Box(
+                    corner + new Point(middle.XMm - (size.AlongMm / 2), middle.YMm - (size.AcrossMm / 2), level.LowMm),
+                    new(size.AlongMm, 0, 0),
+                    new(0, size.AcrossMm, 0),
+                    new(0, 0, level.HighMm - level.LowMm)
+                )
+            );
+        foreach (var (n, (xMm, yMm)) in stands.FootingsAtMm.Index())
+        {
+            var size = (block.LengthMm, block.WidthMm);
+            yield return Box(Invariant($"S{n + 1}"), new(xMm, yMm, 0), size, (-block.DepthMm, 0));
+        }
+
+        foreach (var (n, foot) in stands.Stand.Skeleton.Feet.Index().Where(_ => block.PlinthHeightMm > 0))
+        {
+            var size = (block.PlinthSideMm, block.PlinthSideMm);
+            yield return Box(Invariant($"plinth of leg {n + 1}"), foot.Ground, size, (0, block.PlinthHeightMm));
         }
     }
 

@@ -1,4 +1,5 @@
 using Shaduf.Station;
+using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Pack;
@@ -155,6 +156,11 @@ internal static class CrewBook
                 $"Cut in this order; {design.Brief.Rack.Workshop.KerfMm:0.#} mm are lost at each cut. Measure the first bar and the slot first. Saw angles stand in the engineer's book and on the parts sheet."
             )
         );
+        if (StandRelease.Before(design) is { } withheld)
+        {
+            yield return new Notice(FindingStatus.Unchecked, withheld);
+        }
+
         yield return Cuts(design);
     }
 
@@ -175,7 +181,9 @@ internal static class CrewBook
                             Invariant($"{alike.Count}"),
                             string.Join(
                                 ", ",
-                                alike.Bar.Pieces.Select(piece => Invariant($"{piece.Mark} {piece.LengthMm:0}"))
+                                alike.Bar.Pieces.Select(piece =>
+                                    Invariant($"{StandRelease.Told(design, piece.Mark)} {piece.LengthMm:0}")
+                                )
                             ),
                             Invariant($"{alike.Bar.RemainderMm:0}")
                         )

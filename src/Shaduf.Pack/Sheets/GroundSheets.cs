@@ -52,8 +52,8 @@ internal static class GroundSheets
             "setting-out",
             "setting-out plan: pits from two pegs",
             scale => [PitPlanPicture.Of(plan, field, scale)],
-            [.. table, .. plan.Diagonals.Count > 0 ? diagonals : []],
-            [.. PegNotes(design, plan)],
+            [.. table, .. plan.Diagonals.Count > 0 ? diagonals : [], .. StandTables(design)],
+            [.. PegNotes(design, plan), .. StandNotes(design)],
             plan.BaseM * 1000 / 380
         );
     }
@@ -76,6 +76,49 @@ internal static class GroundSheets
             [.. FootingNotes(footings)],
             footings.Block.DepthMm / 180
         );
+    }
+
+    private static StandPits? StandOf(Design design) =>
+        design.Works.Stand is { } stands && !StandRelease.IsWithheld(design) ? StandPits.Of(stands) : null;
+
+    private static IEnumerable<Scene> StandTables(Design design)
+    {
+        if (StandOf(design) is not { } stand)
+        {
+            return [];
+        }
+
+        IReadOnlyList<string> Row(StandPlace place) =>
+            [place.Name, Metres(place.AlongM), Metres(place.OffM), Metres(place.FromFirstM)];
+        return
+        [
+            .. SheetTexts.Table(
+                "Stand: middles of its footings S and axes of its legs, from leg 1, metres",
+                ["place", "along the front", "behind it", "from leg 1"],
+                [.. stand.Footings.Concat(stand.Legs).Select(Row)],
+                120
+            ),
+            .. SheetTexts.Table(
+                "Stand: diagonals",
+                ["from", "to", "m"],
+                [.. stand.Diagonals.Select(line => (IReadOnlyList<string>)[line.From, line.To, Metres(line.LengthM)])],
+                120
+            ),
+        ];
+    }
+
+    private static IEnumerable<string> StandNotes(Design design)
+    {
+        if (StandOf(design) is { } stand)
+        {
+            yield return Invariant(
+                $"{(stand.Count == 1 ? "Stand of the tank" : $"{stand.Count} stands of the tanks, each")}: peg the axis of leg 1 and the line of its front row, then set all else out from these by right angles of 3-4-5 and check with the diagonals. Footings {stand.Block.LengthMm:0} along the front x {stand.Block.WidthMm:0} across, {stand.Block.DepthMm:0} deep, plinths {stand.Block.PlinthSideMm:0} square and {stand.Block.PlinthHeightMm:0} high under each leg, all plinths to one level."
+            );
+        }
+        else if (StandRelease.IsWithheld(design))
+        {
+            yield return "The stand is WITHHELD and not set out here: dig nothing for it until nothing of it stops or is unchecked.";
+        }
     }
 
     // No figure reads -0.000.

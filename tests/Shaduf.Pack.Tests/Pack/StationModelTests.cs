@@ -23,6 +23,11 @@ public sealed class StationModelTests(ExamplePacks packs) : IClassFixture<Exampl
             design.Choice.ModuleCount,
             model.LogicalNodes.Count(node => node.Name.StartsWith("module ", StringComparison.Ordinal))
         );
+        var stands = StandRelease.IsWithheld(design) ? null : design.Works.Stand;
+        Assert.Equal(
+            (stands?.Count ?? 0) * (stands?.Stand.Plan.LegCount ?? 0),
+            model.LogicalNodes.Count(node => node.Name.StartsWith("plinth of leg ", StringComparison.Ordinal))
+        );
         Assert.Superset(
             new HashSet<string>(["steel", "concrete", "modules", "tank"]),
             model.LogicalMaterials.Select(material => material.Name).ToHashSet()

@@ -9,6 +9,31 @@ public sealed class PitPlanTests
 
     [Theory]
     [MemberData(nameof(Names))]
+    public void Each_leg_of_a_stand_has_its_place_on_a_footing(string example)
+    {
+        if (Examples.DesignOf(example).Works.Stand is not { } stands)
+        {
+            return;
+        }
+
+        var pits = StandPits.Of(stands);
+        Assert.Equal(stands.Stand.Plan.LegCount, pits.Legs.Count);
+        Assert.Equal(stands.Footings.Count, pits.Footings.Count * stands.Count);
+        Assert.Equal(0, pits.Legs[0].FromFirstM);
+        Assert.Equal(pits.Diagonals[0].LengthM, pits.Diagonals[1].LengthM, 1e-9);
+        var (half, deep) = (stands.Footings.Block.LengthMm / 2000, stands.Footings.Block.WidthMm / 2000);
+        Assert.All(
+            pits.Legs,
+            leg =>
+                Assert.Contains(
+                    pits.Footings,
+                    footing => Math.Abs(footing.AlongM - leg.AlongM) < half && Math.Abs(footing.OffM - leg.OffM) < deep
+                )
+        );
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
     public void Two_tapes_lead_to_the_foot_of_every_column(string example)
     {
         var works = Examples.DesignOf(example).Works;

@@ -33,6 +33,12 @@ public sealed record StandCombinations(
 
     private const double OtherWayShare = 0.3;
 
+    // ψ_1 of the wind, EN 1990:2002, table A1.1.
+    private const double LostWindShare = 0.2;
+
+    /// <summary>What acts on the full stand once a bar of it is lost, without partial factors.</summary>
+    public IReadOnlyList<Combination> Lost { get; private init; } = [];
+
     /// <summary>The factors behind them.</summary>
     public NationalChoices Choices { get; init; } = NationalChoices.Recommended;
 
@@ -102,6 +108,7 @@ public sealed record StandCombinations(
         )
         {
             Choices = choices,
+            Lost = [.. headings.Select(h => Blown("G + W + 0.2 V", h, (1, 1, 0), LostWindShare))],
         };
     }
 

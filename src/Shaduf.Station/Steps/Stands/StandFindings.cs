@@ -36,6 +36,7 @@ internal static class StandFindings
                 strength.Slender,
                 Advice(false, stand)
             ),
+            StandAccidentFinding.Of(strength),
             Sway(strength),
             Platform(stand),
             Feet(stand),

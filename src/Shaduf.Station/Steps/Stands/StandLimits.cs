@@ -29,6 +29,7 @@ internal static class StandLimits
             Judged
         );
         yield return Size(plan);
+        yield return RackFindings.Cyclones("stand/wind", stand.Strength.Wind, "stand");
         yield return Access(stand);
     }
 
@@ -44,7 +45,7 @@ internal static class StandLimits
                 + (
                     plan.Tank.WaterM3 > MostM3 ? ": beyond what this program judges, an engineer designs it"
                     : isSigned ? ": over 10 m3 above 6 m an engineer signs"
-                    : ": within what this program judges; an engineer signs where people gather"
+                    : ": within what this program judges; an engineer signs where people gather, or a house or school stands within one and a half times its height"
                 ),
             Judged
         );

@@ -68,6 +68,11 @@ public sealed record StandStrength(
     public StandFeet Feet { get; } =
         StandFeet.Of(Stand, Cases, Combinations.Strength, (Rules, ConcreteNPerMm2), Wind.PeakKNPerM2);
 
+    /// <summary>What accidents do to it.</summary>
+    public IReadOnlyList<StandAccident> Accidents => accidents ??= StandAccidents.Of(this);
+
+    private IReadOnlyList<StandAccident>? accidents;
+
     /// <summary>Leg of the weld that the hardest used diagonal needs on its gusset [mm].</summary>
     public double LapLegMm
     {

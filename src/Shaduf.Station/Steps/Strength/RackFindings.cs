@@ -37,7 +37,7 @@ internal static class RackFindings
             Moves(strength, choice),
             HoldingFinding.Of(strength, holding, choice),
             Stops(strength, holding),
-            Cyclones(strength.Wind),
+            Cyclones("rack/wind", strength.Wind, "rack"),
             .. OneLine(strength),
             Hill(strength.Wind),
         ];
@@ -74,11 +74,14 @@ internal static class RackFindings
             Says = Invariant($"the wind speed is unknown, so this is only a plan: {finding.Says}"),
         };
 
-    // Gusts there break clamps and welds below the speed that a static check gives.
-    private static Finding Cyclones(RackWind wind) =>
+    /// <summary>Cyclone country: gusts that come again and again break clamps and welds below the speed of a static check.</summary>
+    /// <param name="id">Name of the finding.</param>
+    /// <param name="wind">The wind.</param>
+    /// <param name="what">What an engineer designs there.</param>
+    internal static Finding Cyclones(string id, RackWind wind, string what) =>
         wind.BasicMPerS <= MostMPerS
             ? new(
-                "rack/wind",
+                id,
                 FindingStatus.Holds,
                 "wind speed within what this program judges",
                 wind.BasicMPerS,
@@ -87,11 +90,11 @@ internal static class RackFindings
                 Judged
             )
             : Finding.HandedOver(
-                "rack/wind",
+                id,
                 wind.BasicMPerS,
                 MostMPerS,
                 "m/s",
-                "cyclone country: gusts that come again and again break clamps and welds below the speed of these checks; have an engineer design this rack",
+                $"cyclone country: gusts that come again and again break joints and welds below the speed of these checks; have an engineer design this {what}",
                 Judged
             );
 

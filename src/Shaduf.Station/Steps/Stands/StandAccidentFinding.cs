@@ -1,0 +1,36 @@
+using Shaduf.Working;
+using static System.FormattableString;
+
+namespace Shaduf.Station;
+
+/// <summary>Finding on what a full stand outlasts beyond its loads.</summary>
+internal static class StandAccidentFinding
+{
+    /// <summary>The finding.</summary>
+    /// <param name="strength">The stand.</param>
+    public static Finding Of(StandStrength strength)
+    {
+        var worst = strength.Accidents.MaxBy(each => each.Use.UtilisationShare)!;
+        return Finding.AtMost(
+            "stand/accident",
+            worst.Use.UtilisationShare,
+            1,
+            "",
+            string.Join(
+                "; ",
+                strength.Accidents.Select(each =>
+                    Invariant(
+                        $"{each.What}: {each.Role} {each.Mark} is then used to {each.Use.UtilisationShare:0.00} ({each.Combination})"
+                    )
+                )
+            )
+                + ". Vehicles are kept off: bollards or stones wherever a track passes within 3 m"
+                + (
+                    worst.Use.Holds
+                        ? ""
+                        : ". What would hold: heavier diagonals and legs than are taken (tank.standing.diagonal, tank.standing.leg), one bay more (tank.standing.bays), or an engineer's design"
+                ),
+            "EN 1990:2002, 6.4.3.3, factors 1.0; which accidents: judgement, no source; " + worst.Use.Clause
+        );
+    }
+}

@@ -51,17 +51,29 @@ internal sealed class RackSizing
     /// <param name="most">Cost above which it is not wanted.</param>
     /// <returns>The rack; null when it costs more.</returns>
     public RackTried? Sized(RackForm form, double most) =>
-        Tried(Lightest(form)) is { SteelHolds: false } && Hopeless(form) is { } hopeless
-            ? hopeless
-            : Climbed(form, most);
+        CostsMore(Lightest(form), most) ? null
+        : Hopeless(form) is { } hopeless ? hopeless
+        : Climbed(form, most);
 
-    /// <summary>A form with the heaviest bars, where even these are far from holding it; null where they are not.</summary>
-    /// <param name="form">The form.</param>
-    public RackTried? Hopeless(RackForm form) =>
-        Tried(Heaviest(form)) is { SteelHolds: false } tried
-        && RackLack.Of(Failing(tried.Strength!)).IsBeyond(HopelessShare)
+    // A form with the heaviest bars, where even these are far from holding it. Asked only where the lightest fail in what
+    // heavier bars seldom mend: one line of columns, or bars along the row of which there are no heavier ones.
+    private RackTried? Hopeless(RackForm form)
+    {
+        if (Tried(Lightest(form))?.Strength is not { HoldsItself: false } light)
+        {
+            return null;
+        }
+
+        var heaviest = Heaviest(form);
+        var isAsked =
+            form.Lines == 1 || (heaviest.Angle == light.Rack.Sections.Angle.Name && RackLack.Of(light).Bearer > 1);
+        return
+            isAsked
+            && Tried(heaviest) is { Strength: { HoldsItself: false } heavy } tried
+            && RackLack.Of(heavy).IsBeyond(HopelessShare)
             ? tried
             : null;
+    }
 
     private RackForm Lightest(RackForm form) =>
         form with

@@ -14,7 +14,7 @@ public sealed record BillLine(string Code, QuantityLine Quantity, decimal? UnitR
 /// <param name="MinorDigits">Decimals of the amounts.</param>
 /// <param name="Lines">The lines by section, in the takeoff's order within a section.</param>
 /// <param name="Unpriced">Items without a rate, each once; they are not in the sum.</param>
-/// <param name="Direct">Sum of the amounts of the priced lines, those of section A left out.</param>
+/// <param name="Direct">Sum of the amounts of the priced lines, those of sections A and L left out.</param>
 public sealed record Bill(
     string Currency,
     int MinorDigits,
@@ -25,6 +25,9 @@ public sealed record Bill(
 {
     /// <summary>Sum of the amounts of section A: what the site costs whatever is built on it.</summary>
     public decimal Preliminaries { get; init; }
+
+    /// <summary>Sum of the amounts of section L: work that is not yet defined, spent on instruction only.</summary>
+    public decimal Provisional { get; init; }
 
     /// <summary>Whether every line has a price.</summary>
     public bool Complete => Unpriced.Count == 0;
@@ -53,10 +56,11 @@ public sealed record Bill(
             book.MinorDigits,
             lines,
             [.. lines.Where(line => line.Amount is null).Select(line => line.Quantity.Item).Distinct()],
-            Sum(line => line.Quantity.Section != BillSection.General)
+            Sum(line => line.Quantity.Section is not (BillSection.General or BillSection.ProvisionalSums))
         )
         {
             Preliminaries = Sum(line => line.Quantity.Section == BillSection.General),
+            Provisional = Sum(line => line.Quantity.Section == BillSection.ProvisionalSums),
         };
 
         decimal Sum(Func<BillLine, bool> isOfIt) => lines.Where(isOfIt).Sum(line => line.Amount ?? 0);
@@ -73,7 +77,12 @@ public sealed record Bill(
         }
 
         var quantity = BillUnit.Rounded(line);
-        var rate = RateOf(line, book);
+        var rate = line.AgreedSum ?? RateOf(line, book)?.Amount;
+        if (rate < 0)
+        {
+            throw new ArgumentException($"Item {line.Item}: the rate is negative.", nameof(book));
+        }
+
         return new(
             FormattableString.Invariant($"{(char)line.Section}{number}"),
             line with
@@ -81,8 +90,8 @@ public sealed record Bill(
                 Quantity = (double)quantity,
                 NetQuantity = line.NetQuantity == line.Quantity ? (double)quantity : line.NetQuantity,
             },
-            rate?.Amount,
-            rate is null ? null : Math.Round(quantity * rate.Amount, book.MinorDigits, MidpointRounding.AwayFromZero)
+            rate,
+            rate is null ? null : Math.Round(quantity * rate.Value, book.MinorDigits, MidpointRounding.AwayFromZero)
         );
     }
 
@@ -95,11 +104,6 @@ public sealed record Bill(
                 $"Item {line.Item} is measured in {line.Unit} and priced in {rate.Unit}.",
                 nameof(line)
             );
-        }
-
-        if (rate?.Amount < 0)
-        {
-            throw new ArgumentException($"Item {line.Item}: the rate is negative.", nameof(book));
         }
 
         return rate;

@@ -32,6 +32,9 @@ public sealed record Offer(
     /// <summary>Section A of the bill: what the site costs whatever is built on it; beside the direct cost.</summary>
     public decimal Preliminaries { get; init; }
 
+    /// <summary>Section L of the bill, without overhead and profit: spent on the client's instruction only.</summary>
+    public decimal Provisional { get; init; }
+
     /// <summary>Whether every line of the bill has a price; an offer that is not complete must not go out.</summary>
     public bool Complete => Unpriced.Count == 0;
 
@@ -40,7 +43,7 @@ public sealed record Offer(
     /// <param name="terms">The shares.</param>
     /// <returns>The offer; it carries on which items are not priced.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A share is outside its range, or NaN.</exception>
-    /// <source>Compounded percentages; common practice, no source</source>
+    /// <source>Compounded percentages, provisional sums beside them and taxed with the rest; common practice, no source</source>
     public static Offer From(Bill bill, OfferTerms terms)
     {
         Within.Require(terms.ContingencyShare, 0, 1, "");
@@ -54,11 +57,12 @@ public sealed record Offer(
         var overhead = Of(running, terms.OverheadShare);
         running += overhead;
         var profit = Of(running, terms.MarkupShare);
-        running += profit;
+        running += profit + bill.Provisional;
         var tax = Of(running, terms.TaxShare);
         return new(bill.Direct, contingency, overhead, profit, tax, running + tax, bill.Currency, bill.Unpriced)
         {
             Preliminaries = bill.Preliminaries,
+            Provisional = bill.Provisional,
         };
     }
 }

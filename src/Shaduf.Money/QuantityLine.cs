@@ -53,6 +53,9 @@ public sealed record QuantityLine(
     string Origin
 )
 {
+    /// <summary>A sum that is agreed and not measured, in the currency of the bill; null where a rate prices the quantity.</summary>
+    public decimal? AgreedSum { get; init; }
+
     /// <summary>What is needed as built, before waste and whole pieces; the quantity itself where nothing is lost.</summary>
     public double NetQuantity { get; init; } = Quantity;
 

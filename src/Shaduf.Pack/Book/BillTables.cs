@@ -68,6 +68,9 @@ internal static class BillTables
             ("contingency", offer.Contingency),
             ("overhead", offer.Overhead),
             ("profit", offer.Profit),
+            .. offer.Provisional > 0
+                ? [("provisional sums: section L", offer.Provisional)]
+                : Array.Empty<(string, decimal)>(),
             ("tax", offer.Tax),
             ("offer", offer.Total),
         ];

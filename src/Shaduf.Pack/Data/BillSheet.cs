@@ -25,27 +25,29 @@ internal static class BillSheet
             ("amount", 14),
             ("net, as built", 11),
             ("waste", 8),
-            ("origin", 60)
+            ("origin", 60),
+            ("traced to", 50)
         );
         var first = sheet.NextRow;
-        var afterFirst = first;
+        var (afterFirst, provisional) = (first, 0);
         foreach (var section in design.Bill.Lines.GroupBy(line => line.Quantity.Section))
         {
+            provisional = section.Key == BillSection.ProvisionalSums ? sheet.NextRow : provisional;
             await sheet.RowAsync(sheet.Bold($"{(char)section.Key}"), sheet.Bold(BillTables.SectionName(section.Key)));
             foreach (var line in section)
             {
-                await LineAsync(sheet, line, design.Bill.MinorDigits);
+                await LineAsync(sheet, line, design);
             }
 
             afterFirst = section.Key == BillSection.General ? sheet.NextRow : afterFirst;
         }
 
-        return await TotalsAsync(sheet, design, (first, afterFirst));
+        return await TotalsAsync(sheet, design, (first, afterFirst, provisional > 0 ? provisional : sheet.NextRow));
     }
 
-    private static async Task LineAsync(Sheet sheet, BillLine line, int digits)
+    private static async Task LineAsync(Sheet sheet, BillLine line, Design design)
     {
-        var row = sheet.NextRow;
+        var (row, digits) = (sheet.NextRow, design.Bill.MinorDigits);
         var quantity = line.Quantity;
         await sheet.RowAsync(
             new(line.Code),
@@ -59,11 +61,16 @@ internal static class BillSheet
                 : new("no rate"),
             sheet.Number(Math.Round(quantity.NetQuantity, 3)),
             sheet.Percent(Math.Round(quantity.WasteShare, 4)),
-            sheet.Text(quantity.Origin)
+            sheet.Text(quantity.Origin),
+            sheet.Text(string.Join("; ", LineOrigins.Of(design, quantity).Select(origin => origin.Says)))
         );
     }
 
-    private static async Task<int> TotalsAsync(Sheet sheet, Design design, (int First, int AfterGeneral) rows)
+    private static async Task<int> TotalsAsync(
+        Sheet sheet,
+        Design design,
+        (int First, int AfterGeneral, int Provisional) rows
+    )
     {
         var (offer, survey, digits) = (design.Offer, design.Survey, design.Bill.MinorDigits);
         var direct = sheet.NextRow;
@@ -77,7 +84,7 @@ internal static class BillSheet
                 share is { } given ? sheet.Percent(given) : new(""),
                 sheet.Computed(formula, value, isTotal: true)
             );
-        await Row("direct cost", null, Invariant($"SUM(G{rows.AfterGeneral}:G{direct - 1})"), offer.Direct);
+        await Row("direct cost", null, Invariant($"SUM(G{rows.AfterGeneral}:G{rows.Provisional - 1})"), offer.Direct);
         await Row(
             "preliminaries",
             null,
@@ -90,17 +97,21 @@ internal static class BillSheet
             Invariant($"ROUND(G{direct}*F{direct + 2},{digits})"),
             offer.Contingency
         );
-        (string Name, double Share, decimal Value)[] added =
-        [
-            ("overhead", survey["overhead"], offer.Overhead),
-            ("profit", survey["markup"], offer.Profit),
-            ("tax", survey["tax"], offer.Tax),
-        ];
-        foreach (var (name, share, value) in added)
+        async Task Added(string name, double share, decimal value)
         {
             var row = sheet.NextRow;
             await Row(name, share, Invariant($"ROUND(SUM(G{direct}:G{row - 1})*F{row},{digits})"), value);
         }
+
+        await Added("overhead", survey["overhead"], offer.Overhead);
+        await Added("profit", survey["markup"], offer.Profit);
+        if (rows.Provisional < direct)
+        {
+            var formula = Invariant($"SUM(G{rows.Provisional}:G{direct - 1})");
+            await Row("provisional sums", null, formula, offer.Provisional);
+        }
+
+        await Added("tax", survey["tax"], offer.Tax);
 
         await Row(
             offer.Complete ? "offer" : "offer, INCOMPLETE",

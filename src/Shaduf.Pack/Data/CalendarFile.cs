@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Security.Cryptography;
 using System.Text;
 using Shaduf.Programme;
 using Shaduf.Station;
@@ -13,7 +14,7 @@ public static class CalendarFile
 
     /// <summary>Writes the calendar.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="stamp">What every document bears: the date and the brief's hash make the events' names.</param>
+    /// <param name="stamp">What every document bears: the revision numbers the events.</param>
     /// <returns>The file's text, lines ended by CR LF.</returns>
     public static string Text(Design design, Stamp stamp)
     {
@@ -21,12 +22,15 @@ public static class CalendarFile
         void Line(string line) => text.Append(Folded(line)).Append("\r\n");
         Line("BEGIN:VCALENDAR");
         Line("VERSION:2.0");
+        Line("CALSCALE:GREGORIAN");
         Line($"PRODID:-//Shaduf//{Escaped(stamp.ProgramVersion)}//EN");
+        var station = NameOf(design.Brief.Head.Name);
         foreach (var each in (design.Office.Forecast ?? design.Programme).Activities)
         {
             var name = each.Timing.Activity.Name;
             Line("BEGIN:VEVENT");
-            Line($"UID:{each.Timing.Activity.Key}-{stamp.BriefHash}@shaduf.invalid");
+            Line($"UID:{each.Timing.Activity.Key}-{station}@shaduf.invalid");
+            Line(string.Create(CultureInfo.InvariantCulture, $"SEQUENCE:{SequenceOf(stamp.Revision)}"));
             Line($"DTSTAMP:{Day(stamp.Dated)}T000000Z");
             Line($"DTSTART;VALUE=DATE:{Day(DateOnly.FromDateTime(each.Place.Start))}");
             Line($"DTEND;VALUE=DATE:{Day(DayAfter(each.Place))}");
@@ -42,6 +46,19 @@ public static class CalendarFile
         Line("END:VCALENDAR");
         return text.ToString();
     }
+
+    // The same in every issue, so that a calendar knows the event again.
+    private static string NameOf(string station) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(station)))[..12];
+
+    /// <summary>Number of a revision, so that a later one replaces what a calendar holds: 'A' 1, 'B' 2, 'AA' 27; figures as they stand.</summary>
+    /// <param name="revision">Revision of the brief.</param>
+    /// <returns>The number; 0 for what is neither.</returns>
+    internal static int SequenceOf(string revision) =>
+        int.TryParse(revision, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number
+        : revision.Length is > 0 and < 5 && revision.All(char.IsAsciiLetter)
+            ? revision.ToUpperInvariant().Aggregate(0, (so, letter) => (so * 26) + letter - 'A' + 1)
+        : 0;
 
     // Nothing is done any more on a day that has just begun when a thing ends; an event has its day.
     private static DateOnly DayAfter(Placed place)

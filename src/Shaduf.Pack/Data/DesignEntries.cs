@@ -25,7 +25,7 @@ internal static class DesignEntries
             GroundOf(design.Works.Footings),
             GuardEntry.Of(design.Works.Guard),
             OfficeEntries.MoneyOf(design),
-            [.. design.Bill.Lines.Select(QuantityOf)],
+            [.. design.Bill.Lines.Select(line => QuantityOf(design, line))],
             [.. design.Sizing.Verdicts.Select(PumpOf)],
             [.. design.Findings.Select(FindingOf)],
             [.. design.Survey.Assumptions.Select(AssumptionOf)],
@@ -131,7 +131,7 @@ internal static class DesignEntries
             AcrossMm = footings.Block.WidthMm,
         };
 
-    private static QuantityEntry QuantityOf(Money.BillLine line) =>
+    private static QuantityEntry QuantityOf(Design design, Money.BillLine line) =>
         new(
             line.Code,
             line.Quantity.Item,
@@ -144,6 +144,7 @@ internal static class DesignEntries
         )
         {
             NetQuantity = R(line.Quantity.NetQuantity),
+            Origins = LineOrigins.Of(design, line.Quantity),
         };
 
     private static PumpEntry PumpOf(PumpVerdict verdict) =>

@@ -20,6 +20,9 @@ public sealed record MoneyEntry(
     /// <summary>What the site costs whatever is built on it; beside the direct cost.</summary>
     public required decimal Preliminaries { get; init; }
 
+    /// <summary>Section L of the bill: provisional sums.</summary>
+    public required decimal Provisional { get; init; }
+
     /// <summary>How the client pays, in order.</summary>
     public required IReadOnlyList<PaymentEntry> Payment { get; init; }
 
@@ -41,6 +44,9 @@ public sealed record QuantityEntry(
 {
     /// <summary>What is needed as built, before waste and whole pieces.</summary>
     public required double NetQuantity { get; init; }
+
+    /// <summary>Where the quantity can be traced: parts, cards, figures of this file, fields of the brief, sheets, methods.</summary>
+    public required IReadOnlyList<LineOrigin> Origins { get; init; }
 }
 
 /// <summary>A payment of the client.</summary>
@@ -130,6 +136,7 @@ internal static class OfficeEntries
         )
         {
             Preliminaries = offer.Preliminaries,
+            Provisional = offer.Provisional,
             Payment =
             [
                 .. payment.Payments.Select(each => new PaymentEntry(

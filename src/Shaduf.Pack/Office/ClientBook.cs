@@ -20,10 +20,14 @@ internal static class ClientBook
             stamp.Mark
         );
         return Flow.Lay(
-            [.. First(design), new PageBreak(), .. CareChapter.Blocks(design), .. ProofChapter.Certificate(design)],
+            [.. First(design), new PageBreak(), .. CareChapter.Blocks(design), .. Certificate(design)],
             style
         );
     }
+
+    // On a sheet of its own: it is signed and copied.
+    private static IEnumerable<Block> Certificate(Design design) =>
+        design.Proof is null ? [] : [new PageBreak(), .. ProofChapter.Certificate(design)];
 
     private static IEnumerable<Block> First(Design design)
     {

@@ -34,6 +34,7 @@ internal static class CrewBook
             [.. First(design, method)],
             [.. Loading(design)],
             [.. SettingOut(design, method)],
+            [.. Pits(design, method)],
             [.. Bars(design)],
             [.. Frame(design)],
             [.. LiftAndProp(design)],
@@ -78,27 +79,14 @@ internal static class CrewBook
             new Heading(1, $"{design.Brief.Head.Name}: for the crew"),
             .. Standing.Notices(design, isForClient: false),
             .. Standing.Measured(design),
-            new Heading(2, "Sheets in the order of use"),
-            new Bullets(
-                [
-                    "Loading the lorry",
-                    "Setting out",
-                    "Bars and pieces",
-                    "Frame",
-                    "Lift and prop",
-                    "Concrete",
-                    "The source",
-                    "Main and tank",
-                    "Wiring",
-                    "Start-up",
-                ],
-                BulletMark.Number
-            ),
-            MethodChapter.Lifts(method),
-            MethodChapter.Tools(method),
             new Paragraph(
                 "Anybody may stop the work. Nobody under a load, alone in a pit, or on steel when thunder is heard. First aid, water and the telephone numbers of clinic and builder are on site before the first spade."
             ),
+            new Paragraph(
+                "Sheets in the order of use: loading the lorry, setting out, pits, bars and pieces, frame, lift and prop, concrete, the source, main and tank, wiring, start-up."
+            ),
+            MethodChapter.Lifts(method),
+            MethodChapter.Tools(method),
         ];
 
     private static IEnumerable<Block> Loading(Design design)
@@ -140,13 +128,10 @@ internal static class CrewBook
     }
 
     private static IEnumerable<Block> SettingOut(Design design, MethodStatement method) =>
-        [
-            new Heading(1, "Setting out"),
-            .. CrewPictures.Of(design, "set-out"),
-            SettingOutTables.Pits(design),
-            .. Steps(method, "set-out"),
-            .. Steps(method, "pits"),
-        ];
+        [new Heading(1, "Setting out"), .. CrewPictures.Of(design, "set-out"), .. Steps(method, "set-out")];
+
+    private static IEnumerable<Block> Pits(Design design, MethodStatement method) =>
+        [new Heading(1, "Pits"), .. Steps(method, "pits"), SettingOutTables.Pits(design)];
 
     private static IEnumerable<Block> Bars(Design design)
     {

@@ -135,10 +135,11 @@ internal static class OfferPaper
     internal static IReadOnlyList<(string Name, decimal Price)> Lines(Design design)
     {
         var (bill, offer) = (design.Bill, design.Offer);
-        var net = offer.Total - offer.Tax;
+        var net = offer.Total - offer.Tax - offer.Provisional;
         var cost = bill.Direct + bill.Preliminaries;
         var sections = bill
-            .Lines.GroupBy(line => line.Quantity.Section)
+            .Lines.Where(line => line.Quantity.Section != BillSection.ProvisionalSums)
+            .GroupBy(line => line.Quantity.Section)
             .Select(section => (section.Key, Sum: section.Sum(line => line.Amount ?? 0)))
             .ToList();
         var left = net;
@@ -153,7 +154,16 @@ internal static class OfferPaper
             lines.Add(($"{(char)section}  {BillTables.SectionName(section)}", price));
         }
 
-        return lines;
+        return offer.Provisional > 0
+            ?
+            [
+                .. lines,
+                (
+                    $"{(char)BillSection.ProvisionalSums}  {BillTables.SectionName(BillSection.ProvisionalSums)}",
+                    offer.Provisional
+                ),
+            ]
+            : lines;
     }
 
     private static IEnumerable<Block> Price(Design design)
@@ -172,6 +182,14 @@ internal static class OfferPaper
             Caption =
                 "The letters are the sections of the bill; every line of it, with its origin, is in quantities.xlsx",
         };
+        foreach (var sum in design.Brief.Money.Provisional)
+        {
+            yield return new Paragraph(
+                Invariant(
+                    $"Provisional sum of {sum.Sum:#,0.00} {offer.Currency} for {sum.For}: it is spent on your word only, by what the work costs, without profit; what is not spent is not paid."
+                )
+            );
+        }
     }
 
     private static IEnumerable<Block> Payment(Design design, Stamp stamp)

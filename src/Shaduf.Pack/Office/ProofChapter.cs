@@ -181,15 +181,15 @@ internal static class ProofChapter
     private static Table Readings(Proof proof) =>
         new(
             [
-                new("reading", 2.4),
-                new("where", 1.2),
-                new("promised", 0.9, HorizontalAnchor.Right),
-                new("measured", 0.9, HorizontalAnchor.Right),
+                new("reading", 2.2),
+                new("where", 1.1),
+                new("promised", 0.95, HorizontalAnchor.Right),
+                new("measured", 0.95, HorizontalAnchor.Right),
                 new("unit", 0.6),
-                new("off, %", 0.7, HorizontalAnchor.Right),
-                new("accepted, %", 0.95, HorizontalAnchor.Right),
-                new("uncertain, %", 1, HorizontalAnchor.Right),
-                new("verdict", 1),
+                new("off, %", 0.75, HorizontalAnchor.Right),
+                new("accepted, %", 1.25, HorizontalAnchor.Right),
+                new("uncertain, %", 1.3, HorizontalAnchor.Right),
+                new("verdict", 0.95),
             ],
             [.. proof.Items.Select(Row)]
         )

@@ -146,6 +146,9 @@ public sealed record MoneyBrief(
     double? GivenTransportKm
 )
 {
+    /// <summary>Money set aside for work that is not yet defined.</summary>
+    public IReadOnlyList<ProvisionalSum> Provisional { get; init; } = [];
+
     /// <summary>What the cost over the years is reckoned with.</summary>
     public required LifeBrief Life { get; init; }
 

@@ -185,6 +185,7 @@ internal static class BriefReader
             fields?.Known("transport", Measure.LengthM, 0, 3_000_000, "Road from the yard to the site, one way.") / 1000
         )
         {
+            Provisional = ProvisionalSum.Read(fields),
             Life = LifeBrief.Read(fields?.OptionalMap("life", "What the cost over the years is reckoned with.")),
             Payment = PaymentBrief.Read(
                 fields?.OptionalMap("payment", "How the price is paid, and how long it stands.")

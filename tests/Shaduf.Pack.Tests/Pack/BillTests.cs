@@ -40,6 +40,9 @@ public sealed class BillTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
             ("contingency", "contingency"),
             ("overhead", "overhead"),
             ("profit", "profit"),
+            .. (decimal)money["provisional"]! > 0
+                ? [("provisional sums", "provisional")]
+                : Array.Empty<(string, string)>(),
             ("tax", "tax"),
             ("offer", "total"),
         ];

@@ -59,4 +59,46 @@ public sealed class BooksTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
         Assert.Equal(design.Offer.Total - design.Offer.Tax, OfferPaper.Lines(design).Sum(line => line.Price));
         Assert.All(OfferPaper.Lines(design), line => Assert.True(line.Price > 0));
     }
+
+    [Fact]
+    public void Provisional_sums_stand_apart_without_profit_and_are_told_to_the_client()
+    {
+        var (with, without) = (
+            packs["hilltop-village"],
+            ExamplePacks.Make(
+                ExamplePacks.Changed(
+                    "hilltop-village",
+                    ("    - { for: rock in the pits and the trench, sum: 6000 }\n", "")
+                )
+            )
+        );
+        var (offer, less) = (with.Design.Offer, without.Design.Offer);
+        Assert.Equal((6000m, 0m), (offer.Provisional, less.Provisional));
+        Assert.Equal((less.Direct, less.Overhead, less.Profit), (offer.Direct, offer.Overhead, offer.Profit));
+        Assert.Equal(Math.Round(6000m * 1.16m, 2), offer.Total - less.Total);
+        Assert.DoesNotContain(
+            with.Design.Office.Purchases,
+            each => each.Item.StartsWith("provisional", StringComparison.Ordinal)
+        );
+        using var document = PdfDocument.Open(with.Files["offer.pdf"]);
+        Assert.Contains(
+            "provisional sum",
+            string.Join(' ', document.GetPages().Select(page => page.Text)),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void What_missed_in_the_tests_stands_in_the_books_and_not_on_the_offer()
+    {
+        var pack = packs["hilltop-village"];
+        bool Tells(string file)
+        {
+            using var document = PdfDocument.Open(pack.Files[file]);
+            return document.GetPages().Any(page => page.Text.Contains("NOT ACCEPTED", StringComparison.Ordinal));
+        }
+
+        Assert.True(Tells("client-book.pdf") && Tells("crew-book.pdf") && Tells("engineer-book.pdf"));
+        Assert.False(Tells("offer.pdf"));
+    }
 }

@@ -40,4 +40,31 @@ public sealed class CalendarFileTests(ExamplePacks packs) : IClassFixture<Exampl
         var read = Ical.Net.Calendar.Load(text)!.Events.First().Summary!;
         Assert.StartsWith(head.Name, read, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_later_revision_replaces_the_events_that_a_calendar_holds()
+    {
+        var pack = packs["homestead"];
+        Ical.Net.CalendarComponents.CalendarEvent[] Of(Stamp stamp) =>
+            [.. Ical.Net.Calendar.Load(CalendarFile.Text(pack.Design, stamp))!.Events];
+        var (first, second) = (
+            Of(pack.Stamp with { Revision = "A" }),
+            Of(pack.Stamp with { Revision = "B", BriefHash = "0123456789ab" })
+        );
+        Assert.Equal(first.Select(each => each.Uid), second.Select(each => each.Uid));
+        Assert.All(first, each => Assert.Equal(1, each.Sequence));
+        Assert.All(second, each => Assert.Equal(2, each.Sequence));
+    }
+
+    [Theory]
+    [InlineData("-", 0)]
+    [InlineData("A", 1)]
+    [InlineData("b", 2)]
+    [InlineData("Z", 26)]
+    [InlineData("AA", 27)]
+    [InlineData("7", 7)]
+    [InlineData("rev-2", 0)]
+    [InlineData("", 0)]
+    public void Revisions_are_numbered(string revision, int sequence) =>
+        Assert.Equal(sequence, CalendarFile.SequenceOf(revision));
 }

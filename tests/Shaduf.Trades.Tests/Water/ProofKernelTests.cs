@@ -5,21 +5,6 @@ namespace Shaduf.Trades.Tests.Water;
 
 public sealed class ProofKernelTests
 {
-    private static readonly PumpDuty s_guaranteed = new(10, 50);
-
-    [Theory]
-    [InlineData(10, 50, true)]
-    [InlineData(9.1, 50, true)]
-    [InlineData(9.0, 50, false)]
-    [InlineData(10, 46.6, true)]
-    [InlineData(9, 46.6, false)]
-    public void A_measured_point_touches_the_cross_or_not(double flow, double head, bool isTouched) =>
-        Assert.Equal(isTouched, PumpGrade.Of("3B").IsTouched(s_guaranteed, new(flow, head), 4));
-
-    [Fact]
-    public void The_guaranteed_point_touches_every_grade() =>
-        Assert.All(PumpGrade.All, grade => Assert.True(grade.IsTouched(s_guaranteed, s_guaranteed, 3)));
-
     [Fact]
     public void A_drum_and_a_watch_give_flow_and_its_doubt() =>
         Gen.Select(Gen.Double[20, 1000], Gen.Double[10, 1000])
@@ -52,7 +37,6 @@ public sealed class ProofKernelTests
         Assert.Throws<ArgumentOutOfRangeException>(() => FilledVessel.UncertainShare(200, double.NaN, 100, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => ChlorineDose.ColumnL(150, -1));
         Assert.Throws<ArgumentOutOfRangeException>(() => ChlorineDose.ProductG(100, double.NaN, 0.65));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PumpGrade.Of("3B").IsTouched(new(0, 50), s_guaranteed, 1));
         Assert.Throws<InvalidOperationException>(() => PumpGrade.Of("9Z"));
     }
 }

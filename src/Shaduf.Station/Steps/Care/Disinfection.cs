@@ -13,6 +13,9 @@ public sealed record Disinfection(string What, double VolumeL, double DoseMgPerL
 {
     private const double WellH = 12;
     private const double TankH = 6;
+
+    // Nobody digs narrower by hand, nobody drills wider: a lined shaft has no gravel round it. Judgement, no source.
+    private const double DugFromMm = 800;
     private const double PipeH = 24;
 
     /// <summary>What must be said wherever chlorine is handled.</summary>
@@ -45,12 +48,15 @@ public sealed record Disinfection(string What, double VolumeL, double DoseMgPerL
         if (design.Source is Well well)
         {
             var columnM = Math.Max(0, well.BottomM - well.RestDryM);
-            var litres = ChlorineDose.ColumnL(design.Survey["casing"], columnM) * ChlorineDose.GravelFactor;
+            var boreMm = design.Survey["casing"];
+            var litres = ChlorineDose.ColumnL(boreMm, columnM);
             yield return Dose(
-                Invariant(
-                    $"borehole, {columnM:0.0} m of water in {design.Survey["casing"]:0} mm, twice for the gravel"
-                ),
-                litres,
+                boreMm >= DugFromMm
+                    ? Invariant(
+                        $"hand-dug well, {columnM:0.0} m of water in {boreMm / 1000:0.00} m, walls sprayed from above with the same water, nobody goes down"
+                    )
+                    : Invariant($"borehole, {columnM:0.0} m of water in {boreMm:0} mm, twice for the gravel"),
+                boreMm >= DugFromMm ? litres : litres * ChlorineDose.GravelFactor,
                 ChlorineDose.WellMgPerL,
                 WellH
             );

@@ -139,10 +139,17 @@ internal sealed class Promise(Design design, MeasuredBrief measured)
                 tank.VolumeM3 / flow,
                 "h",
                 ProofTolerance.TimeShare,
-                Root(instruments.FlowShare, 0.02),
+                Root(instruments.FlowShare, TankOff(tank)),
                 ProofSense.Both
             );
         }
+    }
+
+    // Marks of a tank are read to 2 %, a watch to half a minute: judgement, no source.
+    private static double TankOff(TankReading tank)
+    {
+        var (litres, seconds) = (tank.VolumeM3 * 1000, tank.TimeH * 3600);
+        return FilledVessel.UncertainShare(litres, 0.02 * litres, seconds, 30);
     }
 
     // Bright light only, and not where the pump turns as fast as it may and takes no more.

@@ -24,6 +24,9 @@ public sealed record Office(
     /// <summary>The rest of the programme from the day of the report; null before work begins.</summary>
     public StationProgramme? Forecast { get; init; }
 
+    private static bool IsBought(QuantityLine line) =>
+        line.Section is not (BillSection.General or BillSection.ProvisionalSums) && line.Item != Labour.Item;
+
     /// <summary>Works it out.</summary>
     /// <param name="file">The brief with its prices.</param>
     /// <param name="survey">Settled figures.</param>
@@ -33,7 +36,15 @@ public sealed record Office(
     internal static Office Of(StationFile file, Survey survey, Works works, Takeoff measured)
     {
         var programme = StationProgramme.Of((file.Brief, survey), works, measured.Lines, file.Dated);
-        var takeoff = measured with { Lines = [.. Preliminaries.Of(programme), .. measured.Lines] };
+        var takeoff = measured with
+        {
+            Lines =
+            [
+                .. Preliminaries.Of(programme),
+                .. measured.Lines,
+                .. ProvisionalSum.Lines(file.Brief.Money.Provisional),
+            ],
+        };
         var bill = Bill.Price(takeoff.Lines, file.Prices);
         var offer = Offer.From(bill, new(survey["contingency"], survey["overhead"], survey["markup"], survey["tax"]));
         var stages = file.Brief.Money.Payment.Stages;
@@ -50,7 +61,7 @@ public sealed record Office(
             offer,
             payment,
             StationCash.Of(bill, offer, payment, programme, survey["defects"]),
-            Purchase.Of(bill, file.Prices, line => line.Section != BillSection.General && line.Item != Labour.Item)
+            Purchase.Of(bill, file.Prices, IsBought)
         )
         {
             Forecast = file.Brief.Progress is { } report

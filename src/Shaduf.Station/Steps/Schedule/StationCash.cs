@@ -46,7 +46,7 @@ internal static class StationCash
         );
     }
 
-    /// <summary>What each activity costs; all of them together are direct cost and preliminaries.</summary>
+    /// <summary>What each activity costs; all of them together are direct cost, preliminaries and provisional sums.</summary>
     /// <param name="bill">The priced bill.</param>
     /// <param name="programme">The programme.</param>
     /// <returns>Cost by key.</returns>
@@ -54,7 +54,11 @@ internal static class StationCash
     {
         var costs = new Dictionary<string, decimal>();
         void Add(string key, decimal amount) => costs[key] = costs.GetValueOrDefault(key) + amount;
-        foreach (var line in bill.Lines.Where(line => line.Quantity.Section != BillSection.General))
+        foreach (
+            var line in bill.Lines.Where(line =>
+                line.Quantity.Section is not (BillSection.General or BillSection.ProvisionalSums)
+            )
+        )
         {
             Add(KeyOf(line.Quantity), line.Amount ?? 0);
         }
@@ -73,7 +77,7 @@ internal static class StationCash
             Add(work.Timing.Activity.Key, share);
         }
 
-        Add(LastWork, left);
+        Add(LastWork, left + bill.Provisional);
         return costs;
     }
 

@@ -5,7 +5,7 @@ using static System.FormattableString;
 namespace Shaduf.Station;
 
 /// <summary>Man-days of work by the table of labour.</summary>
-internal static class Labour
+public static class Labour
 {
     /// <summary>Item of the price book.</summary>
     public const string Item = "labour-day";
@@ -36,7 +36,7 @@ internal static class Labour
     /// <param name="amount">Units of work.</param>
     /// <param name="origin">Where the amount comes from.</param>
     /// <returns>The quantity [man-days].</returns>
-    public static QuantityLine Days(string id, double amount, string origin)
+    internal static QuantityLine Days(string id, double amount, string origin)
     {
         var row = Table[id];
         var perUnit = row.Number("man_days");

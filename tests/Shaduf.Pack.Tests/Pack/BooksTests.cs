@@ -82,7 +82,7 @@ public sealed class BooksTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
         );
         using var document = PdfDocument.Open(with.Files["offer.pdf"]);
         Assert.Contains(
-            "provisional sum",
+            "Provisional sum",
             string.Join(' ', document.GetPages().Select(page => page.Text)),
             StringComparison.Ordinal
         );

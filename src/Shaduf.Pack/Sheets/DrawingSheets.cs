@@ -34,7 +34,7 @@ public static class DrawingSheets
             ShopSheets.Loading,
             WorksSheets.Propping,
             WorksSheets.Stand,
-            WorksSheets.Light,
+            WorksSheets.Poles,
             WorksSheets.Source,
             WorksSheets.Taps,
             DiagramSheets.LongSection,

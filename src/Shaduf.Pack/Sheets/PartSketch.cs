@@ -1,4 +1,5 @@
 using Shaduf.Parts;
+using Shaduf.Station;
 using static System.FormattableString;
 
 namespace Shaduf.Pack;
@@ -75,21 +76,30 @@ internal static class PartSketch
                 Horizontal = HorizontalAnchor.Centre,
             }
         );
-        if (part.PiecesMm.Count > 1)
-        {
-            builder.Text(
-                new((left + right) / 2, bottom + 8.4),
-                Lettering.Shortened(
-                    "pieces " + string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{WholeMm(mm):0}"))),
-                    size.WidthMm - 4,
-                    TextStyle.Small
-                ),
-                TextStyle.Small with
-                {
-                    Horizontal = HorizontalAnchor.Centre,
-                }
-            );
-        }
+        builder.Text(
+            new((left + right) / 2, bottom + 8.4),
+            Lettering.Shortened(FromBar(part), size.WidthMm - 4, TextStyle.Small),
+            TextStyle.Small with
+            {
+                Horizontal = HorizontalAnchor.Centre,
+            }
+        );
+    }
+
+    // Spliced pieces, and what the bar must give where both ends lean the same way: more than any edge.
+    private static string FromBar(PartGroup part)
+    {
+        var pieces = part.PiecesMm.Select(WholeMm).ToList();
+        var alongMm =
+            part.Section.Outline == Outline.SquareTube
+                ? WholeMm(part.PiecesMm[^1] + part.Shape.AlongBarMm(part.Section.SideMm) - part.Shape.LongPointMm)
+                : pieces[^1];
+        var along = alongMm > pieces[^1] ? Invariant($"{alongMm:0} along the bar") : "";
+        return pieces.Count == 1
+            ? along
+            : "pieces "
+                + string.Join(" + ", pieces.Select(mm => Invariant($"{mm:0}")))
+                + (along.Length > 0 ? $", the last {along}" : "");
     }
 
     /// <summary>Which face of the part is the long one at its slanting end, as it stands in the rack; empty for square ends.</summary>
@@ -98,7 +108,7 @@ internal static class PartSketch
         var shape = part.Shape;
         if (Math.Max(shape.StartDeg, shape.EndDeg) < SquareDeg)
         {
-            return "";
+            return part.Role == FenceSteel.StrutRole ? "head by its template" : "";
         }
 
         var isAtStart = shape.StartDeg >= SquareDeg;

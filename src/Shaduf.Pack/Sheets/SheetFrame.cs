@@ -67,6 +67,7 @@ public static class SheetFrame
         builder.Rectangle(Layer.Frame, inside);
         var grid = inside.Grown(GridMm);
         Fields(builder, size, grid, inside);
+        Trimming(builder, size);
         Centring(builder, size, grid, inside);
         foreach (var (view, at) in views)
         {
@@ -107,6 +108,19 @@ public static class SheetFrame
             {
                 builder.Line(Layer.Fields, new(outer, to), new(inner, to));
                 Name(builder, new((outer + inner) / 2, (from + to) / 2), name);
+            }
+        }
+    }
+
+    // The corners of the sheet, where a larger paper is trimmed; with them a drawing file is as large as its sheet.
+    private static void Trimming(SceneBuilder builder, PaperSize size)
+    {
+        foreach (var (x, inwards) in new[] { (0.0, 1), (size.WidthMm, -1) })
+        {
+            foreach (var (y, downwards) in new[] { (0.0, 1), (size.HeightMm, -1) })
+            {
+                builder.Line(Layer.Fields, new(x, y), new(x + (inwards * CentringMm), y));
+                builder.Line(Layer.Fields, new(x, y), new(x, y + (downwards * CentringMm)));
             }
         }
     }

@@ -42,9 +42,14 @@ internal static class ShopSheets
             .. works.Stand is { } stands && StandChapter.Withholding(design).Count == 0
                 ? Map("stand-welds", "weld map of a stand", stands.Stand.Steel, (stands.Stand.Skeleton, stands.Count))
                 : [],
-            .. works.Guard.Column is { } column
-                ? Map("light-welds", "weld map of a light column", column.Steel, (column.Skeleton, 1))
-                : [],
+            .. works.Guard.PoleStrengths.SelectMany(pole =>
+                Map(
+                    $"{WorksSheets.NameOf(pole)}-welds",
+                    $"weld map of a {pole.Name}",
+                    pole.Column.Steel,
+                    (pole.Column.Skeleton, works.Guard.CountOf(pole))
+                )
+            ),
         ];
     }
 

@@ -54,11 +54,13 @@ internal static class WorksSheets
                 "pump at open water with its fittings",
                 "as noted",
                 [
-                    IntakeSection.Of(build, new(180, 130)).Trimmed(),
+                    IntakeSection.Of(build, new(330, 135)).Trimmed(),
                     HeadPicture.Row(SourceFitting.OfIntake),
                     .. Fittings(SourceFitting.OfIntake),
                 ],
-                s_hygiene
+                [
+                    "Everything that touches the water is clean; where people drink it, for drinking water, disinfected and sampled before use. Isolate the drive and lock it before anyone goes into the water; keep children and animals off the bank.",
+                ]
             ),
             _ => [],
         };
@@ -80,28 +82,34 @@ internal static class WorksSheets
             )
             : [];
 
-    /// <summary>The foot of the light column with the template of its bolts.</summary>
-    public static IEnumerable<SheetDraft> Light(Design design)
+    /// <summary>The feet of light columns and masts with the templates of their bolts.</summary>
+    public static IEnumerable<SheetDraft> Poles(Design design) =>
+        design.Works.Guard.PoleStrengths.SelectMany(pole => Foot(pole, design.Works.Guard.CountOf(pole)));
+
+    /// <summary>A pole's name in files.</summary>
+    public static string NameOf(LightColumnStrength pole) => pole.IsMast ? "mast" : "light";
+
+    private static IEnumerable<SheetDraft> Foot(LightColumnStrength pole, int count)
     {
         const double footScale = 10;
-        return design.Works.Guard.Column is not { } column
-            ? []
-            : SheetDraft.Fixed(
-                "light",
-                "foot of the light column with the template of its bolts",
-                Invariant($"1:1, foot 1:{footScale:0}"),
-                [
-                    BoltTemplate.Of(column.Foot),
-                    LightColumnPicture
-                        .Of(column, new(120 + (3 * column.Foot.SideMm / footScale), 200), footScale)
-                        .Trimmed(),
-                ],
-                [
-                    Invariant(
-                        $"Column {column.Size.Name}, {column.Pole.LengthMm:0} long, {column.Pole.MassKg:0} kg. The template is a quarter of the plate: lay it on the centre lines of a board and turn it over them. Bolts nutted above and below the board, threads taped; check spacing, diagonals and level before and after the pour. Block as in the engineer's book."
-                    ),
-                ]
-            );
+        var column = pole.Column;
+        var rod = pole.IsMast ? Invariant($", air rod of {LightColumn.TipMm:0} on top") : "";
+        return SheetDraft.Fixed(
+            NameOf(pole),
+            $"foot of the {pole.Name} with the template of its bolts",
+            Invariant($"1:1, foot 1:{footScale:0}"),
+            [
+                BoltTemplate.Of(column.Foot),
+                LightColumnPicture
+                    .Of(column, new(120 + (3 * column.Foot.SideMm / footScale), 200), footScale)
+                    .Trimmed(),
+            ],
+            [
+                Invariant(
+                    $"{count} alike: {column.Pole.Mark} {column.Size.Name}, {column.Pole.LengthMm:0} long, {column.Pole.MassKg:0} kg{rod}. The template is a quarter of the plate: lay it on the centre lines of a board and turn it over them. Bolts nutted above and below the board, threads taped; check spacing, diagonals and level before and after the pour. Block as in the engineer's book."
+                ),
+            ]
+        );
     }
 
     private static IEnumerable<Scene> Fittings(IReadOnlyList<SourceFitting> fittings) =>

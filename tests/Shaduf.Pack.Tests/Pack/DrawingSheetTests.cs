@@ -64,9 +64,7 @@ public sealed class DrawingSheetTests(ExamplePacks packs) : IClassFixture<Exampl
         var entities = Between(pairs, "ENTITIES", "ENDSEC");
         Assert.All(entities.Where(pair => pair.Code == 8), pair => Assert.Contains(pair.Value, defined));
         var widthMm = entities.Where(pair => pair.Code is 10 or 11).Max(pair => Number(pair.Value));
-
-        // The outermost line is the one round the fields, 5 mm off the frame.
-        Assert.Equal((SheetFrame.Inside(sheet.Scene.Size).RightMm + 5) * sheet.OneToFactor, widthMm, 1e-3);
+        Assert.Equal(sheet.Scene.Size.WidthMm * sheet.OneToFactor, widthMm, 1e-3);
         var handles = pairs.Where(pair => pair.Code is 5 or 105).Select(pair => pair.Value).ToList();
         Assert.Equal(handles.Count, handles.Distinct().Count());
         Assert.Contains(entities, pair => pair is (0, "TEXT"));

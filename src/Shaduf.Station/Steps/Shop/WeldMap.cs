@@ -102,7 +102,7 @@ public static class WeldMap
             "foot pieces to columns" => Along(First(steel, Rack.FootMark), 0.5),
             "cap plates to columns" => First(steel, "C1").Shape.End,
             "stub to cross tube" => First(steel, "S1").Shape.Start,
-            "pole to base plate" or "gussets to pole and plate" => First(steel, "P1").Shape.Start,
+            "pole to base plate" or "gussets to pole and plate" => steel.Parts[0].Shape.Start,
             _ => Along(steel.Parts[0], 0.5),
         };
     }

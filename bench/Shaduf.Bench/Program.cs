@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Running;
+using Shaduf.Bench.Desk;
 using Shaduf.Bench.Pack;
 using Shaduf.Bench.Station;
 using Shaduf.Bench.Steel;
@@ -10,6 +11,7 @@ using Shaduf.Bench.Steel;
 // ... -- stands                       stands, and the footings of those racks
 // ... -- logs FOLDER                  logs of a month, a year and five years by the minute
 // ... -- sheets                       their drawing sheets in three formats, and the solid model
+// ... -- desk /usr/bin/chromium       the desk in a browser
 if (args is ["growth", var plot])
 {
     RackGrowth.Write(plot);
@@ -29,6 +31,10 @@ else if (args is ["logs", var folder])
 else if (args is ["sheets"])
 {
     SheetTimes.Write();
+}
+else if (args is ["desk", var chromium])
+{
+    await DeskTimes.WriteAsync(chromium);
 }
 else
 {

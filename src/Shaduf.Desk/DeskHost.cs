@@ -59,6 +59,10 @@ internal static class DeskHost
         builder.Services.Configure<FormOptions>(form => form.MultipartBodyLengthLimit = long.MaxValue);
         builder.Services.AddSingleton(store);
         builder.Services.AddSingleton<Digests>();
+        builder.Services.AddSingleton<DigestWork>();
+        builder.Services.AddSingleton<PackJobs>();
+        builder.Services.AddScoped<DeskUnits>();
+        builder.Services.AddLocalization();
         var desk = builder.Build();
         desk.Use(OnlyHereAsync);
         desk.UseAntiforgery();
@@ -82,7 +86,8 @@ internal static class DeskHost
             headers.ContentSecurityPolicy =
                 "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'; base-uri 'self'; form-action 'self'";
             headers.XContentTypeOptions = "nosniff";
-            headers["Referrer-Policy"] = "no-referrer";
+            // With none at all a browser would not say that a form was our own page's.
+            headers["Referrer-Policy"] = "same-origin";
             return next(http);
         }
 

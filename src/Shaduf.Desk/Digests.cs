@@ -41,15 +41,29 @@ public sealed record Digest(
 /// <summary>The last digest of each station; made again when the station was edited since.</summary>
 public sealed class Digests
 {
+    // A design is some megabytes: those of the stations that were edited last are at hand.
+    private const int MostDesigns = 24;
+
     private readonly ConcurrentDictionary<Guid, (int EditNumber, Digest Digest)> kept = new();
+    private readonly ConcurrentDictionary<Guid, (long Turn, Design Design)> designs = new();
+    private long turn;
 
     /// <summary>Remembers a design that was made at the desk.</summary>
     public Digest Keep(StationText station, Design design)
     {
         var digest = Digest.Of(design);
         kept[station.Id] = (station.EditNumber, digest);
+        designs[station.Id] = (Interlocked.Increment(ref turn), design);
+        foreach (var (id, _) in designs.OrderByDescending(each => each.Value.Turn).Skip(MostDesigns))
+        {
+            designs.TryRemove(id, out _);
+        }
+
         return digest;
     }
+
+    /// <summary>The design of a station that was made last; null when it is not at hand.</summary>
+    public Design? DesignOf(Guid id) => designs.TryGetValue(id, out var last) ? last.Design : null;
 
     /// <summary>The digest of a station as it is now; null when it was not designed since its last edit.</summary>
     public Digest? Of(Guid id, int editNumber) =>

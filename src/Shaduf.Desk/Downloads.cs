@@ -15,11 +15,24 @@ internal static class Downloads
     public static string Version { get; } =
         typeof(Downloads).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
+    // The viewer of the solid model, bundled when the program is built.
+    private static readonly Lazy<byte[]> s_viewer = new(() =>
+    {
+        using var stream = typeof(Downloads).Assembly.GetManifestResourceStream("model.js")!;
+        using var copy = new MemoryStream();
+        stream.CopyTo(copy);
+        return copy.ToArray();
+    });
+
     /// <summary>Adds the ways of files.</summary>
     public static void Map(WebApplication desk)
     {
         desk.MapGet("/files/{id:guid}/station.yaml", BriefAsync);
         desk.MapGet("/files/{id:guid}/pack.zip", PackAsync);
+        desk.MapGet("/files/{id:guid}/pack/{name}", One);
+        desk.MapGet("/files/{id:guid}/station.glb", ModelAsync);
+        desk.MapGet("/fonts/{name}", Font);
+        desk.MapGet("/model.js", () => Results.Bytes(s_viewer.Value, "text/javascript"));
         desk.MapPost("/files/new", TakeAsync).DisableAntiforgery().WithMetadata(new LargestUpload());
     }
 
@@ -28,49 +41,73 @@ internal static class Downloads
             ? Results.File(Encoding.UTF8.GetBytes(station.Text), "application/yaml", "station.yaml")
             : Results.NotFound();
 
-    private static async Task<IResult> PackAsync(Guid id, StationStore store, CancellationToken stop)
+    // The fonts of the drawings, which travel inside the pack's assembly.
+    private static IResult Font(string name) =>
+        typeof(SvgRenderer).Assembly.GetManifestResourceStream($"fonts/{name}") is { } font
+            ? Results.Stream(font, "font/ttf")
+            : Results.NotFound();
+
+    // The pack that was made last; a browser that asks for one that is none yet gets it made.
+    private static async Task<IResult> PackAsync(Guid id, StationStore store, PackJobs jobs, CancellationToken stop)
     {
         if (await store.ReadAsync(id, stop) is not { } station)
         {
             return Results.NotFound();
         }
 
-        var folder = Directory.CreateTempSubdirectory("shaduf-pack-").FullName;
-        try
+        var job =
+            jobs.Of(id) is { Files.Count: > 0 } made && made.EditNumber == station.EditNumber
+                ? made
+                : jobs.Start(station);
+        while (!job.IsOver)
         {
-            foreach (var file in await store.Files.ListAsync(id, stop))
-            {
-                await File.WriteAllBytesAsync(Path.Combine(folder, file.Name), file.Bytes, stop);
-            }
+            await Task.Delay(50, stop);
+        }
 
-            var design = PackWriter.Legible(
-                DesignRun.Run(StationFile.Of(station.Text, folder), _ => stop.ThrowIfCancellationRequested())
-            );
-            var files = await PackWriter.FilesAsync(
-                design,
-                Stamp.Of(design, Version, DateOnly.FromDateTime(DateTime.Today))
-            );
-            var zip = new MemoryStream();
-            using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
-            {
-                foreach (var (name, bytes) in files)
-                {
-                    await using var entry = await archive.CreateEntry(name).OpenAsync(stop);
-                    await entry.WriteAsync(bytes, stop);
-                }
-            }
-
-            return Results.File(zip.ToArray(), "application/zip", "pack.zip");
-        }
-        catch (BadInputException bad)
-        {
-            return Results.BadRequest(bad.Message);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        return job.Files.Count == 0
+            ? Results.BadRequest(job.Trouble)
+            : Results.File(Zipped(job.Files), "application/zip", "pack.zip");
     }
+
+    private static IResult One(Guid id, string name, PackJobs jobs) =>
+        jobs.Of(id)?.Files.FirstOrDefault(file => file.Name == name) is ({ } found, var bytes)
+            ? Results.File(bytes, TypeOf(found), found)
+            : Results.NotFound();
+
+    private static async Task<IResult> ModelAsync(
+        Guid id,
+        StationStore store,
+        Digests digests,
+        CancellationToken stop
+    ) =>
+        await store.ReadAsync(id, stop) is not null && digests.DesignOf(id) is { } design
+            ? Results.File(GlbRenderer.Write(StationModel.Of(design)), "model/gltf-binary", "station.glb")
+            : Results.NotFound();
+
+    private static byte[] Zipped(IReadOnlyList<(string Name, byte[] Bytes)> files)
+    {
+        using var zip = new MemoryStream();
+        using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            foreach (var (name, bytes) in files)
+            {
+                using var entry = archive.CreateEntry(name).Open();
+                entry.Write(bytes);
+            }
+        }
+
+        return zip.ToArray();
+    }
+
+    // Nothing that a page could run: drawings go out as files to keep.
+    private static string TypeOf(string name) =>
+        Path.GetExtension(name) switch
+        {
+            ".pdf" => "application/pdf",
+            ".json" => "application/json",
+            ".csv" => "text/csv",
+            _ => "application/octet-stream",
+        };
 
     // A brief from a file: its station is opened at once; what is wrong with it stands beside the fields there.
     private static async Task<IResult> TakeAsync(IFormFile file, StationStore store, HttpRequest request)

@@ -6,11 +6,10 @@ namespace Shaduf.Desk;
 /// <summary>The drawings on the desk, from the same scenes as the pack's.</summary>
 internal static class Drawings
 {
-    private static readonly PaperSize s_wide = new(240, 130);
+    /// <summary>Room of a drawing.</summary>
+    public static PaperSize Wide { get; } = new(240, 130);
 
-    public static string Section(Design design) => SvgRenderer.Write(LongSection.Of(design, s_wide));
+    public static Scene Section(Design design) => LongSection.Of(design, Wide);
 
-    public static string Plan(Design design) => SvgRenderer.Write(GuardPlan.Of(design.Works.Guard, s_wide));
-
-    public static string Water(Design design) => SvgRenderer.Write(Charts.Water(design, s_wide));
+    public static Scene Plan(Design design) => SitePlanView.Of(design, Wide);
 }

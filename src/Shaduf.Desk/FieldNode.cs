@@ -43,6 +43,9 @@ public sealed record FieldNode(
         "guard",
         "money",
         "crew",
+        "workshop",
+        "measured",
+        "progress",
     ];
 
     /// <summary>The top fields of a brief, in the order of a first conversation.</summary>
@@ -52,6 +55,10 @@ public sealed record FieldNode(
             .OrderBy(field => (uint)s_order.IndexOf(field.Name))
             .ThenBy(field => field.Name, StringComparer.Ordinal),
     ];
+
+    /// <summary>A top field by its name.</summary>
+    /// <exception cref="InvalidOperationException">There is none of that name.</exception>
+    public static FieldNode Top(string name) => Brief.First(field => field.Name == name);
 
     /// <summary>The name as a person reads it: <c>pumpSetting</c> is 'pump setting'.</summary>
     public string Label =>

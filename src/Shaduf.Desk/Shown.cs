@@ -6,6 +6,12 @@ namespace Shaduf.Desk;
 /// <summary>Figures as a person reads them.</summary>
 internal static class Shown
 {
+    /// <summary>How the findings are shown.</summary>
+    public static string Tone(Digest digest) =>
+        digest.StopCount > 0 ? "stop"
+        : digest.UncheckedCount > 0 ? "open"
+        : "holds";
+
     public static string Water(Digest digest) =>
         Invariant($"{digest.WorstShare * 100:0.0} % of {digest.DemandM3PerDay:0.0} m³/d in the worst month");
 
@@ -23,19 +29,21 @@ internal static class Shown
     /// <summary>What the last edit did to water and cost; null when it did nothing to either.</summary>
     public static string? Change(Digest? before, Digest? now)
     {
-        if (
-            before is null
-            || now is null
-            || (before.WorstShare, before.DemandM3PerDay, before.Cost) == (now.WorstShare, now.DemandM3PerDay, now.Cost)
-        )
+        if (before is null || now is null)
         {
             return null;
         }
 
         var share = (now.WorstShare - before.WorstShare) * 100;
+        var (demand, cost) = (now.DemandM3PerDay - before.DemandM3PerDay, now.Cost - before.Cost);
+        if (Math.Abs(share) < 0.05 && Math.Abs(demand) < 0.05 && Math.Abs(cost) < 0.5m)
+        {
+            return null;
+        }
+
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"Last change: water {share:+0.0;-0.0;±0.0} points in the worst month, demand {now.DemandM3PerDay - before.DemandM3PerDay:+0.0;-0.0;±0.0} m³/d, cost {now.Cost - before.Cost:+#,0;-#,0;±0} {now.Currency}."
+            $"Last change: water {share:+0.0;-0.0;±0.0} points in the worst month, demand {demand:+0.0;-0.0;±0.0} m³/d, cost {cost:+#,0;-#,0;±0} {now.Currency}."
         );
     }
 }

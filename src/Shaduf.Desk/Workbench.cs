@@ -5,18 +5,29 @@ using Shaduf.Store;
 namespace Shaduf.Desk;
 
 /// <summary>
-/// One open station: its brief as it is edited, kept edit by edit, and the design that follows. A newer edit ends the
-/// older run. What is shown is always a whole design: the last one that could be made.
+/// One open station: its brief as it is edited, kept edit by edit, and the design that follows. What is shown is always
+/// a whole design: the last one that could be made.
 /// </summary>
-public sealed class Workbench(StationStore store, Digests digests) : IDisposable
+public sealed class Workbench : IDisposable
 {
     // As long as the reader of briefs takes a value.
     private const int LongestValue = 250;
 
     private readonly Stack<TextEdit> done = new();
     private readonly Stack<TextEdit> undone = new();
-    private readonly string folder = Directory.CreateTempSubdirectory("shaduf-desk-").FullName;
-    private CancellationTokenSource running = new();
+    private readonly BenchFolder beside = new();
+    private readonly StationStore store;
+    private readonly Digests digests;
+    private readonly Runs runs;
+
+    /// <summary>A bench without a station.</summary>
+    public Workbench(StationStore store, Digests digests)
+    {
+        (this.store, this.digests) = (store, digests);
+        runs = new(beside.Path, () => Changed?.Invoke(this, EventArgs.Empty));
+    }
+
+    private Digest? kept;
 
     /// <summary>Told when anything that is shown has changed.</summary>
     public event EventHandler? Changed;
@@ -28,7 +39,13 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
     public BriefText? Brief { get; private set; }
 
     /// <summary>The last design that could be made.</summary>
-    public Design? Design { get; private set; }
+    public Design? Design => runs.Design;
+
+    /// <summary>The last design whose choice was made anew: it has the front of costs.</summary>
+    public Design? Chosen => runs.Chosen;
+
+    /// <summary>Whether the choice of pump, array and racks was held while the brief was edited.</summary>
+    public bool IsHeld => runs.IsHeld;
 
     /// <summary>Its figures.</summary>
     public Digest? Now { get; private set; }
@@ -37,7 +54,7 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
     public Digest? Before { get; private set; }
 
     /// <summary>What is wrong with the brief as it stands.</summary>
-    public IReadOnlyList<FileError> Errors { get; private set; } = [];
+    public IReadOnlyList<FileError> Errors => runs.Errors;
 
     /// <summary>What the person must know about the last edit; null for nothing.</summary>
     public string? Message { get; private set; }
@@ -46,7 +63,10 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
     public string? MessageField { get; private set; }
 
     /// <summary>The step that is being designed; null when nothing runs.</summary>
-    public string? Step { get; private set; }
+    public string? Step => runs.Step;
+
+    /// <summary>Whether everything is being chosen anew.</summary>
+    public bool IsChoosing => runs.IsChoosing;
 
     /// <summary>Whether there is an edit to take back.</summary>
     public bool CanUndo => done.Count > 0;
@@ -65,7 +85,7 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
 
         foreach (var file in await store.Files.ListAsync(id))
         {
-            await File.WriteAllBytesAsync(Path.Combine(folder, file.Name), file.Bytes);
+            await beside.WriteAsync(file);
         }
 
         Take(station);
@@ -84,6 +104,82 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
         return ChangeAsync(brief => value.Trim().Length == 0 ? brief.Without(path) : brief.With(path, value), path);
     }
 
+    /// <summary>Shows what a value would do while it is typed; nothing is kept.</summary>
+    public void Try(string path, string value)
+    {
+        if (Brief is not { } brief || value.Length > LongestValue)
+        {
+            return;
+        }
+
+        try
+        {
+            var tried = value.Trim().Length == 0 ? brief.Without(path) : brief.With(path, value);
+            runs.Start(tried.Text, anew: false, Show);
+        }
+        catch (Exception trouble) when (trouble is ArgumentException or BadInputException)
+        {
+            Tell(trouble.Message, path);
+        }
+    }
+
+    /// <summary>Writes several fields in one edit.</summary>
+    public Task SetAllAsync(IReadOnlyList<(string Path, string Value)> fields, string what) =>
+        ChangeAsync(brief => fields.Aggregate(brief, (text, field) => text.With(field.Path, field.Value)), what);
+
+    /// <summary>Leaves several fields out in one edit.</summary>
+    public Task RemoveAllAsync(IReadOnlyList<string> paths, string what) =>
+        ChangeAsync(brief => paths.Aggregate(brief, (text, path) => text.Without(path)), what);
+
+    /// <summary>Chooses everything anew, as the command would.</summary>
+    public void ChooseAnew()
+    {
+        if (Station is { } station && Brief is not null)
+        {
+            runs.Start(station.Text, anew: true, design => Keep(station, design));
+        }
+    }
+
+    public void StopRun() => runs.Stop();
+
+    /// <summary>Puts a file beside the brief.</summary>
+    public async Task PutAsync(StationAttachment file)
+    {
+        if (Station is { } station)
+        {
+            await store.Files.PutAsync(station.Id, file);
+            await beside.WriteAsync(file);
+        }
+    }
+
+    /// <summary>The text of a file beside the brief; null when none is named or it is not there.</summary>
+    public Task<string?> TextOfAsync(string? name) => beside.TextOfAsync(name);
+
+    /// <summary>Runs the brief again, after a file beside it has changed.</summary>
+    public void RunAgain()
+    {
+        if (Station is { } station)
+        {
+            Take(station);
+        }
+    }
+
+    /// <summary>Goes back to a version that was saved.</summary>
+    public async Task RestoreAsync(int number)
+    {
+        if (Station is { } seen)
+        {
+            var outcome = await store.Versions.RestoreAsync(seen, number);
+            if (outcome.IsKept)
+            {
+                done.Push(TextEdit.Between(seen.Text, outcome.Now.Text));
+                undone.Clear();
+            }
+
+            Take(outcome.Now);
+        }
+    }
+
     /// <summary>Leaves a field or an item out.</summary>
     public Task RemoveAsync(string path) => ChangeAsync(brief => brief.Without(path), $"{path} left out");
 
@@ -99,9 +195,8 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
 
     public void Dispose()
     {
-        running.Cancel();
-        running.Dispose();
-        Directory.Delete(folder, recursive: true);
+        runs.Dispose();
+        beside.Dispose();
     }
 
     private async Task ChangeAsync(Func<BriefText, BriefText> change, string what)
@@ -179,57 +274,27 @@ public sealed class Workbench(StationStore store, Digests digests) : IDisposable
     private void Take(StationText station)
     {
         Station = station;
-        running.Cancel();
-        running.Dispose();
-        running = new();
         try
         {
             Brief = BriefText.Of(station.Text);
         }
         catch (BadInputException bad)
         {
-            (Brief, Errors, Step) = (null, bad.Errors, null);
-            Changed?.Invoke(this, EventArgs.Empty);
+            Brief = null;
+            runs.Refuse(bad.Errors);
             return;
         }
 
-        Step = "reading";
-        Changed?.Invoke(this, EventArgs.Empty);
-        _ = Task.Run(() => RunAsync(station, running.Token));
+        runs.Start(station.Text, anew: false, design => Keep(station, design));
     }
 
-    private Task RunAsync(StationText station, CancellationToken stop)
+    // The figures of a brief that is kept.
+    private void Keep(StationText station, Design design)
     {
-        try
-        {
-            var design = PackWriter.Legible(
-                DesignRun.Run(
-                    StationFile.Of(station.Text, folder),
-                    step =>
-                    {
-                        stop.ThrowIfCancellationRequested();
-                        Step = step;
-                        Changed?.Invoke(this, EventArgs.Empty);
-                    }
-                )
-            );
-            stop.ThrowIfCancellationRequested();
-            (Before, Design, Now) = (Now, design, digests.Keep(station, design));
-            (Errors, Step) = ([], null);
-        }
-        catch (OperationCanceledException)
-        {
-            return Task.CompletedTask;
-        }
-        catch (BadInputException bad)
-        {
-            if (!stop.IsCancellationRequested)
-            {
-                (Errors, Step) = (bad.Errors, null);
-            }
-        }
-
-        Changed?.Invoke(this, EventArgs.Empty);
-        return Task.CompletedTask;
+        (Before, Now) = (kept, digests.Keep(station, design));
+        kept = Now;
     }
+
+    // The figures of a brief that is being typed, beside those of the one that is kept.
+    private void Show(Design design) => (Before, Now) = (kept, Digest.Of(design));
 }

@@ -7,6 +7,8 @@ namespace Shaduf.Store;
 internal static class StoreBackup
 {
     private const int Kept = 20;
+    private const int Busy = 5;
+    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(10);
 
     /// <summary>Copies a store that is there into the folder <c>backups</c> beside it; the oldest beyond twenty go.</summary>
     /// <param name="file">The store's file.</param>
@@ -29,7 +31,7 @@ internal static class StoreBackup
         {
             await from.OpenAsync(stop);
             await to.OpenAsync(stop);
-            from.BackupDatabase(to);
+            await CopyAsync(from, to, stop);
         }
 
         // A copy that was broken off never looks like a whole one.
@@ -37,6 +39,24 @@ internal static class StoreBackup
         foreach (var old in Directory.GetFiles(folder, $"{stem}-*.db").Order(StringComparer.Ordinal).SkipLast(Kept))
         {
             File.Delete(old);
+        }
+    }
+
+    // Another window may be writing, or mending what a killed one left: the copy waits for its turn.
+    private static async Task CopyAsync(SqliteConnection from, SqliteConnection to, CancellationToken stop)
+    {
+        var last = DateTime.UtcNow + s_patience;
+        while (true)
+        {
+            try
+            {
+                from.BackupDatabase(to);
+                return;
+            }
+            catch (SqliteException busy) when (busy.SqliteErrorCode == Busy && DateTime.UtcNow < last)
+            {
+                await Task.Delay(20, stop);
+            }
         }
     }
 

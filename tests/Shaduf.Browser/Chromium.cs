@@ -32,6 +32,23 @@ public sealed class Chromium : IAsyncLifetime
         );
     }
 
+    /// <summary>Opens a window as on a desk.</summary>
+    /// <param name="width">Its width [px].</param>
+    /// <param name="isDark">Whether the person asks for dark pages.</param>
+    /// <returns>The window.</returns>
+    public Task<IBrowserContext> WindowAsync(int width = 1280, bool isDark = false)
+    {
+        Assert.SkipWhen(browser is null, "no Chromium on this machine (Debian: chromium; or SHADUF_CHROMIUM names it)");
+        return browser.NewContextAsync(
+            new()
+            {
+                ViewportSize = new() { Width = width, Height = 900 },
+                ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
+                AcceptDownloads = true,
+            }
+        );
+    }
+
     public async ValueTask InitializeAsync()
     {
         if (Program is null)

@@ -6,7 +6,7 @@ using static System.FormattableString;
 namespace Shaduf.Pack;
 
 /// <summary>The offer in the client's own words: what is built, the water by month, the price, how it is paid.</summary>
-internal static class OfferPaper
+public static class OfferPaper
 {
     /// <summary>Lays the offer out.</summary>
     /// <param name="design">The design.</param>

@@ -54,7 +54,7 @@ internal static class FencePicture
         }
 
         Runs(view, texts, fence.Line);
-        SitePlanPicture.North(view);
+        NorthArrow.Draw(view);
         return view.Under(
                 view.Builder.Build().Bounds()!.Value.LeftMm,
                 [

@@ -37,9 +37,13 @@ public static class LongSection
         var view = new SceneBuilder(size).View(placing);
         Axes(view, design, bottomM, topM);
         Ground(view, route);
+        view.Builder.About("source");
         SourceMarks.Draw(view, design);
+        view.Builder.About("lift");
         Pipe(view, design);
+        view.Builder.About("tank");
         Tank(view, design, tankTopM);
+        view.Builder.About("");
         MainMarks.Draw(view, design, size.HeightMm - BottomMm);
         view.Builder.Text(
             new(LeftMm, size.HeightMm - 3),

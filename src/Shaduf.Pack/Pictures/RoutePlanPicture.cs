@@ -35,7 +35,7 @@ internal static class RoutePlanPicture
             texts.Beside(view.At(point), name);
         }
 
-        SitePlanPicture.North(view);
+        NorthArrow.Draw(view);
         return view.Under(
                 view.Builder.Build().Bounds()!.Value.LeftMm,
                 [Invariant($"way of the main, 1:{scale:0.##}, north up; chainages in metres from the source")]

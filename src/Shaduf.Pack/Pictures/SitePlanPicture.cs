@@ -25,13 +25,17 @@ internal static class SitePlanPicture
             view.Polygon(shadow.Day == "June" ? Layer.Thin : Layer.Hidden, [.. shadow.Corners.Select(At)]);
         }
 
+        view.Builder.About("rack");
         Racks(view, plan);
+        view.Builder.About("guard");
         Fence(view, texts, plan);
         Poles(view, texts, design.Works.Guard, plan.Bearing);
+        view.Builder.About("site");
         Near(view, texts, plan);
+        view.Builder.About("");
         Routes(view, texts, design, plan);
         Shadows(view, texts, design, plan);
-        North(view);
+        NorthArrow.Draw(view);
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
@@ -257,20 +261,6 @@ internal static class SitePlanPicture
     {
         var middle = plan.Bearing.At(new(plan.Field.LengthM / 2, plan.Field.DepthM / 2));
         return double.Hypot(place.EastM - middle.EastM, place.NorthM - middle.NorthM);
-    }
-
-    /// <summary>An arrow to the north, beside what is drawn.</summary>
-    public static void North(SiteView view)
-    {
-        var drawn = view.Builder.Build().Bounds()!.Value;
-        PaperPoint foot = new(drawn.RightMm + 10, drawn.TopMm + 26);
-        view.Builder.Line(Layer.Outline, foot, foot.Moved(0, -20));
-        view.Builder.Polygon(
-            Layer.Outline,
-            [foot.Moved(0, -20), foot.Moved(-2.4, -12), foot.Moved(2.4, -12)],
-            Palette.Ink
-        );
-        view.Builder.Text(foot.Moved(0, -21.5), "N", TextStyle.Title with { Horizontal = HorizontalAnchor.Centre });
     }
 
     private static double Away(SitePlace place) => double.Hypot(place.EastM, place.NorthM);

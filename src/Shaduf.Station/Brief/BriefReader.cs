@@ -27,6 +27,7 @@ internal static class BriefReader
             "Folder of cards, seen from this file; left out: the cards that come with the program.",
             200
         );
+        OwnCards(top);
         top.OptionalText(
             "prices",
             "Price book, seen from this file; left out: the planning price book that comes with the program.",
@@ -76,6 +77,21 @@ internal static class BriefReader
 
         return brief;
     }
+
+    /// <summary>Files of cards beside the brief.</summary>
+    internal static IReadOnlyList<string> OwnCards(FieldMap top) =>
+        top.Items(
+            "ownCards",
+            0,
+            60,
+            "Cards of this station's own, beside those of the folder.",
+            item =>
+            {
+                var file = item.Text("file", "File of the card, seen from this file.", 200);
+                item.Done();
+                return file;
+            }
+        );
 
     private static void CheckLift(FieldMap top, Brief brief)
     {

@@ -70,7 +70,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         var (folder, shown) = (at.Folder, at.Shown);
         var fields = FieldMap.Reading(top, log);
         var brief = BriefReader.Read(fields);
-        var shelf = Tried(log, () => ShelfOf(fields, at));
+        var shelf = Tried(log, () => ShelfOf(fields, at) is { } all ? WithOwn(fields, at, all) : null);
         var prices = Tried(log, () => PricesOf(fields, at, shelf));
         var record = Tried(log, () => RecordOf(fields, brief.Site, at));
         brief = record is null ? brief : brief with { Site = brief.Site.With(record) };
@@ -126,6 +126,33 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         }
 
         return at.Read(path, null, () => CardShelf.Read(path, Shown(at.Shown, named)));
+    }
+
+    private static CardShelf? WithOwn(FieldMap fields, Beside at, CardShelf shelf)
+    {
+        if (!fields.AreSound("ownCards"))
+        {
+            return null;
+        }
+
+        foreach (var (i, named) in BriefReader.OwnCards(fields).Index())
+        {
+            var path = Path.Combine(at.Folder, named);
+            if (!File.Exists(path))
+            {
+                fields.Complain(
+                    $"ownCards[{i + 1}].file",
+                    $"there is no file '{named}' beside the brief",
+                    "the file of a card is accepted"
+                );
+                return null;
+            }
+
+            var before = shelf;
+            shelf = at.Read(path, before, () => before.With(path, Shown(at.Shown, named)));
+        }
+
+        return shelf;
     }
 
     private static PriceBook? PricesOf(FieldMap fields, Beside at, CardShelf? shelf)

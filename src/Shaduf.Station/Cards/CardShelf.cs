@@ -31,25 +31,7 @@ public sealed record CardShelf(IReadOnlyList<Card> Cards)
             var shown = $"{shownAs}/{Path.GetFileName(path)}";
             try
             {
-                var log = new FieldLog(shown);
-                var fields = FieldMap.Reading(YamlFile.Read(path, log).Top, log);
-                var card = CardReader.Read(fields);
-
-                // Across all kinds: the price book knows an item by its name alone.
-                if (
-                    card is not null
-                    && (cards.Any(other => other.Name == card.Name) || PriceItems.General.ContainsKey(card.Name))
-                )
-                {
-                    fields.Complain(
-                        "name",
-                        $"'{card.Name}' is already the name of another card or item",
-                        "a name of its own is accepted"
-                    );
-                }
-
-                log.ThrowIfAny();
-                cards.Add(card!);
+                cards.Add(ReadOne(log => YamlFile.Read(path, log).Top, shown, cards));
             }
             catch (BadInputException bad)
             {
@@ -60,6 +42,48 @@ public sealed record CardShelf(IReadOnlyList<Card> Cards)
         return errors.Count == 0
             ? new([.. cards.OrderBy(card => card.Name, StringComparer.Ordinal)])
             : throw new BadInputException(errors);
+    }
+
+    /// <summary>Reads one card by itself.</summary>
+    /// <param name="text">The card.</param>
+    /// <param name="shownAs">How it is named in errors.</param>
+    /// <returns>The card.</returns>
+    /// <exception cref="BadInputException">The card is wrong.</exception>
+    public static Card ReadText(string text, string shownAs) =>
+        ReadOne(log => YamlFile.Parse(log, System.Text.Encoding.UTF8.GetBytes(text)), shownAs, []);
+
+    /// <summary>The shelf with one more card from a file.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="shownAs">How it is named in errors.</param>
+    /// <returns>The larger shelf.</returns>
+    /// <exception cref="BadInputException">The card is wrong, or its name is taken.</exception>
+    internal CardShelf With(string path, string shownAs) =>
+        new([
+            .. Cards
+                .Append(ReadOne(log => YamlFile.Read(path, log).Top, shownAs, Cards))
+                .OrderBy(card => card.Name, StringComparer.Ordinal),
+        ]);
+
+    // Names are their own across all kinds: the price book knows an item by its name alone.
+    private static Card ReadOne(Func<FieldLog, YamlMap> read, string shownAs, IReadOnlyList<Card> others)
+    {
+        var log = new FieldLog(shownAs);
+        var fields = FieldMap.Reading(read(log), log);
+        var card = CardReader.Read(fields);
+        if (
+            card is not null
+            && (others.Any(other => other.Name == card.Name) || PriceItems.General.ContainsKey(card.Name))
+        )
+        {
+            fields.Complain(
+                "name",
+                $"'{card.Name}' is already the name of another card or item",
+                "a name of its own is accepted"
+            );
+        }
+
+        log.ThrowIfAny();
+        return card!;
     }
 
     private static IReadOnlyList<string> Paths(string folder, string shownAs)

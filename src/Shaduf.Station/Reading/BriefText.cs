@@ -158,7 +158,10 @@ public sealed class BriefText
     }
 
     // A plain word where it reads back as itself within brackets or without, else in double quotes.
-    private static string Written(string value) => BriefSpans.IsPlain(value) ? value : BriefSpans.Quoted(value);
+    /// <summary>A value as it is written into a file: in quotes where it would read back as something else.</summary>
+    /// <param name="value">The value, one line.</param>
+    /// <returns>The text.</returns>
+    public static string Written(string value) => BriefSpans.IsPlain(value) ? value : BriefSpans.Quoted(value);
 
     private string Put(TextSpan span, string text) =>
         string.Concat(Text.AsSpan(0, span.Start), text, Text.AsSpan(span.End));

@@ -1,0 +1,68 @@
+using System.Collections.Concurrent;
+using Shaduf.Pack;
+using Shaduf.Station;
+using Shaduf.Store;
+using StationEntry = Shaduf.Store.StationEntry;
+
+namespace Shaduf.Desk;
+
+/// <summary>Designs the stations of the list that were not designed since their last edit, one at a time, behind the pages.</summary>
+/// <param name="store">Where the stations are kept.</param>
+/// <param name="digests">Where their figures go.</param>
+public sealed class DigestWork(StationStore store, Digests digests) : IDisposable
+{
+    private readonly SemaphoreSlim turn = new(1);
+    private readonly ConcurrentDictionary<(Guid Id, int EditNumber), string> asked = new();
+
+    /// <summary>Told when a station has its figures, or cannot have them.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>Why a station has no figures; null when it has them or waits for them.</summary>
+    public string? TroubleOf(StationEntry entry) =>
+        asked.TryGetValue((entry.Id, entry.EditNumber), out var why) && why.Length > 0 ? why : null;
+
+    /// <summary>Asks for the figures of a station; once for each edit.</summary>
+    public void Ask(StationEntry entry)
+    {
+        if (digests.Of(entry.Id, entry.EditNumber) is null && asked.TryAdd((entry.Id, entry.EditNumber), ""))
+        {
+            _ = Task.Run(() => DesignAsync(entry));
+        }
+    }
+
+    public void Dispose() => turn.Dispose();
+
+    private async Task DesignAsync(StationEntry entry)
+    {
+        await turn.WaitAsync();
+        using var beside = new BenchFolder();
+        try
+        {
+            if (
+                await store.ReadAsync(entry.Id) is not { } station
+                || digests.Of(station.Id, station.EditNumber) is not null
+            )
+            {
+                return;
+            }
+
+            foreach (var file in await store.Files.ListAsync(entry.Id))
+            {
+                await beside.WriteAsync(file);
+            }
+
+            digests.Keep(station, PackWriter.Legible(DesignRun.Run(StationFile.Of(station.Text, beside.Path))));
+        }
+        catch (Exception trouble)
+            when (trouble is BadInputException or StoreException or ArgumentException or InvalidOperationException)
+        {
+            asked[(entry.Id, entry.EditNumber)] = trouble.Message;
+        }
+        finally
+        {
+            turn.Release();
+        }
+
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+}

@@ -1,0 +1,116 @@
+// Shows station.glb, turning; a part that is pressed or chosen is told back by its mark.
+import {
+  AmbientLight, Box3, Color, DirectionalLight, MeshStandardMaterial, PerspectiveCamera, Raycaster, Scene, Vector2, Vector3,
+  WebGLRenderer,
+} from "three";
+import { OrbitControls } from "three/addons/controls/OrbitControls.js";
+import { GLTFLoader } from "three/addons/loaders/GLTFLoader.js";
+
+const shades = { Stop: "#a4502f", Unchecked: "#c97b00", Look: "#e0b75a", Holds: "#4c7a34" };
+const chosen = "#1f6f8b";
+
+class View {
+  constructor(host, url, statuses, teller) {
+    this.host = host;
+    this.statuses = statuses;
+    this.teller = teller;
+    this.scene = new Scene();
+    this.scene.background = new Color("#faf7f0");
+    this.scene.add(new AmbientLight("#ffffff", 1.6));
+    const sun = new DirectionalLight("#ffffff", 2);
+    sun.position.set(6, 12, 8);
+    this.scene.add(sun);
+    this.camera = new PerspectiveCamera(40, 1, 0.05, 500);
+    this.renderer = new WebGLRenderer({ antialias: true });
+    this.renderer.setPixelRatio(Math.min(2, window.devicePixelRatio));
+    host.append(this.renderer.domElement);
+    this.controls = new OrbitControls(this.camera, this.renderer.domElement);
+    this.controls.listenToKeyEvents(host);
+    this.controls.addEventListener("change", () => this.draw());
+    this.renderer.domElement.addEventListener("click", (press) => this.press(press));
+    this.sizes = new ResizeObserver(() => this.fit());
+    this.sizes.observe(host);
+    this.load(url);
+  }
+
+  async load(url) {
+    const loaded = await new GLTFLoader().loadAsync(url);
+    this.model?.removeFromParent();
+    this.model = loaded.scene;
+    this.model.traverse((part) => {
+      if (part.isMesh) {
+        part.userData.plain = part.material;
+      }
+    });
+    this.scene.add(this.model);
+    const box = new Box3().setFromObject(this.model);
+    const middle = box.getCenter(new Vector3());
+    const reach = box.getSize(new Vector3()).length();
+    this.controls.target.copy(middle);
+    this.camera.position.set(middle.x + reach * 0.5, middle.y + reach * 0.4, middle.z + reach * 0.7);
+    this.controls.update();
+    this.mark(this.statuses, null);
+    this.fit();
+    this.host.dataset.ready = "yes";
+  }
+
+  // The loader makes names its own way and keeps those of the file.
+  markOf(part) {
+    return part.userData.name ?? part.name;
+  }
+
+  mark(statuses, mark) {
+    this.statuses = statuses;
+    this.model?.traverse((part) => {
+      if (!part.isMesh) {
+        return;
+      }
+      const own = this.markOf(part);
+      const shade = own === mark ? chosen : shades[statuses[own]];
+      part.material = shade ? new MeshStandardMaterial({ color: shade, roughness: 0.8 }) : part.userData.plain;
+    });
+    this.draw();
+  }
+
+  press(press) {
+    const frame = this.renderer.domElement.getBoundingClientRect();
+    const at = new Vector2(
+      ((press.clientX - frame.left) / frame.width) * 2 - 1,
+      1 - ((press.clientY - frame.top) / frame.height) * 2,
+    );
+    const ray = new Raycaster();
+    ray.setFromCamera(at, this.camera);
+    const hit = ray.intersectObject(this.model, true)[0];
+    if (hit) {
+      this.teller.invokeMethodAsync("Pick", this.markOf(hit.object));
+    }
+  }
+
+  show(url, statuses) {
+    this.statuses = statuses;
+    return this.load(url);
+  }
+
+  fit() {
+    const { clientWidth: width, clientHeight: height } = this.host;
+    if (width && height) {
+      this.renderer.setSize(width, height);
+      this.camera.aspect = width / height;
+      this.camera.updateProjectionMatrix();
+      this.draw();
+    }
+  }
+
+  draw() {
+    this.renderer.render(this.scene, this.camera);
+  }
+
+  close() {
+    this.sizes.disconnect();
+    this.controls.dispose();
+    this.renderer.dispose();
+    this.renderer.domElement.remove();
+  }
+}
+
+export const open = (host, url, statuses, teller) => new View(host, url, statuses, teller);

@@ -16,6 +16,7 @@ public sealed class Workbench : IDisposable
     private readonly Stack<TextEdit> done = new();
     private readonly Stack<TextEdit> undone = new();
     private readonly BenchFolder beside = new();
+    private readonly Turn turn = new();
     private readonly StationStore store;
     private readonly Digests digests;
     private readonly Runs runs;
@@ -123,14 +124,6 @@ public sealed class Workbench : IDisposable
         }
     }
 
-    /// <summary>Writes several fields in one edit.</summary>
-    public Task SetAllAsync(IReadOnlyList<(string Path, string Value)> fields, string what) =>
-        ChangeAsync(brief => fields.Aggregate(brief, (text, field) => text.With(field.Path, field.Value)), what);
-
-    /// <summary>Leaves several fields out in one edit.</summary>
-    public Task RemoveAllAsync(IReadOnlyList<string> paths, string what) =>
-        ChangeAsync(brief => paths.Aggregate(brief, (text, path) => text.Without(path)), what);
-
     /// <summary>Chooses everything anew, as the command would.</summary>
     public void ChooseAnew()
     {
@@ -197,10 +190,13 @@ public sealed class Workbench : IDisposable
     {
         runs.Dispose();
         beside.Dispose();
+        turn.Dispose();
     }
 
-    private async Task ChangeAsync(Func<BriefText, BriefText> change, string what)
+    /// <summary>Changes the brief; edits that come while another is being kept wait for their turn.</summary>
+    internal async Task ChangeAsync(Func<BriefText, BriefText> change, string what)
     {
+        using var mine = await turn.TakeAsync();
         if (Brief is not { } brief || Station is not { } seen)
         {
             return;
@@ -227,6 +223,7 @@ public sealed class Workbench : IDisposable
 
     private async Task AgainAsync(Stack<TextEdit> from, Stack<TextEdit> to, string what)
     {
+        using var mine = await turn.TakeAsync();
         if (
             Station is { } seen
             && from.TryPeek(out var edit)

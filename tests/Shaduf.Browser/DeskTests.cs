@@ -281,9 +281,11 @@ public sealed class DeskTests(Chromium chromium, OpenDesk desk) : IClassFixture<
         foreach (var width in new[] { 360, 768, 2560 })
         {
             await page.SetViewportSizeAsync(width, 900);
-            Assert.True(
-                await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width,
-                $"'{part}' is wider than {width} px"
+            // What is drawn for a wider window takes a moment to follow.
+            await page.WaitForFunctionAsync(
+                $"document.documentElement.scrollWidth <= {width} /* {part} */",
+                null,
+                new() { Timeout = 30_000 }
             );
         }
 

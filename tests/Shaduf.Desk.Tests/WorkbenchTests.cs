@@ -169,4 +169,14 @@ public sealed class WorkbenchTests : IAsyncLifetime
         await bench.SetAsync("a", "1");
         Assert.Equal("a: [1\nb: 2\n", (await store.ReadAsync(station.Id, Stop))!.Text);
     }
+
+    [Fact]
+    public async Task Edits_quicker_than_the_store_are_all_kept_in_their_order()
+    {
+        using var bench = await OpenedAsync();
+        await Task.WhenAll(Enumerable.Range(20, 8).Select(count => bench.SetAsync("uses.people.count", $"{count}")));
+        Assert.Null(bench.Message);
+        Assert.Equal("27", bench.Brief!.Value("uses.people.count"));
+        Assert.Equal(8, (await store.ReadAsync(station.Id, Stop))!.EditNumber);
+    }
 }

@@ -106,9 +106,11 @@ internal static class DeskTimes
                         await page.PressAsync(Field, "Enter");
                     }
 
-                    await page.WaitForFunctionAsync(
-                        "!/design|choosing/.test(document.querySelector('.step').textContent.split(' ')[0])"
-                    );
+                    while (!(await page.TextContentAsync(".step"))!.StartsWith("Designed", StringComparison.Ordinal))
+                    {
+                        await Task.Delay(100);
+                    }
+
                     var kept = (await store.ReadAsync(station.Id))!;
                     if (!kept.Text.Contains($"count: {20 + EditsEach}", StringComparison.Ordinal))
                     {

@@ -111,10 +111,21 @@ internal static class DeskTimes
                         await Task.Delay(100);
                     }
 
-                    var kept = (await store.ReadAsync(station.Id))!;
-                    if (!kept.Text.Contains($"count: {20 + EditsEach}", StringComparison.Ordinal))
+                    var last = Stopwatch.StartNew();
+                    while (
+                        !(await store.ReadAsync(station.Id))!.Text.Contains(
+                            $"count: {20 + EditsEach}",
+                            StringComparison.Ordinal
+                        )
+                    )
                     {
-                        Interlocked.Increment(ref errors);
+                        if (last.Elapsed.TotalSeconds > 30)
+                        {
+                            Interlocked.Increment(ref errors);
+                            break;
+                        }
+
+                        await Task.Delay(100);
                     }
                 })
         );

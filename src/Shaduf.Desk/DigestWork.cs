@@ -9,9 +9,11 @@ namespace Shaduf.Desk;
 /// <summary>Designs the stations of the list that were not designed since their last edit, one at a time, behind the pages.</summary>
 /// <param name="store">Where the stations are kept.</param>
 /// <param name="digests">Where their figures go.</param>
-public sealed class DigestWork(StationStore store, Digests digests) : IDisposable
+public sealed class DigestWork(StationStore store, Digests digests) : IAsyncDisposable
 {
-    private readonly SemaphoreSlim turn = new(1);
+    private readonly CancellationTokenSource stop = new();
+    private readonly Lock one = new();
+    private Task last = Task.CompletedTask;
     private readonly ConcurrentDictionary<(Guid Id, int EditNumber), string> asked = new();
 
     /// <summary>Told when a station has its figures, or cannot have them.</summary>
@@ -26,41 +28,56 @@ public sealed class DigestWork(StationStore store, Digests digests) : IDisposabl
     {
         if (digests.Of(entry.Id, entry.EditNumber) is null && asked.TryAdd((entry.Id, entry.EditNumber), ""))
         {
-            _ = Task.Run(() => DesignAsync(entry));
+            lock (one)
+            {
+                last = NextAsync(last, entry);
+            }
         }
     }
 
-    public void Dispose() => turn.Dispose();
+    /// <summary>Ends the work, and is over when nothing reads the store any more.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        await stop.CancelAsync();
+        await last;
+        stop.Dispose();
+    }
+
+    private async Task NextAsync(Task before, StationEntry entry)
+    {
+        await before;
+        await Task.Run(() => DesignAsync(entry));
+    }
 
     private async Task DesignAsync(StationEntry entry)
     {
-        await turn.WaitAsync();
         using var beside = new BenchFolder();
         try
         {
             if (
-                await store.ReadAsync(entry.Id) is not { } station
+                stop.IsCancellationRequested
+                || await store.ReadAsync(entry.Id) is not { } station
                 || digests.Of(station.Id, station.EditNumber) is not null
             )
             {
                 return;
             }
 
-            foreach (var file in await store.Files.ListAsync(entry.Id))
-            {
-                await beside.WriteAsync(file);
-            }
-
-            digests.Keep(station, PackWriter.Legible(DesignRun.Run(StationFile.Of(station.Text, beside.Path))));
+            await beside.LayAsync(await store.Files.ListAsync(entry.Id));
+            var design = DesignRun.Run(
+                StationFile.Of(station.Text, beside.Path),
+                _ => stop.Token.ThrowIfCancellationRequested()
+            );
+            digests.Keep(station, PackWriter.Legible(design));
         }
         catch (Exception trouble)
             when (trouble is BadInputException or StoreException or ArgumentException or InvalidOperationException)
         {
             asked[(entry.Id, entry.EditNumber)] = trouble.Message;
         }
-        finally
+        catch (OperationCanceledException)
         {
-            turn.Release();
+            return;
         }
 
         Changed?.Invoke(this, EventArgs.Empty);

@@ -1,7 +1,5 @@
-using System.IO.Compression;
 using System.Reflection;
 using System.Text;
-using Microsoft.AspNetCore.Http.Metadata;
 using Shaduf.Pack;
 using Shaduf.Station;
 using Shaduf.Store;
@@ -33,6 +31,7 @@ internal static class Downloads
         desk.MapGet("/files/{id:guid}/station.glb", ModelAsync);
         desk.MapGet("/fonts/{name}", Font);
         desk.MapGet("/model.js", () => Results.Bytes(s_viewer.Value, "text/javascript"));
+        BesideFiles.Map(desk);
         desk.MapPost("/files/new", TakeAsync).DisableAntiforgery().WithMetadata(new LargestUpload());
     }
 
@@ -66,7 +65,7 @@ internal static class Downloads
 
         return job.Files.Count == 0
             ? Results.BadRequest(job.Trouble)
-            : Results.File(Zipped(job.Files), "application/zip", "pack.zip");
+            : Results.File(BesideFiles.Zipped(job.Files), "application/zip", "pack.zip");
     }
 
     private static IResult One(Guid id, string name, PackJobs jobs) =>
@@ -84,21 +83,6 @@ internal static class Downloads
             ? Results.File(GlbRenderer.Write(StationModel.Of(design)), "model/gltf-binary", "station.glb")
             : Results.NotFound();
 
-    private static byte[] Zipped(IReadOnlyList<(string Name, byte[] Bytes)> files)
-    {
-        using var zip = new MemoryStream();
-        using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            foreach (var (name, bytes) in files)
-            {
-                using var entry = archive.CreateEntry(name).Open();
-                entry.Write(bytes);
-            }
-        }
-
-        return zip.ToArray();
-    }
-
     // Nothing that a page could run: drawings go out as files to keep.
     private static string TypeOf(string name) =>
         Path.GetExtension(name) switch
@@ -109,48 +93,60 @@ internal static class Downloads
             _ => "application/octet-stream",
         };
 
-    // A brief from a file: its station is opened at once; what is wrong with it stands beside the fields there.
-    private static async Task<IResult> TakeAsync(IFormFile file, StationStore store, HttpRequest request)
+    // A brief from a file, with the files that it names: its station is opened at once; what is wrong with it stands
+    // beside the fields there.
+    private static async Task<IResult> TakeAsync(IFormFileCollection files, StationStore store, HttpRequest request)
     {
         if (!IsOwnPage(request))
         {
             return Results.StatusCode(StatusCodes.Status403Forbidden);
         }
 
-        if (file.Length > StationStore.LongestText)
-        {
-            return Results.BadRequest(
-                $"A brief has at most {StationStore.LongestText / 1024} kB; this file has {file.Length / 1024} kB."
-            );
-        }
-
         try
         {
-            using var reader = new StreamReader(
-                file.OpenReadStream(),
-                new UTF8Encoding(false, throwOnInvalidBytes: true)
-            );
+            if (BriefAmong(files) is not { } brief)
+            {
+                return BesideFiles.Refused(
+                    ["Which of these is the brief? Choose one .yaml file, or name it station.yaml."],
+                    "/"
+                );
+            }
+
+            if (brief.Length > StationStore.LongestText)
+            {
+                var most = StationStore.LongestText / 1024;
+                return BesideFiles.Refused(
+                    [$"A brief has at most {most} kB; this file has {brief.Length / 1024:#,0} kB."],
+                    "/"
+                );
+            }
+
+            using var reader = new StreamReader(brief.OpenReadStream(), new UTF8Encoding(false, true));
             var text = await reader.ReadToEndAsync();
             var name = BriefText.Of(text).Value("station.name") ?? "Station without a name";
-            var station = await store.AddAsync(name[..Math.Min(name.Length, 80)], text);
+            var others = await Task.WhenAll(files.Where(file => file != brief).Select(BesideFiles.ReadAsync));
+            var station = await store.AddAsync(name[..Math.Min(name.Length, 80)], text, others);
             return Results.Redirect($"/station/{station.Id}");
         }
         catch (Exception trouble) when (trouble is BadInputException or ArgumentException or StoreException)
         {
-            return Results.BadRequest(
-                trouble is DecoderFallbackException ? "This is not a text file in UTF-8." : trouble.Message
+            return BesideFiles.Refused(
+                [trouble is DecoderFallbackException ? "This is not a text file in UTF-8." : trouble.Message],
+                "/"
             );
         }
     }
 
-    // Far more than is kept: a file that is too large is answered with a page and not with a broken line.
-    private sealed class LargestUpload : IRequestSizeLimitMetadata
+    private static IFormFile? BriefAmong(IFormFileCollection files)
     {
-        public long? MaxRequestBodySize => 1024L * 1024 * 1024;
+        var briefs = files.Where(file => Path.GetExtension(file.FileName) is ".yaml" or ".yml").ToList();
+        return files.Count == 1 ? files[0]
+            : briefs.Count == 1 ? briefs[0]
+            : briefs.FirstOrDefault(file => Path.GetFileNameWithoutExtension(file.FileName) == "station");
     }
 
-    // Another site's page may post a form here; the browser tells whose page it was.
-    private static bool IsOwnPage(HttpRequest request) =>
+    /// <summary>Whether a form is this desk's own: the browser tells whose page it was, and another site may post here.</summary>
+    public static bool IsOwnPage(HttpRequest request) =>
         request.Headers.Origin is [{ } origin]
         && Uri.TryCreate(origin, UriKind.Absolute, out var from)
         && from.Authority == request.Host.Value;

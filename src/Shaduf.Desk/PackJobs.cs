@@ -38,17 +38,18 @@ public sealed class PackJob(StationText station) : IDisposable
 
     public void Dispose() => stop.Dispose();
 
-    internal async Task RunAsync(StationStore store)
+    /// <summary>The making of it.</summary>
+    internal Task Work { get; private set; } = Task.CompletedTask;
+
+    internal void Begin(StationStore store) => Work = Task.Run(() => RunAsync(store));
+
+    private async Task RunAsync(StationStore store)
     {
-        var folder = Directory.CreateTempSubdirectory("shaduf-pack-").FullName;
+        using var folder = new BenchFolder();
         try
         {
-            foreach (var file in await store.Files.ListAsync(station.Id, stop.Token))
-            {
-                await File.WriteAllBytesAsync(Path.Combine(folder, file.Name), file.Bytes, stop.Token);
-            }
-
-            var design = PackWriter.Legible(DesignRun.Run(StationFile.Of(station.Text, folder), At));
+            await folder.LayAsync(await store.Files.ListAsync(station.Id, stop.Token));
+            var design = PackWriter.Legible(DesignRun.Run(StationFile.Of(station.Text, folder.Path), At));
             var stamp = Stamp.Of(design, Downloads.Version, DateOnly.FromDateTime(DateTime.Today));
             Files = await PackWriter.FilesAsync(design, stamp, Made);
             Over(null);
@@ -64,10 +65,6 @@ public sealed class PackJob(StationText station) : IDisposable
         catch (Exception trouble) when (trouble is StoreException or IOException or InvalidOperationException)
         {
             Over(trouble.Message);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
         }
     }
 
@@ -99,7 +96,7 @@ public sealed class PackJob(StationText station) : IDisposable
 
 /// <summary>The last pack of each station, made in the background.</summary>
 /// <param name="store">Where the stations are kept.</param>
-public sealed class PackJobs(StationStore store)
+public sealed class PackJobs(StationStore store) : IAsyncDisposable
 {
     // A pack is some megabytes.
     private const int MostKept = 12;
@@ -125,7 +122,17 @@ public sealed class PackJobs(StationStore store)
         }
 
         jobs[station.Id] = job;
-        _ = Task.Run(() => job.RunAsync(store));
+        job.Begin(store);
         return job;
+    }
+
+    /// <summary>Ends all of them, and is over when nothing reads the store any more.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        foreach (var job in jobs.Values)
+        {
+            job.Stop();
+            await job.Work;
+        }
     }
 }

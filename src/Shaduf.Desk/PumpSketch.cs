@@ -79,8 +79,14 @@ internal sealed partial class PumpSketch
             return fault;
         }
 
-        await bench.PutAsync(new StationAttachment(file, Encoding.UTF8.GetBytes(TextOf(Rows().Rows))));
-        await bench.AddAsync("ownCards", [("file", file)]);
+        var text = new StationAttachment(file, Encoding.UTF8.GetBytes(TextOf(Rows().Rows)));
+        await bench.ChangeAsync(
+            brief =>
+                Task.FromResult<(BriefText, IReadOnlyList<FileChange>)>(
+                    (brief.WithItem("ownCards", [("file", file)]), [FileChange.Put(text)])
+                ),
+            $"card of {card.Name}"
+        );
         return null;
     }
 

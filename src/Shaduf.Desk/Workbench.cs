@@ -13,8 +13,6 @@ public sealed class Workbench : IDisposable
     // As long as the reader of briefs takes a value.
     private const int LongestValue = 250;
 
-    private readonly Stack<TextEdit> done = new();
-    private readonly Stack<TextEdit> undone = new();
     private readonly BenchFolder beside = new();
     private readonly Turn turn = new();
     private readonly StationStore store;
@@ -26,8 +24,10 @@ public sealed class Workbench : IDisposable
     {
         (this.store, this.digests) = (store, digests);
         runs = new(beside.Path, () => Changed?.Invoke(this, EventArgs.Empty));
+        Alternatives = new(beside.Path, () => Changed?.Invoke(this, EventArgs.Empty));
     }
 
+    private History history = new();
     private Digest? kept;
 
     /// <summary>Told when anything that is shown has changed.</summary>
@@ -70,10 +70,13 @@ public sealed class Workbench : IDisposable
     public bool IsChoosing => runs.IsChoosing;
 
     /// <summary>Whether there is an edit to take back.</summary>
-    public bool CanUndo => done.Count > 0;
+    public bool CanUndo => history.Back is not null;
 
     /// <summary>Whether there is an edit to do again.</summary>
-    public bool CanRedo => undone.Count > 0;
+    public bool CanRedo => history.Again is not null;
+
+    /// <summary>Ways to build the station that were laid aside to be seen beside it.</summary>
+    internal Alternatives Alternatives { get; }
 
     /// <summary>Opens a station and designs it.</summary>
     /// <returns>Whether there is such a station.</returns>
@@ -84,11 +87,8 @@ public sealed class Workbench : IDisposable
             return false;
         }
 
-        foreach (var file in await store.Files.ListAsync(id))
-        {
-            await beside.WriteAsync(file);
-        }
-
+        history = History.Of(await store.JournalAsync(id));
+        await beside.LayAsync(await store.Files.ListAsync(id));
         Take(station);
         return true;
     }
@@ -135,41 +135,16 @@ public sealed class Workbench : IDisposable
 
     public void StopRun() => runs.Stop();
 
-    /// <summary>Puts a file beside the brief.</summary>
-    public async Task PutAsync(StationAttachment file)
-    {
-        if (Station is { } station)
-        {
-            await store.Files.PutAsync(station.Id, file);
-            await beside.WriteAsync(file);
-        }
-    }
-
     /// <summary>The text of a file beside the brief; null when none is named or it is not there.</summary>
     public Task<string?> TextOfAsync(string? name) => beside.TextOfAsync(name);
 
-    /// <summary>Runs the brief again, after a file beside it has changed.</summary>
-    public void RunAgain()
-    {
-        if (Station is { } station)
-        {
-            Take(station);
-        }
-    }
-
-    /// <summary>Goes back to a version that was saved.</summary>
+    /// <summary>Goes back to a version that was saved, with the files of its day.</summary>
     public async Task RestoreAsync(int number)
     {
+        using var mine = await turn.TakeAsync();
         if (Station is { } seen)
         {
-            var outcome = await store.Versions.RestoreAsync(seen, number);
-            if (outcome.IsKept)
-            {
-                done.Push(TextEdit.Between(seen.Text, outcome.Now.Text));
-                undone.Clear();
-            }
-
-            Take(outcome.Now);
+            await KeepAsync(seen, () => store.Versions.RestoreAsync(seen, number));
         }
     }
 
@@ -181,20 +156,28 @@ public sealed class Workbench : IDisposable
         ChangeAsync(brief => brief.WithItem(path, fields), $"{path}: one more");
 
     /// <summary>Takes the last edit back.</summary>
-    public Task UndoAsync() => AgainAsync(done, undone, "undo");
+    public Task UndoAsync() => TakeBackAsync(() => history.Back, "undo");
 
     /// <summary>Does the edit again that was taken back last.</summary>
-    public Task RedoAsync() => AgainAsync(undone, done, "redo");
+    public Task RedoAsync() => TakeBackAsync(() => history.Again, "redo");
 
     public void Dispose()
     {
         runs.Dispose();
+        Alternatives.Dispose();
         beside.Dispose();
         turn.Dispose();
     }
 
     /// <summary>Changes the brief; edits that come while another is being kept wait for their turn.</summary>
-    internal async Task ChangeAsync(Func<BriefText, BriefText> change, string what)
+    internal Task ChangeAsync(Func<BriefText, BriefText> change, string what) =>
+        ChangeAsync(brief => Task.FromResult<(BriefText, IReadOnlyList<FileChange>)>((change(brief), [])), what);
+
+    /// <summary>Changes the brief and the files beside it, as one edit.</summary>
+    internal async Task ChangeAsync(
+        Func<BriefText, Task<(BriefText Brief, IReadOnlyList<FileChange> Files)>> change,
+        string what
+    )
     {
         using var mine = await turn.TakeAsync();
         if (Brief is not { } brief || Station is not { } seen)
@@ -202,63 +185,54 @@ public sealed class Workbench : IDisposable
             return;
         }
 
-        string text;
         try
         {
-            text = change(brief).Text;
+            var (changed, files) = await change(brief);
+            await KeepAsync(seen, () => store.EditAsync(seen, changed.Text, what, files));
         }
         catch (Exception trouble) when (trouble is ArgumentException or BadInputException)
         {
             Tell(trouble.Message, what);
-            return;
-        }
-
-        var edit = TextEdit.Between(seen.Text, text);
-        if (edit is not { Removed: "", Inserted: "" } && await KeepAsync(seen, text, what))
-        {
-            done.Push(edit);
-            undone.Clear();
         }
     }
 
-    private async Task AgainAsync(Stack<TextEdit> from, Stack<TextEdit> to, string what)
+    private async Task TakeBackAsync(Func<int?> which, string what)
     {
         using var mine = await turn.TakeAsync();
-        if (
-            Station is { } seen
-            && from.TryPeek(out var edit)
-            && await KeepAsync(seen, edit.Inverse.Apply(seen.Text), what)
-        )
+        if (Station is { } seen && which() is { } number)
         {
-            to.Push(from.Pop().Inverse);
+            await KeepAsync(seen, () => store.TakeBackAsync(seen, number, what), number);
         }
     }
 
     // An edit is shown as done only when the store has confirmed it.
-    private async Task<bool> KeepAsync(StationText seen, string text, string what)
+    private async Task KeepAsync(StationText seen, Func<Task<EditOutcome>> edit, int? takesBack = null)
     {
         try
         {
-            var outcome = await store.EditAsync(seen, text, what);
-            if (!outcome.IsKept)
+            var (isKept, now) = await edit();
+            (Message, MessageField) = (null, null);
+            if (!isKept)
             {
-                done.Clear();
-                undone.Clear();
-                Take(outcome.Now);
-                Tell(
-                    "Another window changed this station first: this is what it wrote. Your last change was not taken."
-                );
-                return false;
+                history = History.Of(await store.JournalAsync(now.Id));
+                Message =
+                    "Another window changed this station first: this is what it wrote. Your last change was not taken.";
+            }
+            else if (now.EditNumber > seen.EditNumber)
+            {
+                history.Add(now.EditNumber, takesBack);
+            }
+            else
+            {
+                return;
             }
 
-            (Message, MessageField) = (null, null);
-            Take(outcome.Now);
-            return true;
+            await beside.LayAsync(await store.Files.ListAsync(now.Id));
+            Take(now);
         }
         catch (Exception trouble) when (trouble is StoreException or ArgumentException)
         {
             Tell($"Not kept: {trouble.Message}");
-            return false;
         }
     }
 

@@ -35,7 +35,24 @@ internal sealed class EditRow
 
     public required string What { get; init; }
 
+    /// <summary>Number of the edit that this one takes back; null for none.</summary>
+    public int? TakesBack { get; init; }
+
     public long AtTicks { get; init; }
+}
+
+/// <summary>A file that an edit changed: what lay there before it and after it; null for no file.</summary>
+internal sealed class FileEditRow
+{
+    public Guid StationId { get; init; }
+
+    public int Number { get; init; }
+
+    public required string Name { get; init; }
+
+    public byte[]? Before { get; init; }
+
+    public byte[]? After { get; init; }
 }
 
 /// <summary>A version that was saved by name.</summary>

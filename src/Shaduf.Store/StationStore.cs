@@ -131,33 +131,60 @@ public sealed class StationStore
                 : null
         );
 
-    /// <summary>Changes a station's brief. When the task ends well the edit is on the disk.</summary>
+    /// <summary>Changes a station's brief and the files beside it. When the task ends well the edit is on the disk.</summary>
     /// <param name="seen">The station as the editor saw it.</param>
     /// <param name="text">The brief as it shall be.</param>
     /// <param name="what">What the edit does, in a few words, for the journal.</param>
+    /// <param name="files">Files that the edit changes; left out for none.</param>
     /// <param name="stop">Ends the wait; a cancelled edit may or may not be kept.</param>
     /// <returns>The station with the edit in it; or, when somebody edited since, theirs, and nothing was changed.</returns>
     /// <exception cref="ArgumentException">The text is too long.</exception>
     /// <exception cref="StoreException">There is no such station, or the store cannot be written.</exception>
-    public Task<EditOutcome> EditAsync(StationText seen, string text, string what, CancellationToken stop = default)
+    public Task<EditOutcome> EditAsync(
+        StationText seen,
+        string text,
+        string what,
+        IReadOnlyList<FileChange>? files = null,
+        CancellationToken stop = default
+    )
     {
         Require(seen.Name, text);
-        return door.Run(async tables =>
-        {
-            var row = await StoreDoor.FoundAsync(tables, seen.Id, stop);
-            if (row.EditNumber != seen.EditNumber)
-            {
-                return new(false, Told(row));
-            }
-
-            if (row.Text != text)
-            {
-                Journal(tables, row, text, what);
-            }
-
-            return await KeptAsync(tables, row, stop);
-        });
+        return ChangedAsync(
+            seen,
+            (tables, row) => Journal.WriteAsync(tables, row, text, (what, null), files ?? [], door.Now()),
+            stop
+        );
     }
+
+    /// <summary>Takes one edit back, text and files, as one more edit.</summary>
+    /// <param name="seen">The station as the editor saw it.</param>
+    /// <param name="number">Number of the edit: the last one that was not taken back, or one that took another back.</param>
+    /// <param name="what">For the journal.</param>
+    /// <param name="stop">Ends the wait.</param>
+    /// <returns>As for an edit.</returns>
+    /// <exception cref="ArgumentException">What that edit wrote no longer stands there.</exception>
+    /// <exception cref="StoreException">There is no such station or edit, or the store cannot be written.</exception>
+    public Task<EditOutcome> TakeBackAsync(
+        StationText seen,
+        int number,
+        string what,
+        CancellationToken stop = default
+    ) =>
+        ChangedAsync(
+            seen,
+            async (tables, row) =>
+            {
+                var edit =
+                    await tables
+                        .Edits.AsNoTracking()
+                        .SingleOrDefaultAsync(each => each.StationId == row.Id && each.Number == number, stop)
+                    ?? throw new StoreException($"This station has no edit {number}.");
+                var text = new TextEdit(edit.Start, edit.Inserted, edit.Removed).Apply(row.Text);
+                var files = await Journal.BackAsync(tables, row.Id, number - 1, number);
+                await Journal.WriteAsync(tables, row, text, (what, number), files, door.Now());
+            },
+            stop
+        );
 
     /// <summary>The journal of a station, oldest first.</summary>
     /// <param name="id">Which.</param>
@@ -166,22 +193,7 @@ public sealed class StationStore
     /// <returns>One line for each edit.</returns>
     /// <exception cref="StoreException">The store cannot be read.</exception>
     public Task<IReadOnlyList<JournalLine>> JournalAsync(Guid id, int after = 0, CancellationToken stop = default) =>
-        door.Run<IReadOnlyList<JournalLine>>(async tables =>
-            [
-                .. (
-                    await tables
-                        .Edits.AsNoTracking()
-                        .Where(row => row.StationId == id && row.Number > after)
-                        .OrderBy(row => row.Number)
-                        .ToListAsync(stop)
-                ).Select(row => new JournalLine(
-                    row.Number,
-                    row.What,
-                    new(row.Start, row.Removed, row.Inserted),
-                    StoreDoor.Time(row.AtTicks)
-                )),
-            ]
-        );
+        door.Run(tables => Journal.ReadAsync(tables, id, after, stop));
 
     /// <summary>Copies a station with its files, without its journal and versions.</summary>
     /// <param name="id">Which.</param>
@@ -229,24 +241,22 @@ public sealed class StationStore
         });
     }
 
-    private void Journal(StoreContext tables, StationRow row, string text, string what)
-    {
-        var edit = TextEdit.Between(row.Text, text);
-        (row.Text, row.ChangedTicks) = (text, door.Now());
-        row.EditNumber++;
-        tables.Add(
-            new EditRow
+    internal Task<EditOutcome> ChangedAsync(
+        StationText seen,
+        Func<StoreContext, StationRow, Task> change,
+        CancellationToken stop
+    ) =>
+        door.Run(async tables =>
+        {
+            var row = await StoreDoor.FoundAsync(tables, seen.Id, stop);
+            if (row.EditNumber != seen.EditNumber)
             {
-                StationId = row.Id,
-                Number = row.EditNumber,
-                Start = edit.Start,
-                Removed = edit.Removed,
-                Inserted = edit.Inserted,
-                What = what,
-                AtTicks = row.ChangedTicks,
+                return new(false, Told(row));
             }
-        );
-    }
+
+            await change(tables, row);
+            return await KeptAsync(tables, row, stop);
+        });
 
     // Whoever wrote between our reading and our writing is seen by the database itself: the edit's number is taken then.
     private static async Task<EditOutcome> KeptAsync(StoreContext tables, StationRow row, CancellationToken stop)

@@ -34,8 +34,9 @@ public sealed record EditOutcome(bool IsKept, StationText Now);
 /// <param name="Number">Number of the edit, from 1.</param>
 /// <param name="What">What it did, in a few words.</param>
 /// <param name="Edit">The edit.</param>
+/// <param name="TakesBack">Number of the edit that it takes back; null for none.</param>
 /// <param name="At">When it was confirmed.</param>
-public sealed record JournalLine(int Number, string What, TextEdit Edit, DateTimeOffset At);
+public sealed record JournalLine(int Number, string What, TextEdit Edit, int? TakesBack, DateTimeOffset At);
 
 /// <summary>A version that was saved.</summary>
 /// <param name="Number">Number of the version, from 1.</param>

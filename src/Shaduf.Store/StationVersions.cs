@@ -45,7 +45,7 @@ public sealed class StationVersions
             ]
         );
 
-    /// <summary>Brings a saved version back, as one more edit: what came after it stays in the journal.</summary>
+    /// <summary>Brings a saved version back with the files that lay beside it, as one more edit: what came after it stays in the journal.</summary>
     /// <param name="seen">The station as the editor saw it.</param>
     /// <param name="number">Number of the version.</param>
     /// <param name="stop">Ends the wait.</param>
@@ -59,7 +59,16 @@ public sealed class StationVersions
                     .Versions.AsNoTracking()
                     .SingleOrDefaultAsync(row => row.StationId == seen.Id && row.Number == number, stop)
             ) ?? throw new StoreException($"This station has no version {number}.");
-        return await store.EditAsync(seen, version.Text, $"version {number} brought back", stop);
+        return await store.ChangedAsync(
+            seen,
+            async (tables, row) =>
+            {
+                var files = await Journal.BackAsync(tables, row.Id, version.EditNumber, row.EditNumber);
+                var line = ($"version {number} brought back", (int?)null);
+                await Journal.WriteAsync(tables, row, version.Text, line, files, door.Now());
+            },
+            stop
+        );
     }
 
     // Null when another window took the number first.

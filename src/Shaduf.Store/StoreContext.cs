@@ -9,6 +9,8 @@ internal abstract class StoreContext(DbContextOptions options) : DbContext(optio
 
     public DbSet<EditRow> Edits => Set<EditRow>();
 
+    public DbSet<FileEditRow> FileEdits => Set<FileEditRow>();
+
     public DbSet<VersionRow> Versions => Set<VersionRow>();
 
     public DbSet<FileRow> Files => Set<FileRow>();
@@ -25,6 +27,17 @@ internal abstract class StoreContext(DbContextOptions options) : DbContext(optio
         {
             row.ToTable("edit").HasKey(each => new { each.StationId, each.Number });
             row.HasOne<StationRow>().WithMany().HasForeignKey(each => each.StationId);
+        });
+        modelBuilder.Entity<FileEditRow>(row =>
+        {
+            row.ToTable("file_edit")
+                .HasKey(each => new
+                {
+                    each.StationId,
+                    each.Number,
+                    each.Name,
+                });
+            row.HasOne<EditRow>().WithMany().HasForeignKey(each => new { each.StationId, each.Number });
         });
         modelBuilder.Entity<VersionRow>(row =>
         {

@@ -111,7 +111,7 @@ public sealed class SqliteStoreTests : StoreTests, IDisposable
         await tables.Database.ExecuteSqlRawAsync("PRAGMA max_page_count=1", Stop);
         await tables.Database.CloseConnectionAsync();
         var told = await Assert.ThrowsAsync<StoreException>(() =>
-            store.EditAsync(seen, new string('b', 200_000), "paste", Stop)
+            store.EditAsync(seen, new string('b', 200_000), "paste", stop: Stop)
         );
         Assert.Contains("full", told.Message, StringComparison.Ordinal);
         Assert.Equal(seen, await store.ReadAsync(seen.Id, Stop));

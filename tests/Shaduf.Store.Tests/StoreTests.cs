@@ -35,7 +35,7 @@ public abstract class StoreTests
     {
         var store = await OpenAsync();
         var seen = await store.AddAsync("Spring farm", Brief, stop: Stop);
-        var outcome = await store.EditAsync(seen, Brief.Replace("Spring", "Autumn"), "station.name", Stop);
+        var outcome = await store.EditAsync(seen, Brief.Replace("Spring", "Autumn"), "station.name", stop: Stop);
         Assert.True(outcome.IsKept);
         Assert.Equal(1, outcome.Now.EditNumber);
         Assert.Equal(outcome.Now, await store.ReadAsync(seen.Id, Stop));
@@ -49,7 +49,7 @@ public abstract class StoreTests
     {
         var store = await OpenAsync();
         var seen = await store.AddAsync("Spring farm", Brief, stop: Stop);
-        Assert.Equal(0, (await store.EditAsync(seen, Brief, "nothing", Stop)).Now.EditNumber);
+        Assert.Equal(0, (await store.EditAsync(seen, Brief, "nothing", stop: Stop)).Now.EditNumber);
         Assert.Empty(await store.JournalAsync(seen.Id, stop: Stop));
     }
 
@@ -58,8 +58,8 @@ public abstract class StoreTests
     {
         var store = await OpenAsync();
         var seen = await store.AddAsync("Spring farm", Brief, stop: Stop);
-        var first = await store.EditAsync(seen, Brief + "# one\n", "first window", Stop);
-        var second = await store.EditAsync(seen, Brief + "# two\n", "second window", Stop);
+        var first = await store.EditAsync(seen, Brief + "# one\n", "first window", stop: Stop);
+        var second = await store.EditAsync(seen, Brief + "# two\n", "second window", stop: Stop);
         Assert.False(second.IsKept);
         Assert.Equal(first.Now, second.Now);
         Assert.Equal(first.Now, await store.ReadAsync(seen.Id, Stop));
@@ -78,7 +78,7 @@ public abstract class StoreTests
                     .Range(0, 8)
                     .Select(window =>
                         Task.Run(
-                            () => store.EditAsync(now, $"{Brief}# {round} {window}\n", $"window {window}", Stop),
+                            () => store.EditAsync(now, $"{Brief}# {round} {window}\n", $"window {window}", stop: Stop),
                             Stop
                         )
                     )
@@ -99,7 +99,7 @@ public abstract class StoreTests
         var texts = Gen.Char["ab #:\nä水"].Array[0, 40].Array[30].Single();
         foreach (var text in texts)
         {
-            seen = (await store.EditAsync(seen, new(text), "any", Stop)).Now;
+            seen = (await store.EditAsync(seen, new(text), "any", stop: Stop)).Now;
         }
 
         var journal = await store.JournalAsync(seen.Id, stop: Stop);
@@ -115,7 +115,7 @@ public abstract class StoreTests
         var store = await OpenAsync();
         var seen = await store.AddAsync("Spring farm", Brief, stop: Stop);
         var first = await store.Versions.SaveAsync(seen.Id, "as surveyed", Stop);
-        seen = (await store.EditAsync(seen, "other: 1\n", "other", Stop)).Now;
+        seen = (await store.EditAsync(seen, "other: 1\n", "other", stop: Stop)).Now;
         var second = await store.Versions.SaveAsync(seen.Id, "as offered", Stop);
         Assert.Equal([second, first], await store.Versions.ListAsync(seen.Id, Stop));
         Assert.Equal((1, "as surveyed", 0), (first.Number, first.Note, first.EditNumber));
@@ -152,7 +152,7 @@ public abstract class StoreTests
         var store = await OpenAsync();
         var a = await store.AddAsync("A", Brief, stop: Stop);
         var b = await store.AddAsync("B", Brief, stop: Stop);
-        await store.EditAsync(a, Brief + "# later\n", "remark", Stop);
+        await store.EditAsync(a, Brief + "# later\n", "remark", stop: Stop);
         Assert.Equal(["A", "B"], (await store.ListAsync(false, Stop)).Select(entry => entry.Name));
         await store.ArchiveAsync(a.Id, true, Stop);
         Assert.Equal(b.Id, Assert.Single(await store.ListAsync(false, Stop)).Id);
@@ -172,7 +172,7 @@ public abstract class StoreTests
         var store = await OpenAsync();
         var from = await store.AddAsync("A", Brief, [new("weather.csv", [1, 2, 3])], Stop);
         var copy = await store.CopyAsync(from.Id, "A, with a larger tank", Stop);
-        await store.EditAsync(copy, "changed: 1\n", "change", Stop);
+        await store.EditAsync(copy, "changed: 1\n", "change", stop: Stop);
         Assert.Equal(from, await store.ReadAsync(from.Id, Stop));
         Assert.Equal([1, 2, 3], Assert.Single(await store.Files.ListAsync(copy.Id, Stop)).Bytes);
     }
@@ -182,10 +182,63 @@ public abstract class StoreTests
     {
         var store = await OpenAsync();
         var seen = await store.AddAsync("A", Brief, stop: Stop);
-        await store.Files.PutAsync(seen.Id, new("weather.csv", [1]), Stop);
-        await store.Files.PutAsync(seen.Id, new("weather.csv", [2, 3]), Stop);
+        foreach (var bytes in new byte[][] { [1], [2, 3], [2, 3] })
+        {
+            seen = (await store.EditAsync(seen, Brief, "weather", [Weather(bytes)], Stop)).Now;
+        }
+
+        Assert.Equal(2, seen.EditNumber);
         Assert.Equal([2, 3], Assert.Single(await store.Files.ListAsync(seen.Id, Stop)).Bytes);
     }
+
+    [Fact]
+    public async Task An_edit_of_text_and_files_is_taken_back_and_done_again_as_one()
+    {
+        var store = await OpenAsync();
+        var seen = await store.AddAsync("A", Brief, [new("weather.csv", [1])], Stop);
+        var changes = new[] { Weather([2]), FileChange.Put(new("card.yaml", [7])) };
+        var edited = (await store.EditAsync(seen, Brief + "# more\n", "rate", changes, Stop)).Now;
+        Assert.Equal(["card.yaml 7", "weather.csv 2"], await FilesAsync(store, seen.Id));
+        var back = (await store.TakeBackAsync(edited, 1, "undo", Stop)).Now;
+        Assert.Equal((Brief, 2), (back.Text, back.EditNumber));
+        Assert.Equal(["weather.csv 1"], await FilesAsync(store, seen.Id));
+        var again = (await store.TakeBackAsync(back, 2, "redo", Stop)).Now;
+        Assert.Equal((edited.Text, 3), (again.Text, again.EditNumber));
+        Assert.Equal(["card.yaml 7", "weather.csv 2"], await FilesAsync(store, seen.Id));
+        Assert.Equal([null, 1, 2], (await store.JournalAsync(seen.Id, stop: Stop)).Select(line => line.TakesBack));
+    }
+
+    [Fact]
+    public async Task A_version_is_brought_back_with_the_files_of_its_day()
+    {
+        var store = await OpenAsync();
+        var seen = await store.AddAsync("A", Brief, [new("weather.csv", [1])], Stop);
+        await store.Versions.SaveAsync(seen.Id, "first", Stop);
+        seen = (await store.EditAsync(seen, Brief, "weather", [Weather([2])], Stop)).Now;
+        seen = (await store.EditAsync(seen, Brief, "card", [FileChange.Put(new("card.yaml", [7]))], Stop)).Now;
+        seen = (await store.EditAsync(seen, Brief, "weather", [new("weather.csv", null)], Stop)).Now;
+        await store.Versions.SaveAsync(seen.Id, "second", Stop);
+        Assert.Equal(["card.yaml 7"], await FilesAsync(store, seen.Id));
+        seen = (await store.Versions.RestoreAsync(seen, 1, Stop)).Now;
+        Assert.Equal(["weather.csv 1"], await FilesAsync(store, seen.Id));
+        await store.Versions.RestoreAsync(seen, 2, Stop);
+        Assert.Equal(["card.yaml 7"], await FilesAsync(store, seen.Id));
+    }
+
+    [Fact]
+    public async Task A_file_put_by_a_second_window_that_saw_an_older_station_is_not_kept()
+    {
+        var store = await OpenAsync();
+        var seen = await store.AddAsync("A", Brief, stop: Stop);
+        await store.EditAsync(seen, Brief, "first window", [Weather([1])], Stop);
+        Assert.False((await store.EditAsync(seen, Brief, "second window", [Weather([2])], Stop)).IsKept);
+        Assert.Equal(["weather.csv 1"], await FilesAsync(store, seen.Id));
+    }
+
+    private static FileChange Weather(byte[] bytes) => FileChange.Put(new("weather.csv", bytes));
+
+    private static async Task<IEnumerable<string>> FilesAsync(StationStore store, Guid id) =>
+        (await store.Files.ListAsync(id, Stop)).Select(file => $"{file.Name} {string.Join(' ', file.Bytes)}");
 
     [Fact]
     public async Task A_name_is_changed_and_one_without_letters_or_too_long_is_refused()
@@ -208,7 +261,7 @@ public abstract class StoreTests
         var seen = await store.AddAsync("A", Brief, stop: Stop);
         foreach (var text in new[] { new string('a', StationStore.LongestText + 1), "a\0b" })
         {
-            await Assert.ThrowsAsync<ArgumentException>(() => store.EditAsync(seen, text, "paste", Stop));
+            await Assert.ThrowsAsync<ArgumentException>(() => store.EditAsync(seen, text, "paste", stop: Stop));
         }
 
         Assert.Equal(seen, await store.ReadAsync(seen.Id, Stop));
@@ -219,10 +272,10 @@ public abstract class StoreTests
     {
         var store = await OpenAsync();
         StationText none = new(Guid.NewGuid(), "none", "", 0);
-        await Assert.ThrowsAsync<StoreException>(() => store.EditAsync(none, "a", "b", Stop));
+        await Assert.ThrowsAsync<StoreException>(() => store.EditAsync(none, "a", "b", stop: Stop));
         await Assert.ThrowsAsync<StoreException>(() => store.ArchiveAsync(none.Id, true, Stop));
         await Assert.ThrowsAsync<StoreException>(() => store.CopyAsync(none.Id, "copy", Stop));
         await Assert.ThrowsAsync<StoreException>(() => store.Versions.SaveAsync(none.Id, "note", Stop));
-        await Assert.ThrowsAsync<StoreException>(() => store.Files.PutAsync(none.Id, new("a.csv", []), Stop));
+        await Assert.ThrowsAsync<StoreException>(() => store.TakeBackAsync(none, 1, "undo", Stop));
     }
 }

@@ -44,6 +44,9 @@ namespace Shaduf.Store.Migrations.Postgres
                     b.Property<int>("Start")
                         .HasColumnType("integer");
 
+                    b.Property<int?>("TakesBack")
+                        .HasColumnType("integer");
+
                     b.Property<string>("What")
                         .IsRequired()
                         .HasColumnType("text");
@@ -51,6 +54,28 @@ namespace Shaduf.Store.Migrations.Postgres
                     b.HasKey("StationId", "Number");
 
                     b.ToTable("edit", (string)null);
+                });
+
+            modelBuilder.Entity("Shaduf.Store.FileEditRow", b =>
+                {
+                    b.Property<Guid>("StationId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Name")
+                        .HasColumnType("text");
+
+                    b.Property<byte[]>("After")
+                        .HasColumnType("bytea");
+
+                    b.Property<byte[]>("Before")
+                        .HasColumnType("bytea");
+
+                    b.HasKey("StationId", "Number", "Name");
+
+                    b.ToTable("file_edit", (string)null);
                 });
 
             modelBuilder.Entity("Shaduf.Store.FileRow", b =>
@@ -136,6 +161,15 @@ namespace Shaduf.Store.Migrations.Postgres
                     b.HasOne("Shaduf.Store.StationRow", null)
                         .WithMany()
                         .HasForeignKey("StationId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Shaduf.Store.FileEditRow", b =>
+                {
+                    b.HasOne("Shaduf.Store.EditRow", null)
+                        .WithMany()
+                        .HasForeignKey("StationId", "Number")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

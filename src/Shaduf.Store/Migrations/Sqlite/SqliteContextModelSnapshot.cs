@@ -39,6 +39,9 @@ namespace Shaduf.Store.Migrations.Sqlite
                     b.Property<int>("Start")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int?>("TakesBack")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("What")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -46,6 +49,28 @@ namespace Shaduf.Store.Migrations.Sqlite
                     b.HasKey("StationId", "Number");
 
                     b.ToTable("edit", (string)null);
+                });
+
+            modelBuilder.Entity("Shaduf.Store.FileEditRow", b =>
+                {
+                    b.Property<Guid>("StationId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("After")
+                        .HasColumnType("BLOB");
+
+                    b.Property<byte[]>("Before")
+                        .HasColumnType("BLOB");
+
+                    b.HasKey("StationId", "Number", "Name");
+
+                    b.ToTable("file_edit", (string)null);
                 });
 
             modelBuilder.Entity("Shaduf.Store.FileRow", b =>
@@ -131,6 +156,15 @@ namespace Shaduf.Store.Migrations.Sqlite
                     b.HasOne("Shaduf.Store.StationRow", null)
                         .WithMany()
                         .HasForeignKey("StationId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Shaduf.Store.FileEditRow", b =>
+                {
+                    b.HasOne("Shaduf.Store.EditRow", null)
+                        .WithMany()
+                        .HasForeignKey("StationId", "Number")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

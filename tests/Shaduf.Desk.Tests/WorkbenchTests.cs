@@ -123,6 +123,61 @@ public sealed class WorkbenchTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_rate_is_an_edit_that_is_taken_back_even_after_the_page_was_opened_again()
+    {
+        using (var bench = await OpenedAsync())
+        {
+            await SettledAsync(bench);
+            var line = bench.Design!.Bill.Lines.First(each => each.UnitRate is > 0);
+            var item = (line.Quantity.Item, line.Quantity.Unit);
+            var edits = new[] { "17", "18.5" }.Select(rate => RateSheet.SetAsync(bench, item, rate));
+            Assert.Equal([null, null], await Task.WhenAll(edits));
+            await SettledAsync(bench);
+            Assert.Equal(18.5m, RateOf(bench, line.Code));
+            Assert.Equal(2, bench.Station!.EditNumber);
+        }
+
+        using var again = await OpenedAsync();
+        await again.UndoAsync();
+        await SettledAsync(again);
+        Assert.Contains(17m, again.Design!.Bill.Lines.Select(line => line.UnitRate ?? 0));
+        await again.UndoAsync();
+        Assert.Equal(station.Text, again.Station!.Text);
+        Assert.Empty(await store.Files.ListAsync(station.Id, Stop));
+        Assert.False(again.CanUndo);
+    }
+
+    private static decimal? RateOf(Workbench bench, string code) =>
+        bench.Design!.Bill.Lines.First(line => line.Code == code).UnitRate;
+
+    [Fact]
+    public async Task Alternatives_are_designed_beside_the_station_and_leave_it_as_it_is()
+    {
+        using var bench = await OpenedAsync();
+        await SettledAsync(bench);
+        var ways = bench.Alternatives;
+        ways.Add("as it stands", station.Text);
+        ways.Add("the same again", station.Text);
+        ways.Add("more people", bench.Brief!.With("uses.people.count", "22").Text);
+        ways.Add("nonsense", bench.Brief!.With("uses.people.count", "many").Text);
+        ways.Add("one too many", bench.Brief!.With("uses.people.count", "23").Text);
+        var until = DateTime.UtcNow + s_patience;
+        while (ways.All.Any(way => way.Design is null && way.Trouble is null))
+        {
+            Assert.True(DateTime.UtcNow < until, "an alternative is still being designed");
+            await Task.Delay(20, Stop);
+        }
+
+        Assert.Equal(["as it stands", "more people", "nonsense"], ways.All.Select(way => way.Label));
+        Assert.Equal(bench.Design!.Offer.Total, ways.All[0].Design!.Offer.Total);
+        Assert.NotEqual(bench.Now!.DemandM3PerDay, Digest.Of(ways.All[1].Design!).DemandM3PerDay);
+        Assert.Contains("many", ways.All[2].Trouble, StringComparison.Ordinal);
+        Assert.Equal(0, bench.Station!.EditNumber);
+        ways.Remove(station.Text);
+        Assert.Equal(["more people", "nonsense"], ways.All.Select(way => way.Label));
+    }
+
+    [Fact]
     public async Task A_new_edit_after_one_taken_back_ends_what_could_be_done_again()
     {
         using var bench = await OpenedAsync();

@@ -16,6 +16,11 @@ public sealed record Part(string Mark, string Role, Section Section, Cut Shape, 
     /// <summary>Length to order and cut: long point to long point [mm].</summary>
     public double LengthMm => Shape.LongPointMm;
 
+    /// <summary>A length as the saw is set to it: whole millimetres, never short.</summary>
+    /// <param name="mm">The length [mm].</param>
+    /// <returns>The length to mark [mm].</returns>
+    public static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
+
     /// <summary>Mass by the mean of long and short point [kg].</summary>
     public double MassKg => (Shape.LongPointMm + Shape.ShortPointMm) / 2 * Section.MassKgPerM / 1000;
 

@@ -1,3 +1,4 @@
+using Shaduf.Parts;
 using Shaduf.Station;
 using Shaduf.Working;
 using static System.FormattableString;
@@ -51,9 +52,6 @@ internal static class BookTables
             Caption = "The runners-up, and why they lost",
         };
 
-    // As the bars are cut: to the next whole millimetre.
-    private static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
-
     public static Table PartsOf(Design design, SteelLot lot)
     {
         var racks = lot.Count;
@@ -75,12 +73,12 @@ internal static class BookTables
                         part.Mark,
                         part.Role,
                         part.Section.Name,
-                        Invariant($"{WholeMm(part.Shape.LongPointMm):0}"),
-                        Invariant($"{WholeMm(part.Shape.ShortPointMm):0}"),
+                        Invariant($"{Part.WholeMm(part.Shape.LongPointMm):0}"),
+                        Invariant($"{Part.WholeMm(part.Shape.ShortPointMm):0}"),
                         Invariant($"{part.Shape.StartDeg:0.0} / {part.Shape.EndDeg:0.0}"),
                         part.PiecesMm.Count == 1
                             ? "one"
-                            : string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{WholeMm(mm):0}"))),
+                            : string.Join(" + ", part.PiecesMm.Select(mm => Invariant($"{Part.WholeMm(mm):0}"))),
                         Invariant($"{part.Count * racks}"),
                         Invariant($"{part.MassKg * racks:0.0}")
                     )

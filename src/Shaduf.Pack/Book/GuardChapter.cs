@@ -46,7 +46,7 @@ internal static class GuardChapter
         foreach (var (pole, block) in guard.PoleStrengths.Zip(design.Works.PoleBlocks))
         {
             yield return new Figure(
-                LightColumnPicture.Of(pole.Column, PicturePaper.Half).Trimmed(),
+                LightColumnPicture.Of(pole.Column, block.Block, PicturePaper.Half).Trimmed(),
                 $"Foot of a {pole.Name}. Cast the bolts with a template of the plate; level the plate on the lower nuts, fill under it with stiff mortar and leave a gap for water to run out; tighten the upper nuts and lock them."
                     + BlockText(block)
             );
@@ -63,8 +63,12 @@ internal static class GuardChapter
         Invariant(
             $"An earth pit stands round the head of each rod, so that its clamp can be seen and measured: a ring of concrete {GuardEarth.PitM * 1000:0} x {GuardEarth.PitM * 1000:0} x {GuardEarth.PitM * 1000:0} mm with a lid level with the ground, gravel in its bottom, no cable drawn through its walls. Places from the low left corner of the first rack, along the row and behind its low edge: "
         )
-        + string.Join("; ", earth.Rods.Select((rod, i) => Invariant($"{i + 1}: {rod.XM:0.0}, {rod.YM:0.0} m")))
+        + RodPlaces(earth)
         + ".";
+
+    /// <summary>Places of the earth rods, along the row and behind the low edge of the first rack.</summary>
+    public static string RodPlaces(GuardEarth earth) =>
+        string.Join("; ", earth.Rods.Select((rod, i) => Invariant($"{i + 1}: {rod.XM:0.0}, {rod.YM:0.0} m")));
 
     private static string BlockText(PoleBlock pole) =>
         Invariant(

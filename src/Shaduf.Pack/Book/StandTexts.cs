@@ -16,7 +16,14 @@ internal static class StandTexts
         );
 
     /// <summary>How it is built and used.</summary>
-    public static IEnumerable<string> Building(StandDesign stands)
+    public static IEnumerable<string> Building(StandDesign stands) =>
+        [
+            .. Pieces(stands),
+            "No climbing alone; no welding on a full tank; nobody under the stand while it is filled for the first time, a quarter at a time with a look at every joint and at the plumb of the legs after each. An engineer signs where the law asks for it, and wherever people gather, live or learn within one and a half times the height of the tank's top. National codes for wind, earthquake and work at height decide over these figures.",
+        ];
+
+    /// <summary>Feet, plates, deck, rail and ladder.</summary>
+    public static IEnumerable<string> Pieces(StandDesign stands)
     {
         var (stand, foot) = (stands.Stand, stands.Stand.Plates.Foot);
         var gusset = StandPlates.Gusset;
@@ -26,6 +33,8 @@ internal static class StandTexts
         yield return Invariant(
             $"Deck: plate of {StandPlan.DeckMm:0} mm on joists {stand.Plan.PitchMm:0} mm apart, stitched to each joist 50 mm in every 300 mm, free of bolt heads, lips and gaps under the tank. Straps over the tank are fitted before it is left empty overnight. The overflow pipe ends clear of legs and blocks."
         );
-        yield return "No climbing alone; no welding on a full tank; nobody under the stand while it is filled for the first time, a quarter at a time with a look at every joint and at the plumb of the legs after each. An engineer signs where the law asks for it, and wherever people gather, live or learn within one and a half times the height of the tank's top. National codes for wind, earthquake and work at height decide over these figures.";
+        yield return Invariant(
+            $"Caps {stand.Plates.CapSideMm:0} x {stand.Plates.CapSideMm:0} x {StandPlan.CapMm:0} mm between legs and row beams. Rails {StandAccess.KneeMm:0} and {StandAccess.RailMm:0} mm over the deck, toe plate {StandPlates.ToeHighMm:0} x {StandPlates.ToeThickMm:0} mm all round, opening of {StandAccess.GateMm:0} mm with a gate that closes itself. Ladder {StandAccess.LadderWidthMm:0} mm between the middles of its stiles: {stand.Access.RungCount} rungs of round bar {StandAccess.RungMm:0} mm, {stand.Access.LadderMm / stand.Access.RungCount:0} mm apart."
+        );
     }
 }

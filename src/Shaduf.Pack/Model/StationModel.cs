@@ -16,7 +16,7 @@ public sealed record ModelBody(string Group, string Name, string Trade, IReadOnl
 /// <summary>The whole station as bodies.</summary>
 public static class StationModel
 {
-    // A tank that stands far away or nowhere told is shown beside the racks.
+    // A tank that stands far away or nowhere told is shown beside the racks, outside their fence.
     private const double FarM = 45;
     private const double AsideM = 6;
 
@@ -40,9 +40,25 @@ public static class StationModel
                         Solid.Post(At(plan.Bearing.At(pole.Place), 0), pole.DiameterM * 1000, pole.HeightM * 1000)
                     )
             ),
+            .. design.Works.Guard.Poles.SelectMany((pole, i) => PoleBlocks(design.Works, plan.Bearing, (pole, i))),
             .. design.Works.Guard.Fence is { } fence ? Fence(fence) : [],
         ];
     }
+
+    private static IEnumerable<ModelBody> PoleBlocks(
+        Works works,
+        RackBearing bearing,
+        (GuardPole Pole, int Index) each
+    ) =>
+        works
+            .PoleBlocks.Where(block => block.IsMast == each.Pole.HasRod)
+            .Take(1)
+            .Select(block => new ModelBody(
+                "footings",
+                Invariant($"block of pole {each.Index + 1}"),
+                "concrete",
+                Block(bearing, each.Pole.Place, (block.Block.LengthMm, block.Block.WidthMm), (-block.Block.DepthMm, 0))
+            ));
 
     private static Point At(SitePlace place, double zMm) => new(place.EastM * 1000, place.NorthM * 1000, zMm);
 
@@ -154,15 +170,17 @@ public static class StationModel
     {
         var (card, field) = (design.Choice.Tank, plan.Field);
         var isNear = plan.Tank is { } told && double.Hypot(told.Place.EastM, told.Place.NorthM) <= FarM;
-        var middle = isNear
-            ? plan.Tank!.Place
-            : plan.Bearing.At(new(field.LengthM + AsideM + (card.DiameterM / 2), field.DepthM / 2));
+        var endM = plan.Fence.Select(corner => plan.Bearing.InField(corner).XM).Append(field.LengthM).Max();
+        SitePlace Middle(int i) =>
+            isNear
+                ? new(plan.Tank!.Place.EastM + (i * 1.5 * card.DiameterM), plan.Tank.Place.NorthM)
+                : plan.Bearing.At(new(endM + AsideM + ((0.5 + (i * 1.5)) * card.DiameterM), field.DepthM / 2));
         var group = isNear ? "tank" : "tank, drawn beside the racks";
         var stands = StandChapter.Withholding(design).Count == 0 ? design.Works.Stand : null;
         var floorMm = stands is null ? design.Brief.Tank.StandM * 1000 : stands.Stand.Plan.FloorMm;
         for (var i = 0; i < design.Choice.TankCount; i++)
         {
-            var foot = At(middle, 0) + new Point(i * 1500 * card.DiameterM, 0, 0);
+            var foot = At(Middle(i), 0);
             yield return new(
                 group,
                 Invariant($"tank {i + 1}"),

@@ -1,3 +1,4 @@
+using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Pack;
@@ -48,29 +49,91 @@ public static class CutTemplate
         return Ended(builder, widthMm + 2, bottom);
     }
 
-    /// <summary>The surface of a round tube, unfolded: distance behind the long point by the angle round the tube.</summary>
+    /// <summary>
+    /// The surface of a round tube, unfolded: distance behind the long point by the angle round the tube. A tube too wide for
+    /// a page has its template in strips, which are laid end to end on their joins.
+    /// </summary>
     /// <param name="title">Mark and end.</param>
-    /// <param name="diameterMm">Outer diameter [mm], 10 to 54 (a wider strip does not fit the page).</param>
+    /// <param name="diameterMm">Outer diameter [mm], 10 to 500.</param>
     /// <param name="behindMm">Distance behind the long point [mm] at an angle round the tube [deg], the seam at 0.</param>
-    /// <returns>The picture at 1:1 with 16 ordinates.</returns>
-    public static Scene Round(string title, double diameterMm, Func<double, double> behindMm)
+    /// <returns>The strips at 1:1, 16 ordinates in all, each strip with its bar.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is outside its range, or NaN.</exception>
+    public static IReadOnlyList<Scene> Round(string title, double diameterMm, Func<double, double> behindMm)
+    {
+        Within.Require(diameterMm, 10, 500, "mm");
+        var count = (int)Math.Ceiling(Math.PI * diameterMm / WidestMm);
+        return
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(i =>
+                    Strip(
+                        count == 1 ? title : Invariant($"{title}, strip {i + 1} of {count}"),
+                        diameterMm,
+                        behindMm,
+                        (360.0 * i / count, 360.0 * (i + 1) / count)
+                    )
+                ),
+        ];
+    }
+
+    private static Scene Strip(
+        string title,
+        double diameterMm,
+        Func<double, double> behindMm,
+        (double FromDeg, double ToDeg) part
+    )
     {
         const int ordinates = 16;
-        var roundMm = Math.PI * diameterMm;
+        var (from, to) = part;
         var deepMm = Enumerable.Range(0, 361).Max(deg => behindMm(deg));
         var builder = Begun(title, deepMm, out var top);
-        PaperPoint At(double deg) => new(1 + (roundMm * deg / 360), top + behindMm(deg));
-        builder.Polyline(Layer.Outline, [.. Enumerable.Range(0, 181).Select(i => At(i * 2))]);
+        PaperPoint At(double deg) =>
+            new(1 + (Math.PI * diameterMm * (deg - from) / 360), top + behindMm(Math.Min(deg, 360)));
+        const int steps = 180;
+        builder.Polyline(
+            Layer.Outline,
+            [.. Enumerable.Range(0, steps + 1).Select(i => At(from + ((to - from) * i / steps)))]
+        );
         var bottom = top + deepMm + BandMm;
-        builder.Polyline(Layer.Thin, [At(0), new(1, bottom), new(1 + roundMm, bottom), At(360)]);
-        for (var i = 1; i < ordinates; i++)
+        builder.Polyline(Layer.Thin, [At(from), At(from) with { YMm = bottom }, At(to) with { YMm = bottom }, At(to)]);
+        foreach (var deg in Enumerable.Range(1, ordinates - 1).Select(i => i * 360.0 / ordinates))
         {
-            var at = At(i * 360.0 / ordinates);
-            builder.Line(Layer.Thin, at, at with { YMm = bottom });
+            if (deg > from + 1e-9 && deg < to - 1e-9)
+            {
+                builder.Line(Layer.Thin, At(deg), At(deg) with { YMm = bottom });
+            }
         }
 
+        Join(builder, At(from), bottom, from, isStart: true);
+        Join(builder, At(to), bottom, to, isStart: false);
         Ruler(builder, new(1, bottom + 6));
-        return Ended(builder, roundMm + 2, bottom + 6);
+        return Ended(builder, At(to).XMm + 1, bottom + 6);
+    }
+
+    // A half diamond on each side of a join makes a whole one where the strips lie right; named by its angle round the tube.
+    private static void Join(SceneBuilder builder, PaperPoint edge, double bottom, double deg, bool isStart)
+    {
+        if (deg is 0 or 360)
+        {
+            return;
+        }
+
+        const double sizeMm = 4;
+        var (middle, way) = (bottom - (BandMm / 2), isStart ? 1 : -1);
+        builder.Polyline(
+            Layer.Outline,
+            [new(edge.XMm, middle - sizeMm), new(edge.XMm + (way * sizeMm), middle), new(edge.XMm, middle + sizeMm)]
+        );
+        builder.Text(
+            new(edge.XMm + (way * (sizeMm + 1)), middle + 1),
+            Invariant($"join {deg:0}"),
+            TextStyle.Small with
+            {
+                Horizontal = isStart ? HorizontalAnchor.Left : HorizontalAnchor.Right,
+                IsOpaque = true,
+            }
+        );
     }
 
     private static SceneBuilder Begun(string title, double deepMm, out double top)

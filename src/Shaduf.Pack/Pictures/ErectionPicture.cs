@@ -8,10 +8,6 @@ namespace Shaduf.Pack;
 /// <summary>A rack's bare frame on ropes over its open pits, seen along the row.</summary>
 public static class ErectionPicture
 {
-    // Logs that are buried as anchors.
-    private const double LogMm = 300;
-    private const double LogDepthMm = 800;
-
     // Room for the labels on the right.
     private const double LabelsMm = 72;
 
@@ -31,12 +27,12 @@ public static class ErectionPicture
             Anchor(heads[0], -1, middles[0] - halfMm, view),
             Anchor(heads[^1], 1, middles[^1] + halfMm, view)
         );
-        var depthMm = Math.Max(LogDepthMm + LogMm, erection.Footings.Block.DepthMm);
+        var depthMm = Math.Max(Erection.LogDepthMm + Erection.LogMm, erection.Footings.Block.DepthMm);
         var scale =
             oneToFactor
             ?? Math.Max(
                 BookScale.FittingOneToFactor(right.XMm - left.XMm + 1200, size.WidthMm - LabelsMm),
-                BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 34)
+                BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 50)
             );
         var originMm = 12 - (left.XMm / scale);
         var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 14 + (view.TopMm / scale))));
@@ -48,12 +44,18 @@ public static class ErectionPicture
 
         Rope(site, heads[0], left);
         Rope(site, heads[^1], right);
-        Labels(site, erection, left, (heads[^1], right));
-        var drawn = site.Builder.Build().Bounds()!.Value;
-        site.Builder.Text(
-            new(site.At(left).XMm, drawn.BottomMm + 5),
-            Invariant($"1:{scale:0.##}, millimetres; modules are not on yet"),
-            TextStyle.Small
+        Labels(site, erection, (heads[^1], right));
+        Sizes(site, erection.Footings.Block.DepthMm, heads, (left, right));
+        site.Under(
+            site.At(left).XMm,
+            [
+                Invariant(
+                    $"1:{scale:0.##}, millimetres; modules are not on yet; pits open{(erection.Footings.IsPlan ? "" : Invariant($", {erection.Footings.Block.DepthMm:0} deep"))}"
+                ),
+                Invariant(
+                    $"anchors: logs {Erection.LogMm:0} x {Erection.LogMm:0}, {Erection.LogLongMm:0} long, buried along the row, pulled up with {GuyRope.UpKN(erection.RopeKN, Erection.RopeDeg):0.0} kN each"
+                ),
+            ]
         );
         return site.Builder.Build("the frame on ropes over its open pits");
     }
@@ -107,30 +109,16 @@ public static class ErectionPicture
         {
             site.Rectangle(
                 Layer.Outline,
-                new(anchor.XMm - (LogMm / 2), anchor.YMm - LogDepthMm),
-                new(anchor.XMm + (LogMm / 2), anchor.YMm - LogDepthMm - LogMm)
+                new(anchor.XMm - (Erection.LogMm / 2), anchor.YMm - Erection.LogDepthMm),
+                new(anchor.XMm + (Erection.LogMm / 2), anchor.YMm - Erection.LogDepthMm - Erection.LogMm)
             );
-            site.Line(Layer.Thin, anchor, new(anchor.XMm, anchor.YMm - LogDepthMm));
+            site.Line(Layer.Thin, anchor, new(anchor.XMm, anchor.YMm - Erection.LogDepthMm));
         }
-
-        // Below the two lines about the log, which stands beside it where the rack is short.
-        var pit = view.GroundMm(middles[^1]);
-        site.Leader(
-            new(middles[^1], pit - block.DepthMm),
-            8,
-            19,
-            erection.Footings.IsPlan ? "open pit" : Invariant($"open pit, {block.DepthMm:0} deep")
-        );
     }
 
     private static void Rope(SiteView site, SitePoint head, SitePoint anchor) => site.Line(Layer.Centre, head, anchor);
 
-    private static void Labels(
-        SiteView site,
-        Erection erection,
-        SitePoint left,
-        (SitePoint Head, SitePoint Anchor) right
-    )
+    private static void Labels(SiteView site, Erection erection, (SitePoint Head, SitePoint Anchor) right)
     {
         site.Leader(
             Between(right.Head, right.Anchor, 0.4),
@@ -140,11 +128,25 @@ public static class ErectionPicture
                 $"{erection.RopesASide} ropes to each side, {erection.RopeKN:0.0} kN in each,\nbreaking load {5 * erection.RopeKN:0} kN, {Erection.RopeDeg:0} deg from level or flatter"
             )
         );
-        site.Leader(
-            new(left.XMm, left.YMm - LogDepthMm - (LogMm / 2)),
-            8,
-            9,
-            Invariant($"buried log, pulled up with\n{GuyRope.UpKN(erection.RopeKN, Erection.RopeDeg):0.0} kN")
+    }
+
+    private static void Sizes(
+        SiteView site,
+        double pitMm,
+        IReadOnlyList<SitePoint> heads,
+        (SitePoint Left, SitePoint Right) anchors
+    )
+    {
+        var (left, right) = anchors;
+        var low = Math.Min(left.YMm, right.YMm) - Math.Max(Erection.LogDepthMm + Erection.LogMm, pitMm);
+        site.Dimensions(
+            DimensionSide.Right,
+            [new(new(right.XMm + 500, right.YMm - Erection.LogDepthMm), new(right.XMm + 500, right.YMm))]
+        );
+        site.DimensionChain(
+            DimensionSide.Below,
+            [new(left.XMm, low), .. heads.Select(head => new SitePoint(head.XMm, low)), new(right.XMm, low)],
+            withOverall: false
         );
     }
 

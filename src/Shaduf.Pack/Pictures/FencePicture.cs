@@ -37,6 +37,11 @@ internal static class FencePicture
         }
 
         Posts(view, fence.Line);
+        foreach (var post in fence.Line.Posts.Where(post => post.Kind != FencePostKind.Intermediate))
+        {
+            texts.Avoid(view.At(At(post.Foot)), 1);
+        }
+
         foreach (var (i, corner) in fence.Line.Corners.Index())
         {
             texts.Beside(view.At(At(corner)), Invariant($"point {i + 1}"));
@@ -54,6 +59,7 @@ internal static class FencePicture
         }
 
         Runs(view, texts, fence.Line);
+        texts.Write();
         NorthArrow.Draw(view);
         return view.Under(
                 view.Builder.Build().Bounds()!.Value.LeftMm,

@@ -7,6 +7,9 @@ namespace Shaduf.Pack;
 /// <summary>One footing with its columns: from the side, and from above.</summary>
 internal static class FootingPicture
 {
+    // The ground is drawn so far beyond the pit, on the paper no farther than dimension lines may stand off.
+    private static double BeyondMm(double oneToFactor) => Math.Min(400, 40 * oneToFactor);
+
     private static readonly PaperSize s_room = new(900, 900);
 
     /// <summary>The footing of the first pit, cut across the row.</summary>
@@ -25,7 +28,7 @@ internal static class FootingPicture
             Column(view, rack, column);
         }
 
-        var beyond = half + 400;
+        var beyond = half + BeyondMm(oneToFactor);
         view.Line(Layer.Ground, new(y - beyond, bent.GroundMm(y - beyond)), new(y + beyond, bent.GroundMm(y + beyond)));
         Levels(view, rack, plan);
         return Titled(view, oneToFactor, Invariant($"pit {pit.Name}, cut across the row"));
@@ -123,13 +126,18 @@ internal static class FootingPicture
         );
         var (first, last) = (pit.Columns[0], pit.Columns[^1]);
         var (bottom, ground) = (pit.BottomM * 1000, pit.GroundM * 1000);
-        view.Dimensions(DimensionSide.Left, [new(new(left, bottom), new(left, ground))]);
+        var outside = DimensionLayout.House with
+        {
+            FirstMm = DimensionLayout.House.FirstMm + view.Placing.LengthMm(BeyondMm(view.Placing.OneToFactor)),
+        };
+        view.Dimensions(DimensionSide.Left, [new(new(left, bottom), new(left, ground))], outside);
         view.Dimensions(
             DimensionSide.Right,
             [
                 new(new(right, bottom), new(right, last.FootM * 1000)),
                 new(new(right, last.FootM * 1000), new(right, last.PlinthTopM * 1000)),
-            ]
+            ],
+            outside
         );
         view.DimensionChain(
             DimensionSide.Below,

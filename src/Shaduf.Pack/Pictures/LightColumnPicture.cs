@@ -1,3 +1,4 @@
+using Shaduf.Ground;
 using Shaduf.Station;
 using static System.FormattableString;
 
@@ -8,24 +9,34 @@ public static class LightColumnPicture
 {
     /// <summary>Composes the picture.</summary>
     /// <param name="column">The column.</param>
+    /// <param name="block">The block under it.</param>
     /// <param name="size">Size of the picture, at least 120 x 60 mm.</param>
     /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(LightColumn column, PaperSize size, double? oneToFactor = null)
+    public static Scene Of(LightColumn column, FootingBlock block, PaperSize size, double? oneToFactor = null)
     {
         var foot = column.Foot;
         var pole = column.Steel.Parts[0];
-        var heightMm = (2 * foot.GussetMm) + foot.ThicknessMm + 60 + foot.BoltInConcreteMm;
+        var heightMm = (2 * foot.GussetMm) + foot.ThicknessMm + PoleFoot.GroutMm + block.DepthMm;
         var scale =
             oneToFactor
             ?? Math.Max(
-                BookScale.FittingOneToFactor(heightMm, size.HeightMm - 14),
-                BookScale.FittingOneToFactor(3 * foot.SideMm, size.WidthMm - 90)
+                BookScale.FittingOneToFactor(heightMm, size.HeightMm - 36),
+                BookScale.FittingOneToFactor(block.LengthMm + foot.SideMm, size.WidthMm - 96)
             );
         var builder = new SceneBuilder(size);
-        var topMm = 6 + (((2 * foot.GussetMm) + foot.ThicknessMm + 30) / scale);
-        Side(builder.View(new(scale, new(0, 0), new(40, topMm))), foot, pole.Section.SideMm);
-        Plate(builder.View(new(scale, new(0, 0), new(size.WidthMm - 52, topMm + 4))), foot, pole.Section.SideMm);
+        var topMm = 10 + (((2 * foot.GussetMm) + foot.ThicknessMm + 30) / scale);
+        Side(
+            builder.View(new(scale, new(0, 0), new(24 + (block.LengthMm / 2 / scale), topMm))),
+            foot,
+            block,
+            pole.Section.SideMm
+        );
+        Plate(
+            builder.View(new(scale, new(0, 0), new(size.WidthMm - 8 - (foot.SideMm / 2 / scale), topMm + 4))),
+            foot,
+            pole.Section.SideMm
+        );
         var drawn = builder.Build().Bounds()!.Value;
         builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
@@ -37,31 +48,27 @@ public static class LightColumnPicture
         return builder.Build("foot of a light column");
     }
 
-    private static void Side(SiteView view, PoleFoot foot, double poleMm)
+    private static void Side(SiteView view, PoleFoot foot, FootingBlock block, double poleMm)
     {
         var (half, bolt, radius) = (foot.SideMm / 2, foot.BoltSpacingMm / 2, poleMm / 2);
         var plateTop = foot.ThicknessMm;
-        SitePoint[] block =
-        [
-            new(-half - 60, -30),
-            new(half + 60, -30),
-            new(half + 60, -foot.BoltInConcreteMm - 60),
-            new(-half - 60, -foot.BoltInConcreteMm - 60),
-        ];
-        view.Hatch(HatchPattern.Concrete, block).Polygon(Layer.Concrete, block);
-        foreach (var side in new[] { -1, 1 })
+        var (side, bottom) = (block.LengthMm / 2, -PoleFoot.GroutMm - block.DepthMm);
+        view.Concrete(new(-side, -PoleFoot.GroutMm), new(side, bottom));
+        view.Line(Layer.Ground, new(-side - 200, -PoleFoot.GroutMm), new(-side, -PoleFoot.GroutMm));
+        view.Line(Layer.Ground, new(side, -PoleFoot.GroutMm), new(side + 200, -PoleFoot.GroutMm));
+        foreach (var way in new[] { -1, 1 })
         {
             view.Line(
                 Layer.Steel,
-                new(side * bolt, plateTop + (2 * foot.BoltMm)),
-                new(side * bolt, -foot.BoltInConcreteMm)
+                new(way * bolt, plateTop + (2 * foot.BoltMm)),
+                new(way * bolt, -PoleFoot.GroutMm - foot.BoltInConcreteMm)
             );
             view.Polygon(
                 Layer.Steel,
                 [
-                    new(side * radius, plateTop),
-                    new(side * (radius + foot.GussetMm), plateTop),
-                    new(side * radius, plateTop + foot.GussetMm),
+                    new(way * radius, plateTop),
+                    new(way * (radius + foot.GussetMm), plateTop),
+                    new(way * radius, plateTop + foot.GussetMm),
                 ],
                 Palette.White
             );
@@ -77,7 +84,7 @@ public static class LightColumnPicture
         );
         view.Leader(
             new(bolt, -foot.BoltInConcreteMm * 0.5),
-            14,
+            view.Placing.LengthMm(side - bolt) + 6,
             4,
             Invariant(
                 $"4 bolts M{foot.BoltMm:0}, {foot.BoltLengthMm:0} long,\n{foot.BoltInConcreteMm:0} in the concrete"
@@ -89,6 +96,8 @@ public static class LightColumnPicture
             -12,
             Invariant($"4 gussets {foot.GussetMm:0} x {foot.GussetMm:0} x {foot.GussetThicknessMm:0}")
         );
+        view.Dimensions(DimensionSide.Left, [new(new(-side - 200, bottom), new(-side - 200, -PoleFoot.GroutMm))]);
+        view.Dimensions(DimensionSide.Below, [new(new(-side, bottom), new(side, bottom))]);
     }
 
     private static void Plate(SiteView view, PoleFoot foot, double poleMm)

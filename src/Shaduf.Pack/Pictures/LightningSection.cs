@@ -45,13 +45,19 @@ public static class LightningSection
         }
 
         Dimensions(view, guard);
-        var drawn = view.Builder.Build().Bounds()!.Value;
-        view.Builder.Text(
-            new(20, drawn.BottomMm + 5),
-            Invariant(
-                $"1:{scale:0.##}, millimetres; shaded: protected, in the plane of the mast; broken line: the same at the end of the racks"
-            ),
-            TextStyle.Small
+        texts.Write();
+        string[] ring =
+            guard.Earth.RingWireM > 0
+                ? [Invariant($"dots in the ground: ring of bare wire, {GuardEarth.WireDepthM} m deep")]
+                : [];
+        view.Under(
+            20,
+            [
+                Invariant(
+                    $"1:{scale:0.##}, millimetres; shaded: protected, in the plane of the mast; broken line: the same at the end of the racks"
+                ),
+                .. ring,
+            ]
         );
         return view.Builder.Build("lightning section: rods, sphere, racks and what is protected");
     }
@@ -114,13 +120,6 @@ public static class LightningSection
         {
             view.Builder.Circle(Layer.Earthing, view.At(SitePoint.Metres(y, -GuardEarth.WireDepthM)), 1, Palette.Leaf);
         }
-
-        view.Leader(
-            SitePoint.Metres(-GuardEarth.RingOffM, -GuardEarth.WireDepthM),
-            8,
-            6,
-            Invariant($"ring of bare wire, {GuardEarth.WireDepthM} m deep")
-        );
     }
 
     private static void Rack(SiteView view, GuardField field, double nearM)

@@ -31,6 +31,7 @@ internal static class PitPlanPicture
 
         Pegs(view, plan);
         Sizes(view, plan, field);
+        Names(view, plan);
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
@@ -55,6 +56,9 @@ internal static class PitPlanPicture
             new(x - (block.LengthMm / 2), y + (block.WidthMm / 2)),
         ];
         view.Polygon(Layer.Concrete, corners, Palette.White);
+        var middle = view.At(At(pit.Middle));
+        view.Builder.Line(Layer.Thin, middle.Moved(-1.5, 0), middle.Moved(1.5, 0));
+        view.Builder.Line(Layer.Thin, middle.Moved(0, -1.5), middle.Moved(0, 1.5));
         foreach (var column in pit.Columns)
         {
             view.Builder.Circle(Layer.Thin, view.At(At(column.Place)), 0.6, Palette.Ink);
@@ -81,7 +85,7 @@ internal static class PitPlanPicture
 
     private static void Pegs(SiteView view, PitPlan plan)
     {
-        foreach (var (name, place, side) in new[] { ("A", plan.A, -7.0), ("B", plan.B, 7.0) })
+        foreach (var place in new[] { plan.A, plan.B })
         {
             var at = view.At(At(place));
             view.Builder.Polygon(
@@ -89,10 +93,20 @@ internal static class PitPlanPicture
                 [at.Moved(-1.6, 1.4), at.Moved(1.6, 1.4), at.Moved(0, -1.8)],
                 Palette.Sun.Tint(0.6)
             );
-            view.Builder.Balloon(at.Moved(side, 0), name);
         }
 
         view.Line(Layer.Centre, At(plan.A), At(plan.B));
+    }
+
+    // The line from peg to peg runs on to their names, beyond all dimensions.
+    private static void Names(SiteView view, PitPlan plan)
+    {
+        var drawn = view.Builder.Build().Bounds()!.Value;
+        foreach (var (name, place, x) in new[] { ("A", plan.A, drawn.LeftMm - 4), ("B", plan.B, drawn.RightMm + 4) })
+        {
+            var at = view.At(At(place));
+            view.Builder.Line(Layer.Thin, at, at with { XMm = x }).Balloon(at with { XMm = x }, name);
+        }
     }
 
     private static void Sizes(SiteView view, PitPlan plan, GuardField field)

@@ -37,7 +37,7 @@ internal static class RackBent
         }
 
         Marks(view, bent);
-        Levels(view, rack, bent);
+        Levels(view, rack, bent, footings);
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
@@ -97,7 +97,7 @@ internal static class RackBent
     }
 
     // Left: the lowest column from its foot up; right: the highest one. Below: places across the row.
-    private static void Levels(SiteView view, Rack rack, RackEnd bent)
+    private static void Levels(SiteView view, Rack rack, RackEnd bent, Footings footings)
     {
         var columns = bent.Parts.Where(part => part.Mark[0] == 'C').OrderBy(part => part.Shape.Start.YMm).ToList();
         var joints = bent
@@ -110,11 +110,13 @@ internal static class RackBent
             Side(view, bent, (DimensionSide.Right, columns[^1], bent.PlanMm), joints);
         }
 
-        var lowest = columns.Min(part => part.Shape.Start.ZMm);
+        var lowest = columns.Min(part =>
+            Math.Min(part.Shape.Start.ZMm, bent.GroundMm(part.Shape.Start.YMm) - footings.Block.DepthMm)
+        );
         view.Dimensions(
             DimensionSide.Below,
             [
-                .. columns.Select(part => new Dimension(new(0, lowest), RackEnd.At(part.Shape.Start))),
+                .. columns.Select(part => new Dimension(new(0, lowest), new(part.Shape.Start.YMm, lowest))),
                 new(new(0, lowest), new(bent.PlanMm, lowest)),
             ]
         );

@@ -8,7 +8,7 @@ namespace Shaduf.Pack;
 /// <summary>The rack seen square on its plane: frame, holders, cross tubes, stubs, columns and modules, with dimensions.</summary>
 public static class RackPlane
 {
-    private const double SideRoomMm = 34;
+    private const double SideRoomMm = 38;
     private const double LevelRoomMm = 44;
 
     // Middle to middle of two balloons that do not touch.
@@ -22,7 +22,7 @@ public static class RackPlane
     public static Scene Of(Rack rack, PaperSize size, double? oneToFactor = null)
     {
         var scale = oneToFactor ?? BookScale.FittingOneToFactor(LeastOneToFactor(rack, size), 1);
-        var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(24, size.HeightMm - 26)));
+        var view = new SceneBuilder(size).View(new(scale, new(0, 0), new(28, size.HeightMm - 26)));
         Modules(view, rack);
         var plane = new PlaneView(rack.Setting);
         foreach (var part in rack.Steel.Parts)
@@ -53,7 +53,10 @@ public static class RackPlane
             DimensionSide.Below,
             [new(0, 0), .. places.Select(x => new SitePoint(x, 0)), new(rack.Size.LengthMm, 0)]
         );
-        view.DimensionChain(DimensionSide.Left, [new(0, 0), new(0, rack.Size.DepthMm)], withOverall: false);
+        var bearers = rack
+            .Skeleton.Members.Where(member => member.Mark is "R1" or "F4")
+            .Select(member => new SitePoint(0, rack.Setting.SlopeMm(member.From)));
+        view.DimensionChain(DimensionSide.Left, [new(0, 0), .. bearers, new(0, rack.Size.DepthMm)]);
     }
 
     private static void Modules(SiteView view, Rack rack)
@@ -117,7 +120,7 @@ public static class RackPlane
     {
         foreach (var column in rack.Steel.Parts.Where(part => part.Mark[0] == 'C'))
         {
-            view.Circle(Layer.Centre, plane.At(column.Shape.End), rack.Sections.Column.SideMm);
+            view.Circle(Layer.Thin, plane.At(column.Shape.End), rack.Sections.Column.SideMm);
         }
     }
 

@@ -35,6 +35,7 @@ internal static class RoutePlanPicture
             texts.Beside(view.At(point), name);
         }
 
+        texts.Write();
         NorthArrow.Draw(view);
         return view.Under(
                 view.Builder.Build().Bounds()!.Value.LeftMm,

@@ -26,7 +26,7 @@ internal static class SitePlanPicture
         }
 
         view.Builder.About("rack");
-        Racks(view, plan);
+        Racks(view, texts, plan);
         view.Builder.About("guard");
         Fence(view, texts, plan);
         Poles(view, texts, design.Works.Guard, plan.Bearing);
@@ -35,6 +35,7 @@ internal static class SitePlanPicture
         view.Builder.About("");
         Routes(view, texts, design, plan);
         Shadows(view, texts, design, plan);
+        texts.Write();
         NorthArrow.Draw(view);
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(
@@ -49,20 +50,16 @@ internal static class SitePlanPicture
 
     private static SitePoint At(SitePlace place) => SitePoint.Metres(place.EastM, place.NorthM);
 
-    private static void Racks(SiteView view, SitePlan plan)
+    private static void Racks(SiteView view, FreeTexts texts, SitePlan plan)
     {
         foreach (var (rack, corners) in plan.RackCorners.Index())
         {
             SitePoint[] outline = [.. corners.Select(At)];
             view.Polygon(Layer.Module, outline, Palette.Water.Tint(0.18));
             view.Line(Layer.Outline, outline[0], outline[1]);
-            view.Builder.Text(
+            texts.On(
                 new(outline.Average(corner => view.At(corner).XMm), outline.Average(corner => view.At(corner).YMm)),
-                plan.Field.RackCount == 1 ? "rack" : Invariant($"rack {rack + 1}"),
-                TextStyle.Small.Centred with
-                {
-                    IsOpaque = true,
-                }
+                plan.Field.RackCount == 1 ? "rack" : Invariant($"rack {rack + 1}")
             );
         }
     }
@@ -80,6 +77,7 @@ internal static class SitePlanPicture
             foreach (var post in new[] { from, to })
             {
                 view.Builder.Circle(Layer.Outline, view.At(At(post)), 0.8, Palette.Ink);
+                texts.Avoid(view.At(At(post)), 1);
             }
 
             view.Builder.Line(Layer.Steel, view.At(At(from)), view.At(At(to)));

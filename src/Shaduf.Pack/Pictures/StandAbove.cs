@@ -49,7 +49,7 @@ public static class StandAbove
             Bar(view, part);
         }
 
-        foreach (var brace in stand.Steel.Parts.Where(part => part.Mark[0] == 'P'))
+        foreach (var brace in stand.Steel.Parts.Where(part => part.Mark[0] == 'Z'))
         {
             var (from, to) = (brace.Shape.Start, brace.Shape.End);
             view.Line(Layer.Hidden, new(from.XMm, from.YMm), new(to.XMm, to.YMm));

@@ -1,7 +1,7 @@
 namespace Shaduf.Pack;
 
 /// <summary>Writes small texts beside points of a picture, each where it lies on no other text.</summary>
-/// <param name="builder">The picture.</param>
+/// <param name="builder">The picture; texts go onto it, over all lines, when they are written out.</param>
 internal sealed class FreeTexts(SceneBuilder builder)
 {
     private const double AsideMm = 2.2;
@@ -21,6 +21,14 @@ internal sealed class FreeTexts(SceneBuilder builder)
 
     private static readonly double[] s_out = [1, 2.5, 4, 6, 9, 13];
     private readonly List<TextBox> written = [];
+    private readonly List<TextItem> waiting = [];
+
+    /// <summary>Puts the texts onto the picture, when all lines are drawn.</summary>
+    public void Write()
+    {
+        builder.Add(waiting);
+        waiting.Clear();
+    }
 
     /// <summary>Writes a text with its middle at a point, whatever is there.</summary>
     /// <param name="point">The point.</param>
@@ -29,7 +37,22 @@ internal sealed class FreeTexts(SceneBuilder builder)
     {
         var item = new TextItem(Layer.Text, point, text, TextStyle.Small.Centred with { IsOpaque = true });
         written.Add(item.TextBox);
-        builder.Add(item);
+        waiting.Add(item with { About = builder.Subject });
+    }
+
+    /// <summary>Keeps a round thing free of texts.</summary>
+    /// <param name="middle">Its middle.</param>
+    /// <param name="radiusMm">Its radius on the paper [mm], above 0.</param>
+    public void Avoid(PaperPoint middle, double radiusMm)
+    {
+        var (left, right) = (middle.XMm - radiusMm, middle.XMm + radiusMm);
+        var (top, bottom) = (middle.YMm - radiusMm, middle.YMm + radiusMm);
+        written.Add(
+            new(
+                new TextItem(Layer.Text, middle, "", TextStyle.Small),
+                [new(left, bottom), new(right, bottom), new(right, top), new(left, top)]
+            )
+        );
     }
 
     /// <summary>Writes a text beside a point.</summary>
@@ -55,7 +78,7 @@ internal sealed class FreeTexts(SceneBuilder builder)
         }
 
         written.Add(item.TextBox);
-        builder.Add(item);
+        waiting.Add(item with { About = builder.Subject });
     }
 
     // Room round a text, so that it does not read on into its neighbour.

@@ -24,6 +24,9 @@ public sealed class SceneBuilder(PaperSize size)
         return this;
     }
 
+    /// <summary>What is drawn now; empty for nothing.</summary>
+    internal string Subject => about;
+
     /// <summary>Adds an item as it is.</summary>
     /// <param name="item">The item.</param>
     /// <returns>This builder.</returns>

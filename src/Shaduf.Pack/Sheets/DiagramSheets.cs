@@ -77,6 +77,9 @@ internal static class DiagramSheets
                 Invariant(
                     $"{guard.Earth.Rods.Count} rods of {GuardEarth.RodM:0.0} m; {guard.Earth.EarthOhm:0} ohm reckoned from {guard.Earth.ResistivityOhmM:0} ohm m, {guard.Earth.AimOhm:0} ohm aimed at: measure before the earth is covered. Frames, columns, drive, wellhead, fence and masts are bonded to it."
                 ),
+                Invariant(
+                    $"{(guard.Earth.RingWireM > 0 ? Invariant($"The ring lies {GuardEarth.RingOffM:0.0} m outside racks and masts. ") : "")}Places of the rods from the low left corner of the first rack, along the row and behind its low edge: {GuardChapter.RodPlaces(guard.Earth)}."
+                ),
             ],
             guard.Field.LengthM * 1000 / 380
         );

@@ -45,13 +45,11 @@ internal static class FenceSheets
             "fence-strut",
             "template of the fence struts' heads",
             "1:1",
-            [
-                CutTemplate.Round(
-                    $"{strut.Mark} {strut.Section.Name}, 45 deg on its post",
-                    FenceSteel.StrutDiameterMm,
-                    FenceSteel.StrutBehindMm
-                ),
-            ],
+            CutTemplate.Round(
+                $"{strut.Mark} {strut.Section.Name}, 45 deg on its post",
+                FenceSteel.StrutDiameterMm,
+                FenceSteel.StrutBehindMm
+            ),
             [CutTemplate.Caution, "Wrap it round the strut, upper line at the long point, seam on the short side."]
         );
 
@@ -129,7 +127,7 @@ internal static class FenceSheets
             part.Mark,
             part.Role,
             part.Section.Name,
-            Invariant($"{part.Shape.LongPointMm:0}"),
+            Invariant($"{Parts.Part.WholeMm(part.Shape.LongPointMm):0}"),
             Invariant($"{part.Count}"),
             Invariant($"{hole.LengthM * 1000:0} x {hole.WidthM * 1000:0} x {hole.DepthM * 1000:0}"),
         ];

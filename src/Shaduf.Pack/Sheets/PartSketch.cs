@@ -65,8 +65,8 @@ internal static class PartSketch
         );
         var isSquare = Math.Max(shape.StartDeg, shape.EndDeg) < SquareDeg;
         var sizes = isSquare
-            ? Invariant($"{WholeMm(shape.LongPointMm):0}")
-            : Invariant($"{WholeMm(shape.LongPointMm):0} ({WholeMm(shape.ShortPointMm):0})");
+            ? Invariant($"{Part.WholeMm(shape.LongPointMm):0}")
+            : Invariant($"{Part.WholeMm(shape.LongPointMm):0} ({Part.WholeMm(shape.ShortPointMm):0})");
         builder.Text(
             new((left + right) / 2, bottom + 4.6),
             sizes,
@@ -89,16 +89,16 @@ internal static class PartSketch
     // Spliced pieces, and what the bar must give where both ends lean the same way: more than any edge.
     private static string FromBar(PartGroup part)
     {
-        var pieces = part.PiecesMm.Select(WholeMm).ToList();
+        var pieces = part.PiecesMm.Select(Part.WholeMm).ToList();
         var alongMm =
             part.Section.Outline == Outline.SquareTube
-                ? WholeMm(part.PiecesMm[^1] + part.Shape.AlongBarMm(part.Section.SideMm) - part.Shape.LongPointMm)
+                ? Part.WholeMm(part.PiecesMm[^1] + part.Shape.AlongBarMm(part.Section.SideMm) - part.Shape.LongPointMm)
                 : pieces[^1];
         var along = alongMm > pieces[^1] ? Invariant($"{alongMm:0} along the bar") : "";
         return pieces.Count == 1
             ? along
             : "pieces "
-                + string.Join(" + ", pieces.Select(mm => Invariant($"{mm:0}")))
+                + string.Join(" + ", pieces.Select((mm, i) => Invariant($"{CutPlans.PieceMark(part, i)} {mm:0}")))
                 + (along.Length > 0 ? $", the last {along}" : "");
     }
 
@@ -143,6 +143,4 @@ internal static class PartSketch
     private static double Slant(double deg) => Math.Min(10, 6 * Math.Tan(deg * Math.PI / 180));
 
     private static string Degrees(double deg) => deg < SquareDeg ? "0" : Invariant($"{deg:0.0}");
-
-    private static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
 }

@@ -10,18 +10,18 @@ internal static class RackSheets
     // Larger than any view: they are cut to what is drawn.
     private static readonly PaperSize s_room = new(900, 600);
 
-    /// <summary>Plan, front and side.</summary>
+    /// <summary>Front, the side beside it, the plan below: views of the first angle.</summary>
     public static IEnumerable<SheetDraft> Arrangement(Design design)
     {
         var (rack, footings) = (design.Works.Rack, design.Works.Footings);
         return SheetDraft.Scaled(
             "arrangement",
-            "general arrangement of a rack: plan, front, side",
+            "general arrangement of a rack: front, side, plan",
             scale =>
                 [
-                    RackPlane.Of(rack, s_room, scale).Trimmed(),
                     RackFront.Of(rack, design.Works.Pits, scale),
                     RackSide.Of(rack, footings, s_room, scale).Trimmed(),
+                    RackPlane.Of(rack, s_room, scale).Trimmed(),
                 ],
             [],
             [
@@ -147,8 +147,8 @@ internal static class RackSheets
             part.Role,
             part.Section.Name,
             Invariant($"{count}"),
-            Invariant($"{part.Shape.LongPointMm:0.0}"),
-            Invariant($"{part.Shape.ShortPointMm:0.0}"),
+            Invariant($"{Part.WholeMm(part.Shape.LongPointMm):0}"),
+            Invariant($"{Part.WholeMm(part.Shape.ShortPointMm):0}"),
             Invariant($"{part.Shape.StartDeg:0.0} / {part.Shape.EndDeg:0.0}"),
             Invariant($"{part.MassKg / part.Count:0.00}"),
         ];

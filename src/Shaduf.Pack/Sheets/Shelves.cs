@@ -10,7 +10,7 @@ internal static class Shelves
     private const double GapMm = 6;
 
     // Without this much width beside the title block, notes stand above it.
-    private const double NotesMm = 90;
+    private const double NotesMm = 70;
 
     private sealed record Row(List<Scene> Views, double TopMm)
     {
@@ -33,11 +33,14 @@ internal static class Shelves
         var inside = SheetFrame.Inside(paper).Grown(-EdgeMm);
         var block = SheetFrame.TitleBlock(paper);
         var besideMm = block.LeftMm - inside.LeftMm - GapMm;
-        var isBeside = besideMm >= NotesMm;
-        var note = SheetTexts.Notes(notes, isBeside ? besideMm : inside.WidthMm);
-        var noteTopMm = isBeside
-            ? inside.BottomMm - Math.Max(note.Size.HeightMm, block.HeightMm)
-            : block.TopMm - EdgeMm - note.Size.HeightMm;
+        var above = SheetTexts.Notes(notes, inside.WidthMm);
+        var beside = besideMm >= NotesMm ? SheetTexts.Notes(notes, besideMm) : above;
+        var (aboveTopMm, besideTopMm) = (
+            block.TopMm - EdgeMm - above.Size.HeightMm,
+            inside.BottomMm - Math.Max(beside.Size.HeightMm, block.HeightMm)
+        );
+        var (note, noteTopMm) =
+            besideMm >= NotesMm && besideTopMm >= aboveTopMm ? (beside, besideTopMm) : (above, aboveTopMm);
         var room = inside with { BottomMm = Math.Min(block.TopMm, noteTopMm) - EdgeMm };
         return Rows(views, room) is { } rows ? [.. Spread(rows, room), new(note, new(inside.LeftMm, noteTopMm))] : null;
     }

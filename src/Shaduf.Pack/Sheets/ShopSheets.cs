@@ -21,7 +21,7 @@ internal static class ShopSheets
             "frame",
             "frame with details",
             scale => [RackPlane.Of(rack, s_room, scale).Trimmed()],
-            details,
+            [.. details, .. Splices(rack)],
             [
                 Invariant(
                     $"Outside {rack.Size.LengthMm:0} x {rack.Size.DepthMm:0}; diagonals of the whole frame {double.Hypot(rack.Size.LengthMm, rack.Size.DepthMm):0}, alike within 5. Tack on a flat bed, measure both diagonals, weld in a balanced order, measure again."
@@ -30,6 +30,46 @@ internal static class ShopSheets
             ],
             rack.Size.LengthMm / 380
         );
+    }
+
+    // Neighbours are turned end for end, so that each splice has its own place.
+    private static IEnumerable<Scene> Splices(Rack rack)
+    {
+        var spliced = rack
+            .Steel.Parts.Where(part => part.SplicesMm.Count > 0 && part.Mark[0] is 'F' or 'R' or 'T')
+            .ToList();
+        return spliced.Count == 0
+            ? []
+            : SheetTexts.Table(
+                "Splices: from the left end, of rafters and cross tubes from the low edge",
+                ["mark", "lies at mm", "splices at mm"],
+                [
+                    .. spliced.Select(part =>
+                        (IReadOnlyList<string>)
+                            [
+                                part.Mark,
+                                LiesAt(rack, part),
+                                string.Join(", ", part.SplicesMm.Select(mm => Invariant($"{Part.WholeMm(mm):0}"))),
+                            ]
+                    ),
+                ],
+                100
+            );
+    }
+
+    private static string LiesAt(Rack rack, Part part)
+    {
+        var start = part.Shape.Start;
+        var isUpper = rack.Steel.Parts.Any(other =>
+            other.Mark == part.Mark
+            && Math.Abs(rack.Setting.SlopeMm(other.Shape.Start) - rack.Setting.SlopeMm(start)) < 1
+            && other.Shape.Start.ZMm < start.ZMm - 1
+        );
+        return part.Mark[0] == 'T'
+            ? Invariant($"{start.XMm:0} from the left end")
+            : Invariant(
+                $"{rack.Setting.SlopeMm(start):0} up the slope{(part.Section.Outline != Outline.EqualAngle ? "" : isUpper ? ", upper angle" : ", lower angle")}"
+            );
     }
 
     /// <summary>Where each weld is, with its symbol.</summary>

@@ -1,3 +1,4 @@
+using Shaduf.Ground;
 using Shaduf.Station;
 using static System.FormattableString;
 
@@ -17,7 +18,7 @@ internal static class WorksSheets
                 scale =>
                     [StandFront.Of(stands, s_room, scale).Trimmed(), StandAbove.Of(stands, s_room, scale).Trimmed()],
                 [],
-                [StandDesign.Says(stands.Strength) + "."],
+                [StandDesign.Says(stands.Strength) + ".", .. StandTexts.Pieces(stands)],
                 stands.Stand.Plan.FloorMm / 230
             )
             : [];
@@ -75,7 +76,7 @@ internal static class WorksSheets
                 [],
                 [
                     Invariant(
-                        $"{stands.Count} alike, {stands.ConcreteM3:0.00} m3 of concrete each. Soakaway 10 m from the stand and 30 m from the source, its bottom 1.5 m above the water in the ground; prove the soil with a soakage test."
+                        $"{(stands.Count == 1 ? "One" : Invariant($"{stands.Count} alike"))}, {stands.ConcreteM3:0.00} m3 of concrete each. Soakaway 10 m from the stand and 30 m from the source, its bottom 1.5 m above the water in the ground; prove the soil with a soakage test."
                     ),
                 ],
                 TapStands.ApronM * 1000 / 200
@@ -84,12 +85,14 @@ internal static class WorksSheets
 
     /// <summary>The feet of light columns and masts with the templates of their bolts.</summary>
     public static IEnumerable<SheetDraft> Poles(Design design) =>
-        design.Works.Guard.PoleStrengths.SelectMany(pole => Foot(pole, design.Works.Guard.CountOf(pole)));
+        design
+            .Works.Guard.PoleStrengths.Zip(design.Works.PoleBlocks)
+            .SelectMany(each => Foot(each.First, each.Second.Block, design.Works.Guard.CountOf(each.First)));
 
     /// <summary>A pole's name in files.</summary>
     public static string NameOf(LightColumnStrength pole) => pole.IsMast ? "mast" : "light";
 
-    private static IEnumerable<SheetDraft> Foot(LightColumnStrength pole, int count)
+    private static IEnumerable<SheetDraft> Foot(LightColumnStrength pole, FootingBlock block, int count)
     {
         const double footScale = 10;
         var column = pole.Column;
@@ -101,12 +104,12 @@ internal static class WorksSheets
             [
                 BoltTemplate.Of(column.Foot),
                 LightColumnPicture
-                    .Of(column, new(120 + (3 * column.Foot.SideMm / footScale), 200), footScale)
+                    .Of(column, block, new(100 + ((block.LengthMm + column.Foot.SideMm) / footScale), 300), footScale)
                     .Trimmed(),
             ],
             [
                 Invariant(
-                    $"{count} alike: {column.Pole.Mark} {column.Size.Name}, {column.Pole.LengthMm:0} long, {column.Pole.MassKg:0} kg{rod}. The template is a quarter of the plate: lay it on the centre lines of a board and turn it over them. Bolts nutted above and below the board, threads taped; check spacing, diagonals and level before and after the pour. Block as in the engineer's book."
+                    $"{(count == 1 ? "One" : Invariant($"{count} alike"))}: {column.Pole.Mark} {column.Size.Name}, {column.Pole.LengthMm:0} long, {column.Pole.MassKg:0} kg{rod}. The template is a quarter of the plate: lay it on the centre lines of a board and turn it over them. Bolts nutted above and below the board, threads taped; check spacing, diagonals and level before and after the pour. Block {block.LengthMm:0} x {block.WidthMm:0} mm, {block.DepthMm:0} deep, cast against grown ground."
                 ),
             ]
         );

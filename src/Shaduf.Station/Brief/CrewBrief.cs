@@ -1,3 +1,5 @@
+using Shaduf.Parts;
+
 namespace Shaduf.Station;
 
 /// <summary>The crew: what it comes with, what it finds on site, when it works.</summary>
@@ -10,6 +12,10 @@ public sealed record CrewBrief(double? TruckBedM, bool? HasPowerOnSite)
 
     /// <summary>What the truck may carry [kg]; null when unknown.</summary>
     public double? PayloadKg { get; init; }
+
+    /// <summary>Whether a spliced part is put together on site, being longer than the truck's bed; than its bar where the bed is unknown.</summary>
+    /// <param name="part">The part.</param>
+    public bool IsTooLong(Part part) => part.LengthMm > (TruckBedM * 1000 ?? part.Section.BarMm);
 
     /// <summary>How many work on site; null when unknown.</summary>
     public int? PeopleCount { get; init; }

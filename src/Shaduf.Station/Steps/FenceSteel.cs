@@ -27,7 +27,7 @@ public static class FenceSteel
     /// <summary>The posts and struts, where they stand: millimetres to the east, to the north and up.</summary>
     /// <param name="line">The fence.</param>
     /// <param name="workshop">The saw.</param>
-    /// <returns>The steel; parts alike share a mark: Q1, Q2.</returns>
+    /// <returns>The steel; parts alike share a mark: N1, N2.</returns>
     public static Assembly Of(FenceLine line, WorkshopBrief workshop)
     {
         var (strained, plain) = (Tube(StrainedMm, workshop), Tube(PlainMm, workshop));
@@ -44,7 +44,7 @@ public static class FenceSteel
             .OrderByDescending(alike => alike.First().Section.SideMm)
             .ThenBy(alike => alike.Key.Role, StringComparer.Ordinal)
             .ThenByDescending(alike => alike.Key.Mm)
-            .Select((alike, i) => (alike.Key, Mark: Invariant($"Q{i + 1}")))
+            .Select((alike, i) => (alike.Key, Mark: Invariant($"N{i + 1}")))
             .ToDictionary(each => each.Key, each => each.Mark);
         return new(
             "fence",
@@ -84,19 +84,13 @@ public static class FenceSteel
     private static Part Piece(string role, Section section, FencePost post, FenceForm form)
     {
         var bottom = At(post.Foot) - new Point(0, 0, form.HoleOf(post.Kind).DepthM * 1000);
-        return Part.Straight(
-            "",
-            role,
-            section,
-            bottom,
-            bottom + new Point(0, 0, Math.Ceiling((post.LengthM * 1000) - 1e-6))
-        );
+        return Part.Straight("", role, section, bottom, bottom + new Point(0, 0, Part.WholeMm(post.LengthM * 1000)));
     }
 
     // From its post down to the ground beside it, and on into its hole.
     private static Part Strut(FencePoint foot, FencePoint to, FenceForm form, Section section)
     {
-        var (reachMm, lengthMm) = (form.StrutReachM * 1000, Math.Ceiling((form.StrutM * 1000) - 1e-6));
+        var (reachMm, lengthMm) = (form.StrutReachM * 1000, Part.WholeMm(form.StrutM * 1000));
         var way = At(to) - At(foot);
         var head = At(foot) + new Point(0, 0, reachMm);
         var down = At(foot) + (way * (reachMm / way.LengthMm)) - head;

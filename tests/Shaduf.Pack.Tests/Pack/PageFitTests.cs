@@ -139,7 +139,7 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
             RackPlane.Of(design.Works.Rack, size),
             RackSide.Of(design.Works.Rack, design.Works.Footings, size),
             RackModelPicture.Of(design.Works.Rack, size),
-            LightColumnPicture.Of(LightColumn.Of(5000, LightColumnSize.All[0]), size),
+            LightColumnPicture.Of(LightColumn.Of(5000, LightColumnSize.All[0]), new(1200, 1200, 1500, 0, 0), size),
             GuardPlan.Of(design.Works.Guard, size),
             .. design.Works.Guard.Light is null ? [] : new[] { GuardPlan.OfLight(design.Works.Guard, size) },
             .. design.Works.Guard.Lightning.Rods.Count == 0

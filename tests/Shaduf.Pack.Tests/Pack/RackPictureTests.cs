@@ -33,7 +33,7 @@ public sealed class RackPictureTests(ExamplePacks packs) : IClassFixture<Example
                 RackPlane.Of(rack, size),
                 RackSide.Of(rack, Footings.Of(brief, rack), size),
                 RackModelPicture.Of(rack, size),
-                LightColumnPicture.Of(LightColumn.Of(4000, LightColumnSize.All[^1]), size),
+                LightColumnPicture.Of(LightColumn.Of(4000, LightColumnSize.All[^1]), new(1200, 1200, 1500, 0, 0), size),
             }
         )
         {

@@ -41,6 +41,6 @@ public sealed class LightColumnTests
     public void A_column_without_height_is_refused_by_its_mark(double heightMm)
     {
         var error = Assert.Throws<ArgumentException>(() => LightColumn.Of(heightMm, LightColumnSize.All[0]));
-        Assert.Contains("P1", error.Message, StringComparison.Ordinal);
+        Assert.Contains("Y1", error.Message, StringComparison.Ordinal);
     }
 }

@@ -132,7 +132,7 @@ public sealed class StationFenceTests
         var tubes = design.Takeoff.BarPlans.Where(plan => plan.Section.Name is "CHS60.3x3.2" or "CHS48.3x3.2");
         Assert.Equal(
             line.Posts.Count + line.StrutCount,
-            tubes.Sum(plan => plan.Plan.Bars.Sum(bar => bar.Pieces.Count(piece => piece.Mark[0] == 'Q')))
+            tubes.Sum(plan => plan.Plan.Bars.Sum(bar => bar.Pieces.Count(piece => piece.Mark[0] == 'N')))
         );
         Assert.Contains(line.Runs, run => run.SlopeM > run.PlanM + 0.01);
     }

@@ -37,6 +37,15 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     /// <summary>Steepest slope of the ropes from level [deg].</summary>
     public const double RopeDeg = 45;
 
+    /// <summary>Thickness of a log that is buried as an anchor [mm].</summary>
+    public const double LogMm = 300;
+
+    /// <summary>Its length, along the row [mm].</summary>
+    public const double LogLongMm = 600;
+
+    /// <summary>Ground over it [mm]; judgement, no source.</summary>
+    public const double LogDepthMm = 800;
+
     /// <summary>What a buried log of 0.3 x 0.3 x 0.6 m holds [kN]; from memory, to be proved by a pull.</summary>
     public const double AnchorKN = 4;
 

@@ -28,6 +28,9 @@ public sealed record PoleFoot(
     /// <summary>Gussets.</summary>
     public const int GussetCount = 4;
 
+    /// <summary>Grout under the plate [mm]; common practice, no source.</summary>
+    public const double GroutMm = 30;
+
     /// <summary>Mass of plate and gussets, bolts not counted [kg].</summary>
     public double MassKg =>
         SteelDensity.KgPerM3
@@ -35,7 +38,7 @@ public sealed record PoleFoot(
         * 1e-9;
 
     /// <summary>Length of a bolt: in the concrete, grout, plate, nuts below and above and a washer each [mm].</summary>
-    public double BoltLengthMm => BoltInConcreteMm + 30 + ThicknessMm + (4 * BoltMm);
+    public double BoltLengthMm => BoltInConcreteMm + GroutMm + ThicknessMm + (4 * BoltMm);
 }
 
 /// <summary>A size of light column.</summary>
@@ -111,7 +114,7 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
     )
     {
         var tubeMm = isMast ? heightMm - TipMm : heightMm;
-        var (mark, role) = isMast ? ("P2", "lightning mast") : ("P1", "light pole");
+        var (mark, role) = isMast ? ("Y2", "lightning mast") : ("Y1", "light pole");
         if (!(tubeMm > 0))
         {
             throw new ArgumentException($"pole ({mark}): a part without length");
@@ -134,7 +137,13 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
             new("pole to base plate", size.WeldLegMm, Math.PI * size.DiameterMm, 1),
             new("gussets to pole and plate", GussetWeldMm, size.Foot.GussetMm, 4 * PoleFoot.GussetCount),
             .. pole.SplicesMm.Count > 0
-                ? [new Seam($"splice of {mark}", size.WallMm, Math.PI * size.DiameterMm, pole.SplicesMm.Count)]
+                ?
+                [
+                    new Seam($"splice of {mark}", size.WallMm, Math.PI * size.DiameterMm, pole.SplicesMm.Count)
+                    {
+                        IsOnSite = true,
+                    },
+                ]
                 : (Seam[])[],
         ];
         var member = new Member(

@@ -48,7 +48,7 @@ internal sealed class RackFrame(RackDeck deck, RackSections sections, int lines,
             var roundMm = section.SideMm * (section.Outline == Outline.EqualAngle ? 2 : 4);
             yield return new($"splice of {alike.Key}", section.WallMm, roundMm, alike.Sum(each => each.SplicesMm.Count))
             {
-                IsOnSite = part.LengthMm > (crew.TruckBedM * 1000 ?? section.BarMm),
+                IsOnSite = crew.IsTooLong(part),
             };
         }
 

@@ -49,7 +49,7 @@ internal static class FenceLoad
                 2,
                 (tubesM * fence.Steel.Parts.Min(part => part.Section.MassKgPerM)) + (leafM * heightM * s_meshKgPerM2),
                 Math.Max(leafM, heightM) * 1000,
-                "frame welded in the shop, hung on site"
+                "bought as it is, hung on site"
             );
         }
     }

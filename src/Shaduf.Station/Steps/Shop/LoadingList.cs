@@ -31,7 +31,6 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
     public const double UsualPayloadKg = 3000;
 
     private const double BagKg = 50;
-    private const string Loose = "loose";
 
     /// <summary>Trips.</summary>
     public int TripCount => Items.Max(item => item.Trip);
@@ -120,52 +119,66 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
         {
             var count = part.Count * racks;
             var each = part.MassKg / part.Count;
-            yield return part.Mark[0] switch
-            {
-                'C' => new(
-                    $"{part.Mark} {part.Role}{(capKg > 0 ? ", cap plate" : "")} and foot pieces {Rack.FootMark}",
-                    count,
-                    each + (2 * EachKg(Rack.FootMark)) + capKg,
-                    part.PiecesMm.Max(),
-                    "foot pieces welded in the shop, head to the cross tube on site"
-                ),
-                'T' => new(
-                    $"{part.Mark} {part.Role}{(stubs > 0 ? Invariant($" with {stubs} stubs S1") : "")}",
-                    count,
-                    each + (stubs * EachKg("S1")),
-                    part.PiecesMm.Max(),
-                    stubs > 0 ? "stubs welded in the shop, frame to it on site" : "welded on site"
-                ),
-                'F' => new(
-                    $"{part.Mark} {part.Role}, two angles lapped to a channel",
-                    (count + 1) / 2,
-                    2 * each,
-                    part.PiecesMm.Max(),
-                    part.PiecesMm.Count > 1
-                        ? "laps in the shop, splices as the weld map says"
-                        : "laps welded in the shop, corners on site"
-                ),
-                _ => Piece(part, count, ""),
-            };
+            yield return InPieces(
+                steel,
+                part,
+                part.Mark[0] switch
+                {
+                    'C' => new(
+                        $"{part.Mark} {part.Role}{(capKg > 0 ? ", cap plate" : "")} and foot pieces {Rack.FootMark}",
+                        count,
+                        each + (2 * EachKg(Rack.FootMark)) + capKg,
+                        part.Shape.LongPointMm,
+                        "foot pieces welded in the shop, head to the cross tube on site"
+                    ),
+                    'T' => new(
+                        $"{part.Mark} {part.Role}{(stubs > 0 ? Invariant($" with {stubs} stubs S1") : "")}",
+                        count,
+                        each + (stubs * EachKg("S1")),
+                        part.Shape.LongPointMm,
+                        stubs > 0 ? "stubs welded in the shop, frame to it on site" : "welded on site"
+                    ),
+                    'F' => new(
+                        $"{part.Mark} {part.Role}, two angles lapped to a channel",
+                        (count + 1) / 2,
+                        2 * each,
+                        part.Shape.LongPointMm,
+                        "laps welded in the shop, corners on site"
+                    ),
+                    _ => Loose(part, count, ""),
+                }
+            );
         }
     }
 
     private static IEnumerable<LoadItem> Pieces(Assembly steel, int count, string of) =>
-        steel.Groups.Select(part => Piece(part, part.Count * count, of));
+        steel.Groups.Select(part => InPieces(steel, part, Loose(part, part.Count * count, of)));
 
-    // A part in pieces is loaded by the piece.
-    private static LoadItem Piece(PartGroup part, int count, string of) =>
+    private static LoadItem Loose(PartGroup part, int count, string of) =>
         new(
-            Invariant(
-                $"{of}{part.Mark} {part.Role}{(part.PiecesMm.Count > 1 ? Invariant($", {part.PiecesMm.Count} pieces each") : "")}"
-            ),
-            count * part.PiecesMm.Count,
-            part.MassKg / part.Count / part.PiecesMm.Count,
-            part.PiecesMm.Max(),
-            part.PiecesMm.Count > 1
-                ? "spliced as the weld map says, welded on site"
-                : Loose + ", welded or bolted on site"
+            $"{of}{part.Mark} {part.Role}",
+            count,
+            part.MassKg / part.Count,
+            part.Shape.LongPointMm,
+            "loose, welded or bolted on site"
         );
+
+    // What the weld map splices on site is loaded by the piece; what the shop splices, whole.
+    private static LoadItem InPieces(Assembly steel, PartGroup part, LoadItem whole)
+    {
+        var pieces = part.PiecesMm.Count;
+        return pieces == 1 ? whole with { LengthMm = Part.WholeMm(whole.LengthMm) }
+            : steel.Seams.Any(seam => seam.Name == WeldMap.SpliceWord + part.Mark && seam.IsOnSite)
+                ? whole with
+                {
+                    What = Invariant($"{whole.What}, {pieces} pieces each"),
+                    Count = whole.Count * pieces,
+                    EachKg = whole.EachKg / pieces,
+                    LengthMm = Part.WholeMm(part.PiecesMm.Max()),
+                    Welding = $"{whole.Welding}; spliced on site",
+                }
+            : whole with { LengthMm = Part.WholeMm(whole.LengthMm), Welding = $"spliced in the shop; {whole.Welding}" };
+    }
 
     // One trip after another; what is split goes on with the next.
     private static IEnumerable<LoadItem> Tripped(IEnumerable<LoadItem> items, double payloadKg)

@@ -41,7 +41,8 @@ public sealed record WeldMark(string Mark, WeldLine Line, WeldKind Kind, bool Is
 /// <summary>Every weld of an assembly with its number and place.</summary>
 public static class WeldMap
 {
-    private const string SpliceWord = "splice of ";
+    /// <summary>How the names of splices begin; the mark of the part follows.</summary>
+    internal const string SpliceWord = "splice of ";
 
     /// <summary>The welds of steel that is made alike a number of times.</summary>
     /// <param name="steel">One of them.</param>
@@ -81,7 +82,7 @@ public static class WeldMap
             _ => 2 * bar.SideMm,
         };
 
-    // A joint of that name; the part that the name speaks of; else the first part.
+    // A joint of that name; else the part that the name speaks of.
     private static Point Place(Seam seam, Assembly steel, Skeleton skeleton)
     {
         if (skeleton.Joints.FirstOrDefault(joint => joint.Name == seam.Name) is { } joint)
@@ -103,11 +104,19 @@ public static class WeldMap
             "cap plates to columns" => First(steel, "C1").Shape.End,
             "stub to cross tube" => First(steel, "S1").Shape.Start,
             "pole to base plate" or "gussets to pole and plate" => steel.Parts[0].Shape.Start,
-            _ => Along(steel.Parts[0], 0.5),
+            "lap of the channels" => Along(First(steel, "F1"), 0.5),
+            StandFrame.LapName => OfRole(steel, TankStand.DiagonalRole).Shape.Start,
+            StandFrame.GussetName => skeleton.Joints.First(joint => joint.Name == StandFrame.EndName).AtFirst,
+            StandFrame.BaseName => OfRole(steel, TankStand.LegRole).Shape.Start,
+            StandFrame.DeckName => Along(OfRole(steel, TankStand.JoistRole), 0.5),
+            StandFrame.RailName => OfRole(steel, StandAccess.RailRole).Shape.End,
+            _ => throw new ArgumentException($"nobody says where the weld '{seam.Name}' is"),
         };
     }
 
     private static Part First(Assembly steel, string mark) => steel.Parts.First(part => part.Mark == mark);
+
+    private static Part OfRole(Assembly steel, string role) => steel.Parts.First(part => part.Role == role);
 
     private static Point Along(Part part, double share) =>
         part.Shape.Start + ((part.Shape.End - part.Shape.Start) * share);

@@ -31,7 +31,10 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
     /// <summary>Opening of the rail before the ladder, with a gate that closes itself [mm].</summary>
     public const double GateMm = 600;
 
-    // Round bar of 20 mm.
+    /// <summary>Diameter of a rung [mm].</summary>
+    public const double RungMm = 20;
+
+    // Round bar of that diameter.
     private const double RungKgPerM = 2.47;
 
     internal const string PostRole = "guard post";

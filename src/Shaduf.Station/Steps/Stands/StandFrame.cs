@@ -6,7 +6,8 @@ namespace Shaduf.Station;
 
 /// <summary>Puts a stand together as one solid model of marked parts.</summary>
 /// <param name="plan">Its lines.</param>
-internal sealed class StandFrame(StandPlan plan)
+/// <param name="crew">The crew whose truck carries it.</param>
+internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
 {
     /// <summary>Length of a weld on each side of a diagonal on its gusset [mm].</summary>
     internal const double LapMm = 80;
@@ -20,8 +21,23 @@ internal sealed class StandFrame(StandPlan plan)
     /// <summary>Name of the joints of horizontals with legs.</summary>
     internal const string RingName = "horizontal to leg";
 
-    /// <summary>Name of those welds.</summary>
+    /// <summary>Name of the joints of diagonals with legs.</summary>
+    internal const string EndName = "diagonal to leg";
+
+    /// <summary>Name of the welds on each side of a diagonal's end.</summary>
     internal const string LapName = "diagonal on gusset";
+
+    /// <summary>Name of the welds of gussets.</summary>
+    internal const string GussetName = "gusset to leg";
+
+    /// <summary>Name of the welds of base plates.</summary>
+    internal const string BaseName = "leg to base plate";
+
+    /// <summary>Name of the welds of the deck.</summary>
+    internal const string DeckName = "deck to joists";
+
+    /// <summary>Name of the welds of posts and rails.</summary>
+    internal const string RailName = "guard rail";
 
     // Laid stitches of the deck plate on the joists: 50 mm in each 300 mm; common practice, no source.
     private const double StitchMm = 50;
@@ -105,7 +121,7 @@ internal sealed class StandFrame(StandPlan plan)
         var (a, b) = (At(front, plan.LevelsMm[bay + 1]), At(back, plan.LevelsMm[bay + 1]));
         var unit = (b - a) * (1 / (b - a).LengthMm);
         var inset = (plan.Sections.Leg.SideMm / Math.Sqrt(2)) + 20;
-        var part = Square('P', TankStand.PlanRole, plan.Sections.Diagonal, a + (unit * inset), b - (unit * inset));
+        var part = Square('Z', TankStand.PlanRole, plan.Sections.Diagonal, a + (unit * inset), b - (unit * inset));
         var index = steel.Add(part, (a, b), new(0, 0, 1));
         steel.Bolt("plan brace to leg", (front, a), (index, a));
         steel.Bolt("plan brace to leg", (back, b), (index, b));
@@ -148,8 +164,8 @@ internal sealed class StandFrame(StandPlan plan)
             high.At - (unit * inset)
         );
         var index = steel.Add(part, (low.At, high.At), new(-unit.YMm / level, unit.XMm / level, 0));
-        steel.Bolt("diagonal to leg", (low.Leg, low.At), (index, low.At));
-        steel.Bolt("diagonal to leg", (high.Leg, high.At), (index, high.At));
+        steel.Bolt(EndName, (low.Leg, low.At), (index, low.At));
+        steel.Bolt(EndName, (high.Leg, high.At), (index, high.At));
         gussets += 2;
         return index;
     }
@@ -240,22 +256,20 @@ internal sealed class StandFrame(StandPlan plan)
 
         var (leg, rail) = (4 * plan.Sections.Leg.SideMm, 4 * plan.Sections.Rail.SideMm);
         yield return new(LapName, 5, LapMm, 2 * gussets) { IsOnSite = true };
-        yield return new("gusset to leg", 5, StandPlates.Gusset.SideMm, 2 * gussets);
-        yield return new("leg to base plate", 6, leg, plan.LegCount);
+        yield return new(GussetName, 5, StandPlates.Gusset.SideMm, 2 * gussets);
+        yield return new(BaseName, 6, leg, plan.LegCount);
         var deckMm = plan.JoistXMm.Count * (plan.DepthMm.BackMm - plan.DepthMm.FrontMm);
-        yield return new("deck to joists", 4, StitchMm, (int)Math.Ceiling(deckMm / StitchPitchMm)) { IsOnSite = true };
+        yield return new(DeckName, 4, StitchMm, (int)Math.Ceiling(deckMm / StitchPitchMm)) { IsOnSite = true };
         var rails = steel.Parts.Count(part => part.Role is StandAccess.PostRole or StandAccess.RailRole);
-        yield return new("guard rail", 4, rail, rails) { IsOnSite = true };
+        yield return new(RailName, 4, rail, rails) { IsOnSite = true };
         foreach (var alike in steel.Parts.Where(part => part.SplicesMm.Count > 0).GroupBy(part => part.Mark))
         {
             var section = alike.First().Section;
             var roundMm = section.SideMm * (section.Outline == Outline.EqualAngle ? 2 : 4);
-            yield return new(
-                $"splice of {alike.Key}",
-                section.WallMm,
-                roundMm,
-                alike.Sum(part => part.SplicesMm.Count)
-            );
+            yield return new($"splice of {alike.Key}", section.WallMm, roundMm, alike.Sum(part => part.SplicesMm.Count))
+            {
+                IsOnSite = crew.IsTooLong(alike.First()),
+            };
         }
     }
 

@@ -21,14 +21,18 @@ public sealed record StandPlates(
     /// <summary>Gusset: side and thickness [mm]; common practice, no source.</summary>
     public static (double SideMm, double ThicknessMm) Gusset { get; } = (150, 8);
 
-    // Toe plate: 100 mm high (EN ISO 14122-3), 5 mm thick.
-    private const double ToeMm2 = 100 * 5;
+    /// <summary>Height of the toe plate [mm] (EN ISO 14122-3).</summary>
+    public const double ToeHighMm = 100;
+
+    /// <summary>Its thickness [mm].</summary>
+    public const double ToeThickMm = 5;
 
     /// <summary>Cap under the row beam: side [mm].</summary>
     public double CapSideMm => LegMm + 20;
 
     /// <summary>Deck and toe plate [kg].</summary>
-    public double DeckKg => SteelDensity.KgPerM3 * ((DeckM2 * StandPlan.DeckMm / 1000) + (ToeMm * ToeMm2 * 1e-9));
+    public double DeckKg =>
+        SteelDensity.KgPerM3 * ((DeckM2 * StandPlan.DeckMm / 1000) + (ToeMm * ToeHighMm * ToeThickMm * 1e-9));
 
     /// <summary>Base plates, caps and gussets [kg].</summary>
     public double PieceKg =>
@@ -48,7 +52,7 @@ public sealed record StandPlates(
         2
         * (
             DeckM2
-            + (ToeMm * 100 * 1e-6)
+            + (ToeMm * ToeHighMm * 1e-6)
             + (
                 1e-6
                 * (

@@ -226,7 +226,12 @@ internal sealed class StandSearch
             brief.PlatformM * 1000
         );
         return plan.HasLegs
-            ? StandStrength.Of(new StandFrame(plan).Built(), ground.Brief, ground.Survey, ground.Shelf)
+            ? StandStrength.Of(
+                new StandFrame(plan, ground.Brief.Rack.Crew).Built(),
+                ground.Brief,
+                ground.Survey,
+                ground.Shelf
+            )
             : null;
     }
 

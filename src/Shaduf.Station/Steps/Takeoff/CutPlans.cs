@@ -148,13 +148,20 @@ public static class CutPlans
         return [new(section.BarMm, Rate(section.Name) ?? 1), .. others, .. offcuts];
     }
 
-    // Spliced parts are cut as pieces: F1 becomes F1a, F1b. Only the outer ends of a part are cut at its angles.
+    /// <summary>What is painted on a piece: spliced parts are cut as pieces, F1 becomes F1a, F1b.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="index">Number of the piece from the start, from 0.</param>
+    /// <returns>The mark.</returns>
+    public static string PieceMark(PartGroup part, int index) =>
+        part.PiecesMm.Count == 1 ? part.Mark : $"{part.Mark}{(char)('a' + index)}";
+
+    // Only the outer ends of a part are cut at its angles.
     private static IEnumerable<CutPart> Pieces(PartGroup part, int count) =>
         part.PiecesMm.Select(
             (mm, i) =>
                 new CutPart(
-                    part.PiecesMm.Count == 1 ? part.Mark : $"{part.Mark}{(char)('a' + i)}",
-                    Math.Ceiling(mm + (i == part.PiecesMm.Count - 1 ? BeyondMm(part) : 0) - 1e-6),
+                    PieceMark(part, i),
+                    Part.WholeMm(mm + (i == part.PiecesMm.Count - 1 ? BeyondMm(part) : 0)),
                     part.Count * count
                 )
                 {

@@ -106,7 +106,10 @@ public static class RackPlane
             // The stub of the first crossing, the tube of the last one, so that their balloons stay apart; another of
             // the same mark where a balloon has no room.
             var all = rack.Steel.Parts.Where(part => part.Mark == mark);
-            var places = (mark == "S1" ? all : all.Reverse()).Select(part => BalloonPlace(view, plane, part)).ToList();
+            var places = (mark == "S1" ? all : all.Reverse())
+                .Select(part => BalloonPlace(view, plane, part))
+                .OrderBy(place => place.XMm < view.At(new(0, 0)).XMm + BalloonMm ? 1 : 0)
+                .ToList();
             if (places.Count > 0)
             {
                 var free = places.FindIndex(place => placed.TrueForAll(other => other.DistanceMm(place) >= BalloonMm));

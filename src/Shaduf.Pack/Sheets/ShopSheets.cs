@@ -42,16 +42,24 @@ internal static class ShopSheets
             ? []
             : SheetTexts.Table(
                 "Splices: from the left end, of rafters and cross tubes from the low edge",
-                ["mark", "lies at mm", "splices at mm"],
+                ["mark", "lies at mm", "off", "splices at mm"],
                 [
-                    .. spliced.Select(part =>
-                        (IReadOnlyList<string>)
-                            [
+                    .. spliced
+                        .Select(part =>
+                            (
                                 part.Mark,
-                                LiesAt(rack, part),
-                                string.Join(", ", part.SplicesMm.Select(mm => Invariant($"{Part.WholeMm(mm):0}"))),
-                            ]
-                    ),
+                                At: LiesAt(rack, part),
+                                Splices: string.Join(
+                                    ", ",
+                                    part.SplicesMm.Select(mm => Invariant($"{Part.WholeMm(mm):0}"))
+                                )
+                            )
+                        )
+                        .CountBy(alike => alike)
+                        .Select(alike =>
+                            (IReadOnlyList<string>)
+                                [alike.Key.Mark, alike.Key.At, Invariant($"{alike.Value}"), alike.Key.Splices]
+                        ),
                 ],
                 100
             );
@@ -68,7 +76,7 @@ internal static class ShopSheets
         return part.Mark[0] == 'T'
             ? Invariant($"{start.XMm:0} from the left end")
             : Invariant(
-                $"{rack.Setting.SlopeMm(start):0} up the slope{(part.Section.Outline != Outline.EqualAngle ? "" : isUpper ? ", upper angle" : ", lower angle")}"
+                $"{Math.Abs(rack.Setting.SlopeMm(start)):0} up the slope{(part.Section.Outline != Outline.EqualAngle ? "" : isUpper ? ", upper angle" : ", lower angle")}"
             );
     }
 

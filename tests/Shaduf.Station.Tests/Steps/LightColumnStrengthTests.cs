@@ -95,7 +95,7 @@ public sealed class LightColumnStrengthTests
         Assert.Equal(1.5 * tubeN / 6, above.ShearZN, 1e-6);
         Assert.Equal(0, above.TorsionNMm);
         Assert.Equal(["guard/poles", "guard/mast-wind"], LightColumnFindings.Of(mast).Select(each => each.Id));
-        Assert.Contains("lightning mast P2", LightColumnFindings.Of(mast).First().Says);
+        Assert.Contains("lightning mast Y2", LightColumnFindings.Of(mast).First().Says);
         var bare = LightColumnStrength.Choose(
             new(6000, true, null, 0, Wind(6, 26)),
             SmallDesign.File().Brief.Rack,

@@ -28,10 +28,10 @@ public sealed class LightColumnTests
     {
         var column = LightColumn.Of(8000, LightColumnSize.All[0]);
         Assert.Single(column.Steel.Parts[0].SplicesMm);
-        Assert.Contains(column.Steel.Seams, seam => seam.Name == "splice of P1" && seam.Count == 1);
+        Assert.Contains(column.Steel.Seams, seam => seam.Name == "splice of Y1" && seam.Count == 1);
         Assert.DoesNotContain(
             LightColumn.Of(4000, LightColumnSize.All[0]).Steel.Seams,
-            seam => seam.Name == "splice of P1"
+            seam => seam.Name == "splice of Y1"
         );
     }
 

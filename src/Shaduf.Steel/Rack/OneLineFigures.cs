@@ -33,6 +33,12 @@ public sealed record OneLineFigures(
     private const double LargestNm = 40_000;
     private const double LargestEdgeMm = 25;
 
+    /// <summary>Longest plane up its slope that one line holds in any wind [m].</summary>
+    public const double ShortSlopeM = 3;
+
+    /// <summary>Strongest basic wind in which one line holds a longer one [m/s].</summary>
+    public const double LongSlopeMPerS = 26;
+
     /// <summary>Movement of the plane's edge, up or down [mm].</summary>
     public double EdgeMm => Head.TurnRad * SlopeM * 1000 / 2;
 
@@ -61,8 +67,10 @@ public sealed record OneLineFigures(
                 Invariant($"a column carries {ColumnNm / 1000:0.0} kNm; at most {LargestNm / 1000:0} kNm")
             ),
             .. Said(
-                SlopeM > 3 && BasicMPerS > 26,
-                Invariant($"a slope of {SlopeM:0.00} m at {BasicMPerS:0.0} m/s; above 26 m/s at most 3 m")
+                SlopeM > ShortSlopeM && BasicMPerS > LongSlopeMPerS,
+                Invariant(
+                    $"a slope of {SlopeM:0.00} m at {BasicMPerS:0.0} m/s; above {LongSlopeMPerS:0} m/s at most {ShortSlopeM:0} m"
+                )
             ),
         ];
 

@@ -182,9 +182,41 @@ public sealed class RackChoiceTests
     [Fact]
     public void Two_lines_are_proposed_where_one_does_not_hold()
     {
-        var free = Chosen(26, Custom with { Lines = null, Type = RackType.SlideIn });
-        Assert.DoesNotContain(free.Others.Prepend(free.Taken), each => each.Holds && each.Rack.Form.Lines == 1);
-        Assert.Contains(free.Others.Prepend(free.Taken), each => each.Rack.Form.Lines == 2);
+        // Above 26 m/s no single line holds a plane of 4.6 m up the slope.
+        var free = Chosen(26.5, Custom with { Lines = null });
+        var all = free.Others.Prepend(free.Taken).ToList();
+        Assert.DoesNotContain(all, each => each.Holds && each.Rack.Form.Lines == 1);
+        Assert.Equal(2, free.Taken.Rack.Form.Lines);
+        Assert.True(free.Taken.SteelHolds);
+        Assert.Contains(free.Notes, note => note.Why.Contains("the wind turns the plane over its one line"));
+        var given = Chosen(26.5, Custom).Taken.Strength!;
+        Assert.Contains(RackMoves.Firm(given), move => move.Unit == "m/s" && !move.Holds);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void Stiffer_tubes_are_tried_where_channels_have_no_heavier_angles(int lines)
+    {
+        // With the heaviest of all bars it holds: then with lighter ones too, and one size less of none.
+        var taken = Chosen(26, Custom with { Lines = lines }).Taken;
+        Assert.True(taken.Holds);
+        var (form, sections) = (taken.Rack.Form, taken.Rack.Sections);
+        Assert.NotEqual("SHS200x8", sections.Tube.Name);
+        Assert.NotEqual("SHS200x8", sections.Column.Name);
+        foreach (var (tube, column) in new[] { (true, false), (false, true) })
+        {
+            var less = Lighter(tube ? sections.Tube.Name : sections.Column.Name);
+            var given = Custom with
+            {
+                Lines = lines,
+                Tubes = form.TubeCount,
+                Tube = tube ? less : sections.Tube.Name,
+                Column = column ? less : sections.Column.Name,
+                Angle = sections.Angle.Name,
+            };
+            Assert.True(less is null || !Chosen(26, given).Taken.Holds, less);
+        }
     }
 
     [Fact]

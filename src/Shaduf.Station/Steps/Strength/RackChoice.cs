@@ -57,7 +57,10 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
             );
     }
 
-    /// <summary>What would hold where this rack does not, the cheapest first; begins with a full stop.</summary>
+    private const string Unsaid =
+        ", as far as steel and ground go: the module's card does not say what it bears when held so, ask its maker";
+
+    /// <summary>What would hold where this rack does not, the cheapest first, those last of which the module's card says nothing; begins with a full stop.</summary>
     public string Advice
     {
         get
@@ -67,7 +70,12 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
                 return ". What would hold is looked for when the choice is made anew";
             }
 
-            var would = Others.Where(each => each.Holds).Take(3).Select(Says).ToList();
+            var would = Others
+                .Where(each => each.Holds)
+                .OrderBy(each => each.LacksWord)
+                .Take(3)
+                .Select(each => Says(each) + (each.LacksWord ? Unsaid : ""))
+                .ToList();
             return would.Count > 0
                 ? $". What would hold, the cheapest first: {string.Join("; or ", would)}"
                 : $". Nothing that was looked at holds either: {RackAdvice.LookedAt}; fewer modules in a rack, heavier sections on the cards, or an engineer's design";

@@ -70,6 +70,7 @@ internal static class RackChoiceNotes
             _ when oneLine.Exists(each => each.Holds) => "; one line of columns holds too, but costs more",
             _ when oneLine.Exists(each => each is { RackHolds: true }) =>
                 $"; one line of columns holds in its steel, but {(search.HasOpenFootings ? "no footing dug by hand holds it" : "no footing of the size that the brief gives holds it")}: the wind turns the plane over its one line",
+            _ when oneLine.Exists(each => each.SteelHolds) => "",
             _ =>
                 $"; one line of columns does not hold with {(search.HasOpenSections ? "any tube on the cards" : "the sections that the brief gives")}: the wind turns the plane over its one line",
         };

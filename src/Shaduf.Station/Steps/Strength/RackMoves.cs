@@ -1,5 +1,6 @@
 using Shaduf.Shape;
 using Shaduf.Steel;
+using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -83,8 +84,27 @@ public static class RackMoves
                     Judged
                 ),
                 Swing(strength, "time of one swing of the plane on its columns", OneLineFigures.LeastHz, true),
+                .. LongSlope(strength),
             ]
             : [];
+
+    // No movement, but what no column mends either: gusts on a long plane are beyond what is reckoned with one line.
+    private static IEnumerable<RackMove> LongSlope(RackStrength strength)
+    {
+        if (strength.Rack.Size.DepthMm > OneLineFigures.ShortSlopeM * 1000)
+        {
+            yield return new(
+                Invariant(
+                    $"wind on a plane of more than {OneLineFigures.ShortSlopeM:0} m up its slope on one line of columns"
+                ),
+                strength.Wind.BasicMPerS,
+                OneLineFigures.LongSlopeMPerS,
+                "m/s",
+                true,
+                Judged
+            );
+        }
+    }
 
     private static double Worst(RackStrength strength, Func<double[], double> move) =>
         strength.Combinations.Service.Max(each => move(each.EachFactor(strength.Wind.PeakKNPerM2)));

@@ -40,11 +40,15 @@ internal sealed class RackSearch(RackSizing sizing)
             from lines in Lines
             from count in new[] { counts[0], counts[^1] }.Distinct()
             from endShare in new[] { RackForm.UsualEndShare, RackForm.ShortEndShare }
-            let form = FormOf(lines, count, endShare)
-            let tried = sizing.Tried(sizing.Heaviest(form))
-            orderby Math.Round(tried?.Lack ?? double.PositiveInfinity, 2), tried?.Cost
-            select (Form: form, Tried: tried)
-        ).ToList();
+            select FormOf(lines, count, endShare)
+        )
+            .AsParallel()
+            .AsOrdered()
+            .Select(form => (Form: form, Tried: sizing.Tried(sizing.Heaviest(form))))
+            .AsEnumerable()
+            .OrderBy(each => Math.Round(each.Tried?.Lack ?? double.PositiveInfinity, 2))
+            .ThenBy(each => each.Tried?.Cost)
+            .ToList();
         return
         [
             .. heaviest

@@ -142,15 +142,20 @@ internal sealed class RackSizing
             Tube = tube > 1 && given.Tube is null ? bars.Above(form.Tube!, tube) ?? form.Tube : form.Tube,
             Column = column > 1 && given.Column is null ? bars.Above(form.Column!, column) ?? form.Column : form.Column,
         };
-        next =
-            bearer > 1 && GivenBearer is null
-                ? next with
-                {
-                    Angle = HeavierBearer(next, strength.Rack) ?? next.Angle,
-                }
-                : next;
-        return next == form ? null : next;
+        var heavier = bearer > 1 && GivenBearer is null ? HeavierBearer(next, strength.Rack) : null;
+        next = heavier is null ? next : next with { Angle = heavier };
+        return next != form ? next
+            : bearer > 1 ? Stiffer(form, bearer)
+            : null;
     }
+
+    // Bars along the row of which there are no heavier ones carry less on stiffer tubes, and on stiffer columns: as far as
+    // the heaviest of these mend it.
+    private RackForm? Stiffer(RackForm form, double bearer) =>
+        Tried(Heaviest(form))?.Strength is not { } heavy || RackLack.Of(heavy).Bearer > HopelessShare ? null
+        : Brief.Rack.Tube is null && bars.Above(form.Tube!, bearer) is { } tube ? form with { Tube = tube }
+        : Brief.Rack.Column is null && bars.Above(form.Column!, bearer) is { } column ? form with { Column = column }
+        : null;
 
     private string? HeavierBearer(RackForm form, Rack rack) =>
         bars.Bearers(form.Type)
@@ -158,24 +163,48 @@ internal sealed class RackSizing
             .Skip(1)
             .FirstOrDefault(each => HasBearer(form, each));
 
-    // One size less of tube or column at a time, while it holds.
+    // One size less of tube, column or bar along the row at a time, until none of the three can be less.
     private RackTried Lowered(RackForm form, RackTried holding)
     {
-        foreach (var isTube in new[] { true, false })
+        while (
+            Lighter(form, holding.Rack)
+                .Select(less => (Form: less, Tried: Tried(less)))
+                .FirstOrDefault(each => each.Tried is { SteelHolds: true })
+                is { Tried: { } lighter } less
+        )
         {
-            while (
-                (isTube ? Brief.Rack.Tube : Brief.Rack.Column) is null
-                && bars.Below(isTube ? form.Tube! : form.Column!) is { } less
-                && Tried(isTube ? form with { Tube = less } : form with { Column = less })
-                    is { SteelHolds: true } lighter
-            )
-            {
-                form = isTube ? form with { Tube = less } : form with { Column = less };
-                holding = lighter;
-            }
+            (form, holding) = (less.Form, lighter);
         }
 
         return holding;
+    }
+
+    private IEnumerable<RackForm> Lighter(RackForm form, Rack rack)
+    {
+        if (Brief.Rack.Tube is null && bars.Below(form.Tube!) is { } tube)
+        {
+            yield return form with
+            {
+                Tube = tube,
+            };
+        }
+
+        if (Brief.Rack.Column is null && bars.Below(form.Column!) is { } column)
+        {
+            yield return form with
+            {
+                Column = column,
+            };
+        }
+
+        var lighter = bars.Bearers(form.Type).TakeWhile(each => each != rack.Sections.Angle.Name);
+        if (GivenBearer is null && lighter.LastOrDefault(each => HasBearer(form, each)) is { } bearer)
+        {
+            yield return form with
+            {
+                Angle = bearer,
+            };
+        }
     }
 
     /// <summary>A form as it is, checked; null where a part cannot be cut so, or no angle makes a channel.</summary>

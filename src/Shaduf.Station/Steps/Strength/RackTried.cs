@@ -24,6 +24,9 @@ public sealed record RackTried(Rack Rack, RackStrength? Strength, double Cost)
     /// <summary>Whether the modules bear the wind in their holding, as far as their card says.</summary>
     public bool ModulesHold => ModulesShare <= 1 && Rack.Clamping is not { IsAllowed: false };
 
+    /// <summary>Whether the module's card does not say what it bears when it is held so.</summary>
+    public bool LacksWord => Holding is { IsKnown: false };
+
     /// <summary>Whether steel and modules hold, whatever stands under them.</summary>
     public bool RackHolds => SteelHolds && ModulesHold;
 

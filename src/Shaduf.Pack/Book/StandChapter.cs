@@ -30,7 +30,9 @@ internal static class StandChapter
         yield return new Heading(2, "What acts on it and how far it is used");
         yield return new Paragraph(StandTexts.Method(stands.Strength));
         yield return StandTables.Actions(stands.Strength);
+        yield return ForceTable.Of([stands.Strength.Forces(ForceTable.Kind)]);
         yield return StandTables.Members(stands.Strength);
+        yield return ForceTable.OnFootings("leg", stands.Footings.Strength!);
         yield return StandTables.Checks(stands);
         foreach (var text in StandTexts.Building(stands))
         {

@@ -69,20 +69,21 @@ internal static class StandTables
                             strength.Stand.Skeleton.Members[use.Member].Role
                         )
                     )
-                    .Select(alike => (alike.Key, Use: alike.MaxBy(use => use.Result.UtilisationShare)!))
-                    .Select(pair =>
+                    .Select(alike => alike.MaxBy(use => use.Result.UtilisationShare)!)
+                    .Select(use =>
                         TableRow.Of(
-                            $"{pair.Key.Mark} {pair.Key.Role}",
-                            strength.Stand.Skeleton.Members[pair.Use.Member].Profile.Bar.Name,
-                            Invariant($"{pair.Use.Result.UtilisationShare:0.00}"),
-                            pair.Use.Result.Clause,
-                            strength.Combinations.Strength[pair.Use.Combination].Name
+                            ForceTable.Named(strength.Stand.Skeleton, use.Member),
+                            strength.Stand.Skeleton.Members[use.Member].Profile.Bar.Name,
+                            Invariant($"{use.Result.UtilisationShare:0.00}"),
+                            use.Result.Clause,
+                            strength.Combinations.Strength[use.Combination].Name
                         )
                     ),
             ]
         )
         {
-            Caption = "How far members are used; up to 1.00 holds",
+            Caption =
+                "How far members are used, of each kind the one that is used most, by its number in the model; up to 1.00 holds",
         };
 
     /// <summary>Platform, feet, blocks and the wind at which each stops.</summary>

@@ -21,6 +21,7 @@ internal static class StrengthChapter
         yield return new Heading(1, "Rack: forces and checks");
         yield return new Paragraph(Method(strength));
         yield return Actions(strength);
+        yield return ForceTable.Of(strength.BothDepths.Select(each => each.Forces(ForceTable.Kind)));
         yield return Members(strength);
         yield return Welds(strength);
         yield return Faces(strength);
@@ -30,6 +31,11 @@ internal static class StrengthChapter
         }
 
         yield return Moves(strength);
+        if (design.Works.Footings.Strength is { } blocks)
+        {
+            yield return ForceTable.OnFootings("column", blocks);
+        }
+
         yield return new Paragraph(
             "Each line of working for the governing checks stands under Workings. Welds by eye as a competent person does, ISO 5817 level C; measure the walls of tubes before cutting. National codes, their wind maps and annexes decide over these figures, and an engineer signs where the law asks for it."
         );
@@ -105,11 +111,10 @@ internal static class StrengthChapter
             [
                 .. strength
                     .Governing(member => $"{member.Mark} {member.Role}")
-                    .Select(pair => (pair.Held, pair.Use, Member: strength.Rack.Skeleton.Members[pair.Use.Member]))
                     .Select(pair =>
                         TableRow.Of(
-                            $"{pair.Member.Mark} {pair.Member.Role}",
-                            pair.Member.Profile.Bar.Name,
+                            ForceTable.Named(strength.Rack.Skeleton, pair.Use.Member),
+                            strength.Rack.Skeleton.Members[pair.Use.Member].Profile.Bar.Name,
                             Invariant($"{pair.Use.Result.UtilisationShare:0.00}"),
                             pair.Use.Result.Clause,
                             strength.Combinations.Strength[pair.Use.Combination].Name + pair.Held.HeldSays
@@ -118,7 +123,8 @@ internal static class StrengthChapter
             ]
         )
         {
-            Caption = "How far members are used; up to 1.00 holds",
+            Caption =
+                "How far members are used, of each kind the one that is used most, by its number in the model; up to 1.00 holds",
         };
 
     private static Table Welds(RackStrength strength) =>
@@ -234,13 +240,19 @@ internal static class StrengthChapter
             [
                 .. choice
                     .Others.Take(8)
-                    .Select(each =>
-                        TableRow.Of(RackChoice.Says(each), each.Holds ? "yes" : "no", Invariant($"{each.Cost:#,0}"))
-                    ),
+                    .Select(each => TableRow.Of(RackChoice.Says(each), HoldsSays(each), Invariant($"{each.Cost:#,0}"))),
             ]
         )
         {
             Caption =
-                "Steel, concrete and labour of the racks; holds: steel, welds, modules in their holding and ground. Those that hold first, then by cost",
+                "Steel, concrete and labour of the racks; holds: steel, welds, modules in their holding and ground. Those that hold first, then by cost; ask: the module's card does not say what it bears when held so",
+        };
+
+    private static string HoldsSays(RackTried tried) =>
+        (tried.Holds, tried.LacksWord) switch
+        {
+            (true, true) => "yes, ask",
+            (true, false) => "yes",
+            _ => "no",
         };
 }

@@ -58,6 +58,28 @@ public sealed class FrameCasesTests
         Assert.True(uses[0].Result.UtilisationShare > uses[1].Result.UtilisationShare);
     }
 
+    /// <summary>The arm hangs 1 kN at 800 mm on the post, which it presses and bends, and no other way round when it pushes up.</summary>
+    [Fact]
+    public void An_envelope_holds_the_largest_of_each_force()
+    {
+        var all = ForceEnvelope.All(
+            Cases,
+            [new("down", [1, 0, 0], [0, 0, 0]), new("up", [-0.5, 0, 0], [0, 0, 0])],
+            0,
+            1.2,
+            member => member.Mark
+        );
+        Assert.Equal(2, all.Count);
+        var (post, arm) = (all[0], all[1]);
+        Assert.Equal(1000, post.CompressionN, 1e-3);
+        Assert.Equal(500, post.TensionN, 1e-3);
+        Assert.Equal(1.2 * 0.8e6, double.Hypot(post.BendingYNMm, post.BendingZNMm), 1.0);
+        Assert.Equal(1000, arm.ShearN, 1e-3);
+        Assert.Equal(0, arm.CompressionN, 1e-3);
+        Assert.Equal(1.2 * 0.8e6, double.Hypot(arm.BendingYNMm, arm.BendingZNMm), 1.0);
+        Assert.Equal(post, post.Or(post with { TensionN = 0, ShearN = 0 }));
+    }
+
     /// <summary>Half-way along the arm 1 kN has a lever of 400 mm: half of the arm's highest moment.</summary>
     [Fact]
     public void A_splice_is_sized_by_the_forces_at_its_place()

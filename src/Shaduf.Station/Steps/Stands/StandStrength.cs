@@ -163,6 +163,12 @@ public sealed record StandStrength(
             && TubeFaceUse.All(Cases, Combinations.Blown, gust, Rules).All(use => use.UseShare is null or <= 1)
         );
 
+    /// <summary>The largest forces in its members at the wind that is checked.</summary>
+    /// <param name="name">What makes members alike.</param>
+    /// <returns>One envelope for each name, in the order of the skeleton.</returns>
+    public IReadOnlyList<ForceEnvelope> Forces(Func<Member, string> name) =>
+        ForceEnvelope.All(Cases, Combinations.Strength, Wind.PeakKNPerM2, Rules.SecondOrderFactor, name);
+
     /// <summary>Basic wind speed up to which plates, bolts and anchors of the feet hold [m/s].</summary>
     public double FeetStopMPerS() => StopsAtMPerS(gust => Feet.With(Cases, Combinations.Blown, gust).Holds);
 

@@ -32,7 +32,7 @@ internal static class StandWorking
             var member = strength.Stand.Skeleton.Members[use.Member];
             yield return new(
                 Invariant(
-                    $"Stand, {member.Role} {member.Mark}, {(use.Lengths is null ? Invariant($"{use.AtMm / 1000:0.00} m from its start") : "the whole member against buckling")}: {strength.Combinations.Strength[use.Combination].Name}"
+                    $"Stand, {member.Role} {use.Member + 1} {member.Mark}, {(use.Lengths is null ? Invariant($"{use.AtMm / 1000:0.00} m from its start") : "the whole member against buckling")}: {strength.Combinations.Strength[use.Combination].Name}"
                 ),
                 Lines(strength, use, member)
             );

@@ -102,7 +102,7 @@ internal static class FootingFindings
             held,
             "kN",
             Invariant(
-                $"the wind pulls at the footing of column {blocks.Pulling.Column} with {blocks.PullKN:0.0} kN more than what stands on it weighs ({blocks.Pulling.Combination}); {least:0.##} of its weight holds {held:0.0} kN; {water}"
+                $"the footing of column {blocks.Pulling.Column} is pulled up with {blocks.PullKN:0.0} kN more than what stands on it weighs ({blocks.Pulling.Combination}); {least:0.##} of its weight holds {held:0.0} kN; {water}"
             ) + (holds ? "" : advice),
             "EN 1997-1:2004, 2.4.7.4 (UPL); EN 1990; friction of the ground left out"
         );

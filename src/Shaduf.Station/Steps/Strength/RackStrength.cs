@@ -186,6 +186,12 @@ public sealed record RackStrength(
             .GroupBy(pair => kind(Rack.Skeleton.Members[pair.Use.Member]))
             .Select(alike => alike.MaxBy(pair => pair.Use.Result.UtilisationShare));
 
+    /// <summary>The largest forces in its members at the wind that is checked.</summary>
+    /// <param name="name">What makes members alike.</param>
+    /// <returns>One envelope for each name, in the order of the skeleton.</returns>
+    public IReadOnlyList<ForceEnvelope> Forces(Func<Member, string> name) =>
+        ForceEnvelope.All(Cases, Combinations.Strength, Wind.PeakKNPerM2, Rules.SecondOrderFactor, name);
+
     /// <summary>Leg that each weld gets: what it needs, in steps of half a millimetre, never less than the least.</summary>
     /// <returns>Legs by the joints' name [mm].</returns>
     public IReadOnlyDictionary<string, double> LegsMm() =>

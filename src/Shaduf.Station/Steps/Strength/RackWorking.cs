@@ -25,7 +25,7 @@ internal static class RackWorking
             var member = strength.Rack.Skeleton.Members[use.Member];
             yield return new(
                 Invariant(
-                    $"{member.Role} {member.Mark}, {Place(use)}: {strength.Combinations.Strength[use.Combination].Name}{held.HeldSays}"
+                    $"{member.Role} {use.Member + 1} {member.Mark}, {Place(use)}: {strength.Combinations.Strength[use.Combination].Name}{held.HeldSays}"
                 ),
                 Lines(held, use, member)
             );

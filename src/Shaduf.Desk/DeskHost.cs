@@ -65,6 +65,7 @@ internal static class DeskHost
         builder.Services.AddLocalization();
         var desk = builder.Build();
         desk.Use(OnlyHereAsync);
+        desk.UseRequestLocalization(Languages.Followed(AppContext.BaseDirectory));
         desk.UseAntiforgery();
         desk.MapStaticAssets();
         desk.MapRazorComponents<App>().AddInteractiveServerRenderMode();

@@ -290,6 +290,11 @@ public sealed class DeskTests(Chromium chromium, OpenDesk desk) : IClassFixture<
             Assert.True(await WidthAsync(page) <= width, $"'{part}' is wider than {width} px");
         }
 
+        // A page written from the right is as narrow.
+        await page.SetViewportSizeAsync(360, 900);
+        await page.EvaluateAsync("document.documentElement.dir = 'rtl'");
+        Assert.True(await WidthAsync(page) <= 360, $"'{part}' from the right is wider than 360 px");
+        await page.EvaluateAsync("document.documentElement.dir = 'ltr'");
         await page.SetViewportSizeAsync(1280, 900);
     }
 

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Shaduf.Desk;
@@ -14,6 +15,7 @@ public sealed class OpenDesk : IAsyncLifetime
     private const float PatienceMs = 300_000;
 
     private readonly string folder = Directory.CreateTempSubdirectory("shaduf-desk-é-").FullName;
+    private StoreSetting setting = null!;
     private WebApplication desk = null!;
 
     /// <summary>The address of the list of stations.</summary>
@@ -27,7 +29,8 @@ public sealed class OpenDesk : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        desk = await DeskHost.StartAsync(new(0, StoreSetting.Of(Path.Combine(folder, "stations.db"))));
+        setting = StoreSetting.Of(Path.Combine(folder, "stations.db"));
+        desk = await DeskHost.StartAsync(new(0, setting));
         Address = DeskHost.Address(desk);
         Homestead = await AddedAsync("Dry farm");
     }
@@ -48,6 +51,28 @@ public sealed class OpenDesk : IAsyncLifetime
         await page.WaitForSelectorAsync("main[data-live] dl.bar");
         return page;
     }
+
+    /// <summary>
+    /// The store may grow no more, as on a full disk. The limit is a connection's own: all that wait in the pool get it.
+    /// </summary>
+    public async Task FillDiskAsync()
+    {
+        var all = Enumerable.Range(0, 12).Select(_ => setting.Open()).ToList();
+        foreach (var tables in all)
+        {
+            await tables.Database.OpenConnectionAsync();
+            await tables.Database.ExecuteSqlRawAsync("PRAGMA max_page_count=1");
+        }
+
+        foreach (var tables in all)
+        {
+            await tables.Database.CloseConnectionAsync();
+            await tables.DisposeAsync();
+        }
+    }
+
+    /// <summary>There is room again.</summary>
+    public static void FreeDisk() => SqliteConnection.ClearAllPools();
 
     public async ValueTask DisposeAsync()
     {

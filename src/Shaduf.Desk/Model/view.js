@@ -43,15 +43,32 @@ class View {
       }
     });
     this.scene.add(this.model);
-    const box = new Box3().setFromObject(this.model);
-    const middle = box.getCenter(new Vector3());
-    const reach = box.getSize(new Vector3()).length();
-    this.controls.target.copy(middle);
-    this.camera.position.set(middle.x + reach * 0.5, middle.y + reach * 0.4, middle.z + reach * 0.7);
-    this.controls.update();
     this.mark(this.statuses, null);
     this.fit();
+    if (!this.host.dataset.ready) {
+      this.frame();
+    }
     this.host.dataset.ready = "yes";
+  }
+
+  // Stands so far off that rack and stand fill the window; what lies round them is found by turning.
+  frame() {
+    const box = new Box3();
+    this.model.traverse((part) => {
+      if (part.isMesh && this.statuses[this.markOf(part)]) {
+        box.expandByObject(part);
+      }
+    });
+    if (box.isEmpty()) {
+      box.setFromObject(this.model);
+    }
+    const middle = box.getCenter(new Vector3());
+    const half = (this.camera.fov * Math.PI) / 360;
+    const narrow = Math.min(1, this.camera.aspect);
+    const far = box.getSize(new Vector3()).length() / 2 / Math.tan(half) / narrow;
+    this.controls.target.copy(middle);
+    this.camera.position.copy(middle).add(new Vector3(0.5, 0.4, 0.7).setLength(far));
+    this.controls.update();
   }
 
   // The loader makes names its own way and keeps those of the file.

@@ -24,9 +24,9 @@ public static class GlbRenderer
         ("steel", Palette.Steel),
         ("concrete", Palette.Steel.Tint(0.4)),
         ("modules", Palette.Water),
-        ("tank", Palette.Leaf),
+        ("tank", Palette.Water.Tint(0.4)),
         ("poles", Palette.Sun),
-        ("fence", Palette.Leaf.Tint(0.4)),
+        ("fence", Palette.Steel.Tint(0.25)),
     ];
 
     /// <summary>Writes the file.</summary>

@@ -59,7 +59,8 @@ public static class DesignRun
         progress?.Invoke("electrics, rack, ground");
         var works = WorksOf(ground, shaded, file.Prices);
         progress?.Invoke("takeoff and money");
-        var office = Office.Of(file, survey, works, Takeoff.Of(brief, choice, works, file.Prices));
+        var bars = Remembered.BarsOf(file, survey, works, memory);
+        var office = Office.Of(file, survey, works, Takeoff.Of(brief, choice, works, bars));
         var design = new Design(
             file,
             survey,

@@ -1,4 +1,5 @@
 using Shaduf.Working;
+using Shaduf.Workshop;
 
 namespace Shaduf.Station;
 
@@ -68,5 +69,15 @@ internal static class Remembered
             new([design.Brief.Site], [design.Works.Stand ?? s_noStand]),
             design.Survey,
             _ => Station.StandFindings.Of(design.Works.Stand, design.Brief.Site).ToList()
+        );
+
+    // A section whose pieces and bars have not changed is not sawn anew.
+    public static IReadOnlyList<SectionPlan> BarsOf(StationFile file, Survey survey, Works works, StepMemory? memory) =>
+        CutPlans.Of(
+            works.SawnLots,
+            file.Brief.Rack.Workshop,
+            file.Prices,
+            (section, order) =>
+                memory.Recall($"bars of {section.Name}", new([order], []), survey, _ => CutPlan.Cheapest(order))
         );
 }

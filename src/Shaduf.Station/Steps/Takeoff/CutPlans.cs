@@ -46,15 +46,17 @@ public static class CutPlans
     /// <param name="lots">All steel.</param>
     /// <param name="workshop">The saw and the yard.</param>
     /// <param name="prices">The price book.</param>
+    /// <param name="cheapest">The cheapest plan of a section's order: worked out, or remembered.</param>
     /// <returns>One for each section.</returns>
     internal static IReadOnlyList<SectionPlan> Of(
         IReadOnlyList<SteelLot> lots,
         WorkshopBrief workshop,
-        PriceBook prices
+        PriceBook prices,
+        Func<Section, CutOrder, CutPlan> cheapest
     ) =>
         Plans(
             Cuttable(lots, workshop),
-            (kept, section) => CutPlan.Cheapest(Order(kept, section, workshop, Stock(section, workshop, prices)))
+            (kept, section) => cheapest(section, Order(kept, section, workshop, Stock(section, workshop, prices)))
         );
 
     /// <summary>What of the steel cannot be cut from any bar that can be bought, in sentences; none when all can.</summary>

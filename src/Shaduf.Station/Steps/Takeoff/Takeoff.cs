@@ -27,12 +27,10 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
     /// <param name="brief">The brief.</param>
     /// <param name="choice">What was chosen.</param>
     /// <param name="works">The works designed for it.</param>
-    /// <param name="prices">The price book.</param>
+    /// <param name="plans">The bars that its steel is cut from.</param>
     /// <returns>The takeoff.</returns>
-    public static Takeoff Of(Brief brief, Choice choice, Works works, PriceBook prices)
-    {
-        var plans = CutPlans.Of(works.SawnLots, brief.Rack.Workshop, prices);
-        return new(
+    public static Takeoff Of(Brief brief, Choice choice, Works works, IReadOnlyList<SectionPlan> plans) =>
+        new(
             [
                 .. Transport(brief, choice, works),
                 .. works.Source.Lines(choice),
@@ -49,7 +47,6 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
             ],
             plans
         );
-    }
 
     private static IEnumerable<QuantityLine> Transport(Brief brief, Choice choice, Works works)
     {

@@ -114,12 +114,16 @@ public sealed class BriefText
             YamlList { Items.Count: 0 } list => Put(BriefSpans.Brackets(Text, list), $"[{item}]"),
             YamlList { IsFlow: true } list => Put(BriefSpans.At(BriefSpans.End(Text, list.Items[^1])), $", {item}"),
             YamlList list => Lines(list, [(BriefSpans.DashColumn(Text, list), $"- {item}")]),
-            null or YamlScalar { IsEmpty: true } => Added(path, $"[{item}]"),
+            null => Added(path, $"[{item}]"),
+            YamlScalar open when IsOpen(open) => Filled(open, $"[{item}]"),
             _ => throw new ArgumentException($"{path}: is not a list", nameof(path)),
         };
         return Checked(
             changed,
-            [.. Leaves, .. fields.Select(field => ($"{path}[{ItemCount(path) + 1}].{field.Name}", field.Value.Trim()))]
+            [
+                .. Leaves.Where(leaf => leaf.Path != path),
+                .. fields.Select(field => ($"{path}[{ItemCount(path) + 1}].{field.Name}", field.Value.Trim())),
+            ]
         );
     }
 
@@ -179,15 +183,22 @@ public sealed class BriefText
             _ => null,
         };
 
+    // What stood for the whole of a group gives way to its fields.
     private BriefText Changed(string text, string path, string value) =>
-        Checked(text, [.. Leaves.Where(leaf => leaf.Path != path), (path, value)]);
+        Checked(text, [.. Leaves.Where(leaf => !IsWithin(path, leaf.Path)), (path, value)]);
+
+    // It says no more than that it is not known: fields can take its place.
+    private static bool IsOpen(YamlScalar value) => value.IsEmpty || value.Text is "unknown" or "choose";
+
+    private string Filled(YamlScalar open, string text) =>
+        open.IsEmpty ? Put(AfterColon(open), " " + text) : Put(open.Span, text);
 
     private string Added(string path, string value)
     {
         var names = new List<string>();
         var at = path;
         YamlNode? parent = null;
-        while (parent is null or YamlScalar { IsEmpty: true } && at.Length > 0)
+        while (at.Length > 0 && (parent is null || (parent is YamlScalar word && IsOpen(word))))
         {
             (at, var last) = Parent(at);
             names.Insert(0, last);
@@ -202,11 +213,11 @@ public sealed class BriefText
     // The names nest: the last one takes the value.
     private string Into(YamlMap map, List<string> names, string value)
     {
-        if (map.Entries.TryGetValue(names[0], out var empty))
+        if (map.Entries.TryGetValue(names[0], out var open))
         {
-            // It stands there with nothing after its colon.
+            // It stands there with nothing after its colon, or with a word that says it is not known.
             var nested = names.Skip(1).Reverse().Aggregate(value, (inner, name) => $"{{ {name}: {inner} }}");
-            return Put(AfterColon((YamlScalar)empty.Value), " " + nested);
+            return Filled((YamlScalar)open.Value, nested);
         }
 
         if (map.IsFlow)

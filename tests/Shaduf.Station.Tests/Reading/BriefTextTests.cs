@@ -99,6 +99,17 @@ public sealed class BriefTextTests
     public void An_item_is_added_to_an_empty_list() =>
         Assert.Equal("a: [{ b: 1 }] # none\n", BriefText.Of("a: [ ] # none\n").WithItem("a", [("b", "1")]).Text);
 
+    [Theory]
+    [InlineData("wind: unknown # ask\n", "wind.speed", "wind: { speed: 5 m/s } # ask\n")]
+    [InlineData("site:\n  wind: choose\n", "site.wind.speed", "site:\n  wind: { speed: 5 m/s }\n")]
+    [InlineData("a: { b: unknown, c: 1 }\n", "a.b.d.e", "a: { b: { d: { e: 5 m/s } }, c: 1 }\n")]
+    public void Fields_take_the_place_of_a_word_that_says_they_are_not_known(string text, string path, string after) =>
+        Assert.Equal(after, BriefText.Of(text).With(path, "5 m/s").Text);
+
+    [Fact]
+    public void An_item_takes_the_place_of_a_word_that_says_there_is_none_known() =>
+        Assert.Equal("a: [{ b: 1 }] # ask\n", BriefText.Of("a: unknown # ask\n").WithItem("a", [("b", "1")]).Text);
+
     [Fact]
     public void Line_breaks_of_another_system_stay()
     {

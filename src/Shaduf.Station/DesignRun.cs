@@ -59,8 +59,7 @@ public static class DesignRun
         progress?.Invoke("electrics, rack, ground");
         var works = WorksOf(ground, shaded, file.Prices);
         progress?.Invoke("takeoff and money");
-        var bars = Remembered.BarsOf(file, survey, works, memory);
-        var office = Office.Of(file, survey, works, Takeoff.Of(brief, choice, works, bars));
+        var office = Office.Of(file, survey, works, Remembered.TakeoffOf(file, survey, choice, works, memory));
         var design = new Design(
             file,
             survey,

@@ -160,7 +160,10 @@ public sealed class DeskFilesTests(Chromium chromium, OpenDesk desk) : IClassFix
         var path = Path.Combine(folder, "station.yaml");
         File.Copy(await brief.PathAsync(), path);
         Assert.InRange(
-            await Cli.Commands.Root().Parse(["design", path, "--out", Path.Combine(folder, "pack")]).InvokeAsync(cancellationToken: Stop),
+            await Cli
+                .Commands.Root()
+                .Parse(["design", path, "--out", Path.Combine(folder, "pack")])
+                .InvokeAsync(cancellationToken: Stop),
             0,
             3
         );

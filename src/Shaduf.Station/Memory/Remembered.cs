@@ -72,12 +72,17 @@ internal static class Remembered
         );
 
     // A section whose pieces and bars have not changed is not sawn anew.
-    public static IReadOnlyList<SectionPlan> BarsOf(StationFile file, Survey survey, Works works, StepMemory? memory) =>
-        CutPlans.Of(
-            works.SawnLots,
-            file.Brief.Rack.Workshop,
-            file.Prices,
-            (section, order) =>
-                memory.Recall($"bars of {section.Name}", new([order], []), survey, _ => CutPlan.Cheapest(order))
+    public static Takeoff TakeoffOf(StationFile file, Survey survey, Choice choice, Works works, StepMemory? memory) =>
+        Takeoff.Of(
+            file.Brief,
+            choice,
+            works,
+            CutPlans.Of(
+                works.SawnLots,
+                file.Brief.Rack.Workshop,
+                file.Prices,
+                (section, order) =>
+                    memory.Recall($"bars of {section.Name}", new([order], []), survey, _ => CutPlan.Cheapest(order))
+            )
         );
 }

@@ -3,6 +3,7 @@ using Shaduf.Bench.Desk;
 using Shaduf.Bench.Pack;
 using Shaduf.Bench.Station;
 using Shaduf.Bench.Steel;
+using Shaduf.Bench.Workshop;
 
 // Lists the benches and runs those chosen: dotnet run -c Release --project bench/Shaduf.Bench -- --filter '*Colebrook*'
 // By processor time, for a machine that does other work besides:
@@ -11,6 +12,7 @@ using Shaduf.Bench.Steel;
 // ... -- stands                       stands, and the footings of those racks
 // ... -- logs FOLDER                  logs of a month, a year and five years by the minute
 // ... -- sheets                       their drawing sheets in three formats, and the solid model
+// ... -- cuts                         cut plans of 200 and 2,000 parts
 // ... -- desk /usr/bin/chromium       the desk in a browser
 if (args is ["growth", var plot])
 {
@@ -31,6 +33,10 @@ else if (args is ["logs", var folder])
 else if (args is ["sheets"])
 {
     SheetTimes.Write();
+}
+else if (args is ["cuts"])
+{
+    CutTimes.Write();
 }
 else if (args is ["desk", var chromium])
 {

@@ -14,7 +14,7 @@ internal static class StandRelease
     /// <param name="design">The design.</param>
     /// <param name="lot">The lot.</param>
     public static string After(Design design, SteelLot lot) =>
-        IsWithheld(design) && lot.Steel != design.Works.Rack.Steel
+        IsWithheld(design) && lot.Steel == design.Works.Stand!.Stand.Steel
             ? ". WITHHELD: for pricing only, not to be cut, welded or put up"
             : "";
 

@@ -33,8 +33,13 @@ internal static class StandTexts
         yield return Invariant(
             $"Deck: plate of {StandPlan.DeckMm:0} mm on joists {stand.Plan.PitchMm:0} mm apart, stitched to each joist 50 mm in every 300 mm, free of bolt heads, lips and gaps under the tank. Straps over the tank are fitted before it is left empty overnight. The overflow pipe ends clear of legs and blocks."
         );
+        var rails = stand
+            .Steel.Parts.Where(part => part.Role == StandAccess.RailRole)
+            .Select(part => part.Mark)
+            .ToList();
+        var post = stand.Steel.Parts.First(part => part.Role == StandAccess.PostRole).Mark;
         yield return Invariant(
-            $"Caps {stand.Plates.CapSideMm:0} x {stand.Plates.CapSideMm:0} x {StandPlan.CapMm:0} mm between legs and row beams. Rails {StandAccess.KneeMm:0} and {StandAccess.RailMm:0} mm over the deck, toe plate {StandPlates.ToeHighMm:0} x {StandPlates.ToeThickMm:0} mm all round, opening of {StandAccess.GateMm:0} mm with a gate that closes itself. Ladder {StandAccess.LadderWidthMm:0} mm between the middles of its stiles: {stand.Access.RungCount} rungs of round bar {StandAccess.RungMm:0} mm, {stand.Access.LadderMm / stand.Access.RungCount:0} mm apart."
+            $"Caps {stand.Plates.CapSideMm:0} x {stand.Plates.CapSideMm:0} x {StandPlan.CapMm:0} mm between legs and row beams. Rails {rails[0]} in front, {rails[2]} on the right, {rails[4]} behind, {rails[6]} on the left, {StandAccess.KneeMm:0} and {StandAccess.RailMm:0} mm over the deck on posts {post} at most {stand.Access.PostSpacingMm:0} mm apart, toe plate {StandPlates.ToeHighMm:0} x {StandPlates.ToeThickMm:0} mm all round, opening of {StandAccess.GateMm:0} mm with a gate that closes itself. Ladder {StandAccess.LadderWidthMm:0} mm between the middles of its stiles: {stand.Access.RungCount} rungs of round bar {StandAccess.RungMm:0} mm, {stand.Access.LadderMm / stand.Access.RungCount:0} mm apart."
         );
     }
 }

@@ -27,6 +27,11 @@ internal static class SitePlanPicture
 
         view.Builder.About("rack");
         Racks(view, texts, plan);
+        foreach (var pole in design.Works.Guard.Poles)
+        {
+            texts.Avoid(view.At(At(plan.Bearing.At(pole.Place))), 1.2);
+        }
+
         view.Builder.About("guard");
         Fence(view, texts, plan);
         Poles(view, texts, design.Works.Guard, plan.Bearing);

@@ -156,6 +156,7 @@ internal static class ShopSheets
                 ),
             ],
             [
+                .. StandRelease.Before(design) is { } withheld ? [withheld] : Array.Empty<string>(),
                 "First loaded lies lowest and comes off last; long steel on the bed, nothing over its end without a flag. Straps off last, nobody beside the load. Sand, stone, water, tools and small goods are not counted.",
                 Invariant(
                     $"{list.TripCount} trips{(list.IsPayloadTold ? "" : "; the truck's payload is not told (crew.payload): a usual one is taken")}{(list.BedMm is { } bed ? Invariant($"; bed {bed:0} mm, longest piece {list.LongestMm:0} mm") : "; the truck's bed is not told (crew.truckBed)")}."

@@ -45,14 +45,14 @@ internal static class SheetFaults
                 continue;
             }
 
-            var box = Shrunk(text);
+            var (box, around) = (Shrunk(text), text.Box);
             for (var j = 0; j < items.Count; j++)
             {
-                var isUnder = j < i;
-                var isHidden =
-                    isUnder
-                    && (text.Style.IsOpaque || items.Skip(j + 1).Take(i - j - 1).Any(over => Covers(over, text)));
-                if (!isHidden && Strokes(items[j]).Any(line => box.IsCrossedBy(line.From, line.To)))
+                if (
+                    Meets(items[j].Box, around)
+                    && Strokes(items[j]).Any(line => box.IsCrossedBy(line.From, line.To))
+                    && !IsHidden(items, j, i)
+                )
                 {
                     yield return $"{items[j].GetType().Name} {items[j].Layer.Name} through '{text.Text}'";
                 }
@@ -60,16 +60,22 @@ internal static class SheetFaults
         }
     }
 
+    private static bool Meets(PaperBox a, PaperBox b) =>
+        a.LeftMm <= b.RightMm && b.LeftMm <= a.RightMm && a.TopMm <= b.BottomMm && b.TopMm <= a.BottomMm;
+
+    private static bool IsHidden(IReadOnlyList<SceneItem> items, int line, int at) =>
+        line < at
+        && items[at] is TextItem text
+        && (text.Style.IsOpaque || items.Skip(line + 1).Take(at - line - 1).Any(over => Covers(over, text)));
+
     private static TextBox Shrunk(TextItem text)
     {
         var corners = text.TextBox.Corners;
         var middle = new PaperPoint(corners.Average(point => point.XMm), corners.Average(point => point.YMm));
-        var halfMm = corners[0].DistanceMm(middle);
         var share = Math.Max(
             0.1,
             1 - (InsetMm * 2 / Math.Min(corners[0].DistanceMm(corners[1]), corners[1].DistanceMm(corners[2])))
         );
-        _ = halfMm;
         return new(
             text,
             [

@@ -1,5 +1,6 @@
 using System.Numerics;
 using Shaduf.Parts;
+using Shaduf.Station;
 using SharpGLTF.Schema2;
 
 namespace Shaduf.Pack.Tests;
@@ -41,6 +42,85 @@ public sealed class StationModelTests(ExamplePacks packs) : IClassFixture<Exampl
         Assert.Equal(-points.Max(point => point.YMm) / 1000, read.Min(at => at.Z), 1e-3);
         Assert.Equal(-points.Min(point => point.YMm) / 1000, read.Max(at => at.Z), 1e-3);
     }
+
+    /// <summary>Heights and depths of each group of the file, against the figures of the design: to 1 mm, nothing from the bodies.</summary>
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void Each_group_reaches_as_high_and_as_deep_as_the_design_says(string example)
+    {
+        var (design, works) = (packs[example].Design, packs[example].Design.Works);
+        using var stream = new MemoryStream(packs[example].Files["station.glb"]);
+        var groups = ModelRoot
+            .ReadGLB(stream)
+            .DefaultScene.VisualChildren.ToDictionary(
+                group => group.Name,
+                group => group.VisualChildren.SelectMany(node => node.Mesh.Primitives).SelectMany(Positions).ToList()
+            );
+        (double Low, double High) Reach(string group) => (groups[group].Min(at => at.Y), groups[group].Max(at => at.Y));
+        var rack = Reach("rack 1");
+        Assert.Equal(
+            works.Pits.Pits.Where(pit => pit.Rack == 0).SelectMany(pit => pit.Columns).Min(column => column.FootM),
+            rack.Low,
+            1e-3
+        );
+        Assert.Equal(
+            Math.Min(
+                works.Pits.Pits.Min(pit => pit.BottomM),
+                works.PoleBlocks.Select(block => -block.Block.DepthMm / 1000).DefaultIfEmpty(0).Min()
+            ),
+            Reach("footings").Low,
+            1e-3
+        );
+        Near((0, works.Guard.Poles.Max(pole => pole.HeightM)), Reach("poles"));
+        if (works.Stand is { } stands && !StandRelease.IsWithheld(design))
+        {
+            var (plan, block) = (stands.Stand.Plan, stands.Footings.Block);
+            // The middle of the top rail lies at its height.
+            Near((0, (plan.FloorMm + StandAccess.RailMm + (plan.Sections.Rail.SideMm / 2)) / 1000), Reach("stand 1"));
+            Near((-block.DepthMm / 1000, block.PlinthHeightMm / 1000), Reach("footings of stand 1"));
+            Assert.Equal(
+                Math.Max(plan.DepthMm.BackMm - plan.DepthMm.FrontMm, plan.WidthMm.RightMm - plan.WidthMm.LeftMm) / 1000,
+                Math.Max(Span(groups["stand 1"], at => at.X), Span(groups["stand 1"], at => at.Z)),
+                0.05
+            );
+        }
+
+        if (works.Guard.Fence is { } fence)
+        {
+            var form = fence.Line.Form;
+            var low = fence.Line.Posts.Min(post => post.Foot.LevelM - form.HoleOf(post.Kind).DepthM);
+            var high = fence.Line.Posts.Max(post => post.Foot.LevelM - form.HoleOf(post.Kind).DepthM + post.LengthM);
+            Near((low, high), Reach("fence"));
+        }
+    }
+
+    /// <summary>A tank that is drawn beside the racks stands outside their fence.</summary>
+    [Theory]
+    [MemberData(nameof(ExamplePacks.Names), MemberType = typeof(ExamplePacks))]
+    public void A_tank_far_away_is_drawn_outside_the_fence(string example)
+    {
+        var design = packs[example].Design;
+        var plan = SitePlan.Of(design);
+        var tank = StationModel.Of(design).Where(body => body.Group == "tank, drawn beside the racks").ToList();
+        var ends = plan.Fence.Select(corner => plan.Bearing.InField(corner).XM).ToList();
+        Assert.All(
+            tank.SelectMany(body => body.Faces).SelectMany(face => face),
+            point =>
+                Assert.All(
+                    ends,
+                    end => Assert.True(plan.Bearing.InField(new(point.XMm / 1000, point.YMm / 1000)).XM > end + 1)
+                )
+        );
+    }
+
+    private static void Near((double Low, double High) expected, (double Low, double High) read)
+    {
+        Assert.Equal(expected.Low, read.Low, 1.001e-3);
+        Assert.Equal(expected.High, read.High, 1.001e-3);
+    }
+
+    private static double Span(IReadOnlyList<Vector3> points, Func<Vector3, float> along) =>
+        points.Max(along) - points.Min(along);
 
     /// <summary>By trigonometry: from its first to its last point a tube is as long as its bar must give.</summary>
     [Theory]

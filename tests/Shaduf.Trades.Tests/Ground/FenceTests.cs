@@ -50,7 +50,7 @@ public sealed class FenceTests
                     Assert.Equal(Round(line), fence.RoundM, 1e-6);
                     Assert.All(
                         fence.Runs,
-                        run => Assert.Equal(run.SlopeDeg > 20 ? run.PlanM : run.SlopeM, run.MeshM, 1e-9)
+                        run => Assert.Equal(run.SlopeDeg is > 20 and <= 45 ? run.PlanM : run.SlopeM, run.MeshM, 1e-9)
                     );
                     Assert.All(fence.Posts, post => Assert.True(post.LengthM >= heightM + 0.6 - 1e-9));
                 }

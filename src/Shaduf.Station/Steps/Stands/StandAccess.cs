@@ -37,8 +37,12 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
     // Round bar of that diameter.
     private const double RungKgPerM = 2.47;
 
-    internal const string PostRole = "guard post";
-    internal const string RailRole = "guard rail";
+    /// <summary>Role of the posts of the guard rail.</summary>
+    public const string PostRole = "guard post";
+
+    /// <summary>Role of its rails.</summary>
+    public const string RailRole = "guard rail";
+
     internal const string StileRole = "stile of the ladder";
 
     /// <summary>Roles of its parts.</summary>

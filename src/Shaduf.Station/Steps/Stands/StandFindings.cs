@@ -90,10 +90,13 @@ internal static class StandFindings
             1,
             "",
             Invariant(
-                $"{member.Role} {member.Mark} is used most: {worst.Result.UtilisationShare:0.00} of what it carries, {strength.Combinations.Strength[worst.Combination].Name}"
+                $"{member.Role} {member.Mark} is used most: {worst.Result.UsedSays()}, {strength.Combinations.Strength[worst.Combination].Name}"
             ) + Advice(worst.Result.Holds, stand),
             $"{Members}; {worst.Result.Clause}"
-        );
+        ) with
+        {
+            Value = worst.Result.FiniteShare(),
+        };
     }
 
     private static Finding Weld(StandDesign stand)

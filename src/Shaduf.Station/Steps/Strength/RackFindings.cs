@@ -148,10 +148,13 @@ internal static class RackFindings
             1,
             "",
             Invariant(
-                $"{member.Role} {member.Mark} is used most: {worst.Result.UtilisationShare:0.00} of what it carries at {strength.Wind.BasicMPerS:0.#} m/s, {where}"
+                $"{member.Role} {member.Mark} is used most: {worst.Result.UsedSays()} at {strength.Wind.BasicMPerS:0.#} m/s, {where}"
             ) + (worst.Result.Holds ? "" : choice.Advice),
             $"{Members}; {worst.Result.Clause}"
-        );
+        ) with
+        {
+            Value = worst.Result.FiniteShare(),
+        };
     }
 
     // The least is taken of both, so that what holds with it holds with better: one matter to look at, told once.

@@ -1,3 +1,6 @@
+using Shaduf.Steel;
+using static System.FormattableString;
+
 namespace Shaduf.Station;
 
 /// <summary>The worst of what racks find.</summary>
@@ -21,4 +24,18 @@ internal static class WorstUse
             .ToList();
         return all.Count > 0 && all.MaxBy(each => each.Share) is var worst ? (worst.Rack, worst.Use) : null;
     }
+
+    /// <summary>How far something is used; null where the method refuses it, as a wall that is too thin.</summary>
+    /// <param name="result">What its check came to.</param>
+    /// <returns>The share.</returns>
+    public static double? FiniteShare(this CheckResult result) =>
+        double.IsFinite(result.UtilisationShare) ? result.UtilisationShare : null;
+
+    /// <summary>The same in words.</summary>
+    /// <param name="result">What its check came to.</param>
+    /// <returns>The words.</returns>
+    public static string UsedSays(this CheckResult result) =>
+        result.FiniteShare() is { } share
+            ? Invariant($"{share:0.00} of what it carries")
+            : "its wall is too thin to be reckoned with, choose a thicker one";
 }

@@ -2,7 +2,7 @@ namespace Shaduf.Money;
 
 /// <summary>One item to buy, for all lines of the bill together, in pieces as they are sold.</summary>
 /// <param name="Item">Key of the item.</param>
-/// <param name="What">What it is, in plain words.</param>
+/// <param name="What">What it is, in plain words; what its lines say of it, one after the other where they differ.</param>
 /// <param name="Unit">Its unit.</param>
 /// <param name="NeededUnits">Units that the bill asks for.</param>
 /// <param name="SoldUnits">Units in one piece as it is sold.</param>
@@ -52,7 +52,7 @@ public sealed record Purchase(
         var pieces = sold > 0 ? (int)Math.Ceiling(needed / sold) : 0;
         return new(
             first.Item,
-            first.Description,
+            string.Join("; ", lines.Select(line => line.Quantity.Description).Distinct()),
             first.Unit,
             needed,
             sold,

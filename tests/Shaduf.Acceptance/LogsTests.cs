@@ -38,6 +38,39 @@ public sealed class LogsTests
     }
 
     [Fact]
+    public void The_log_of_the_plain_school_shows_its_leak_and_nothing_else_of_the_station()
+    {
+        var folder = Command.NewFolder();
+        var log = Path.Combine(Command.Root, "examples", "plain-school", "log.csv");
+        var ran = Command.Run(folder, "logs", Command.Example("plain-school"), log, "--out", "report");
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Error));
+        Assert.Contains($"{log}:216:1: nothing from 2027-03-09 20:00 to 2027-03-10 03:00", ran.Output);
+        Assert.Contains($"{log}:368:4: 'err' is not a number", ran.Output);
+        Assert.Contains($"{log}:413:1: 2027-03-18 07:00 stands on line 412 too", ran.Output);
+        var findings = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "report", "log.json")))![
+            "findings"
+        ]!.AsArray();
+        Assert.Equal(
+            ["logs/leak", "logs/numbers", "logs/repeated"],
+            findings
+                .Where(finding => (string)finding!["status"]! == "look")
+                .Select(finding => (string)finding!["id"]!)
+                .Order()
+        );
+        Assert.Equal(
+            ["logs/pump", "logs/soiling"],
+            findings
+                .Where(finding => (string)finding!["status"]! == "unchecked")
+                .Select(finding => (string)finding!["id"]!)
+                .Order()
+        );
+
+        // 45 L an hour were let out of the tank when the log was made, besides what the pupils drew.
+        var leak = findings.Single(finding => (string)finding!["id"]! == "logs/leak")!;
+        Assert.InRange((double)leak["value"]!, 0.035, 0.055);
+    }
+
+    [Fact]
     public void A_log_that_is_none_is_bad_input()
     {
         var folder = Command.NewFolder();

@@ -112,12 +112,12 @@ internal static class BookTables
         yield return new Table(
             [
                 new("status") { WidthMm = 18 },
-                new("finding") { WidthMm = 30 },
+                new("finding") { WidthMm = 29 },
                 new("what it says", 2.6),
-                new("value", 1, HorizontalAnchor.Right) { WidthMm = 15 },
-                new("limit", 1, HorizontalAnchor.Right) { WidthMm = 15 },
-                new("unit") { WidthMm = 11 },
-                new("source; leans on", 2.3),
+                new("value", 1, HorizontalAnchor.Right) { WidthMm = 13 },
+                new("limit", 1, HorizontalAnchor.Right) { WidthMm = 12 },
+                new("unit") { WidthMm = 10 },
+                new("source; leans on", 1.4),
             ],
             [
                 .. design.Findings.Select(finding =>

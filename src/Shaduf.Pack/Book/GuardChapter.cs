@@ -29,7 +29,7 @@ internal static class GuardChapter
         }
 
         yield return new Figure(
-            GuardPlan.Of(guard, PicturePaper.Full).Trimmed(),
+            GuardPlan.Of(guard, design.Choice.Facing.AzimuthDeg, PicturePaper.Full).Trimmed(),
             "Poles, earth electrodes and fence. Keep gate, taps and resting places 3 m from masts and buried wires."
         );
         if (guard.Light is { } light)

@@ -4,14 +4,26 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
+/// <summary>Where the figures of the sheet Quantities stand.</summary>
+/// <param name="Sections">First and last row of the lines of each section.</param>
+/// <param name="Provisional">Row of the provisional sums; null without any.</param>
+/// <param name="Tax">Row of the tax.</param>
+/// <param name="Total">Row of the total.</param>
+internal sealed record BillRows(
+    IReadOnlyDictionary<BillSection, (int First, int Last)> Sections,
+    int? Provisional,
+    int Tax,
+    int Total
+);
+
 /// <summary>The bill as a sheet: every line and every total is a live formula with the figure that it comes to.</summary>
 internal static class BillSheet
 {
     /// <summary>Writes the sheet.</summary>
     /// <param name="sheet">The spreadsheet.</param>
     /// <param name="design">The design.</param>
-    /// <returns>The row in which the total stands.</returns>
-    public static async Task<int> WriteAsync(Sheet sheet, Design design)
+    /// <returns>Where its figures stand.</returns>
+    public static async Task<BillRows> WriteAsync(Sheet sheet, Design design)
     {
         await sheet.StartAsync(
             "Quantities",
@@ -30,19 +42,28 @@ internal static class BillSheet
         );
         var first = sheet.NextRow;
         var (afterFirst, provisional) = (first, 0);
+        var sections = new Dictionary<BillSection, (int, int)>();
         foreach (var section in design.Bill.Lines.GroupBy(line => line.Quantity.Section))
         {
             provisional = section.Key == BillSection.ProvisionalSums ? sheet.NextRow : provisional;
             await sheet.RowAsync(sheet.Bold($"{(char)section.Key}"), sheet.Bold(BillTables.SectionName(section.Key)));
+            var firstLine = sheet.NextRow;
             foreach (var line in section)
             {
                 await LineAsync(sheet, line, design);
             }
 
+            sections[section.Key] = (firstLine, sheet.NextRow - 1);
+
             afterFirst = section.Key == BillSection.General ? sheet.NextRow : afterFirst;
         }
 
-        return await TotalsAsync(sheet, design, (first, afterFirst, provisional > 0 ? provisional : sheet.NextRow));
+        return await TotalsAsync(
+            sheet,
+            design,
+            sections,
+            (first, afterFirst, provisional > 0 ? provisional : sheet.NextRow)
+        );
     }
 
     private static async Task LineAsync(Sheet sheet, BillLine line, Design design)
@@ -66,9 +87,10 @@ internal static class BillSheet
         );
     }
 
-    private static async Task<int> TotalsAsync(
+    private static async Task<BillRows> TotalsAsync(
         Sheet sheet,
         Design design,
+        IReadOnlyDictionary<BillSection, (int First, int Last)> sections,
         (int First, int AfterGeneral, int Provisional) rows
     )
     {
@@ -105,7 +127,8 @@ internal static class BillSheet
 
         await Added("overhead", survey["overhead"], offer.Overhead);
         await Added("profit", survey["markup"], offer.Profit);
-        if (rows.Provisional < direct)
+        var isProvisional = rows.Provisional < direct;
+        if (isProvisional)
         {
             var formula = Invariant($"SUM(G{rows.Provisional}:G{direct - 1})");
             await Row("provisional sums", null, formula, offer.Provisional);
@@ -119,6 +142,7 @@ internal static class BillSheet
             Invariant($"SUM(G{direct}:G{sheet.NextRow - 1})"),
             offer.Total
         );
-        return sheet.NextRow - 1;
+        var total = sheet.NextRow - 1;
+        return new(sections, isProvisional ? total - 2 : null, total - 1, total);
     }
 }

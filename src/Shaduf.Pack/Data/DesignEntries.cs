@@ -23,7 +23,7 @@ internal static class DesignEntries
             ElectricEntries.Of(design.Works.Electrics),
             RackOf(design),
             GroundOf(design.Works.Footings),
-            GuardEntry.Of(design.Works.Guard),
+            GuardEntry.Of(design.Works),
             OfficeEntries.MoneyOf(design),
             [.. design.Bill.Lines.Select(line => QuantityOf(design, line))],
             [.. design.Sizing.Verdicts.Select(PumpOf)],

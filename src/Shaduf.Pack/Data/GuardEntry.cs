@@ -46,6 +46,17 @@ public sealed record EarthEntry(
 /// <summary>An earth pit round a rod's head, from the low left corner of the first rack.</summary>
 public sealed record EarthPitEntry(double XM, double YM);
 
+/// <summary>Blocks under light columns or masts, all of one kind alike; with concrete and earth of all of them.</summary>
+public sealed record PoleBlockEntry(
+    string Under,
+    int Count,
+    double LengthMm,
+    double WidthMm,
+    double DepthMm,
+    double ConcreteM3,
+    double ExcavationM3
+);
+
 /// <summary>Light, lightning, earth and fence; light and fence null for none.</summary>
 public sealed record GuardEntry(
     LightEntry? Light,
@@ -53,14 +64,17 @@ public sealed record GuardEntry(
     EarthEntry Earth,
     IReadOnlyList<PoleEntry> Poles,
     FenceEntry? Fence,
-    IReadOnlyList<PartEntry> PoleParts
+    IReadOnlyList<PartEntry> PoleParts,
+    IReadOnlyList<PoleBlockEntry> PoleBlocks
 )
 {
     /// <summary>The entry of a guard.</summary>
-    /// <param name="guard">The guard.</param>
+    /// <param name="works">The works that hold the guard.</param>
     /// <returns>Its entry, figures to four decimals.</returns>
-    internal static GuardEntry Of(Guard guard) =>
-        new(
+    internal static GuardEntry Of(Works works)
+    {
+        var guard = works.Guard;
+        return new(
             guard.Light is { } light ? LightOf(light) : null,
             LightningOf(guard.Lightning),
             EarthOf(guard.Earth),
@@ -74,7 +88,20 @@ public sealed record GuardEntry(
                 )),
             ],
             guard.Fence is { } fence ? FenceEntry.Of(fence) : null,
-            [.. guard.PoleStrengths.SelectMany(pole => DesignEntries.PartsOf(pole.Column.Steel, guard.CountOf(pole)))]
+            [.. guard.PoleStrengths.SelectMany(pole => DesignEntries.PartsOf(pole.Column.Steel, guard.CountOf(pole)))],
+            [.. works.PoleBlocks.Select(pole => BlockOf(pole, works.CountOf(pole)))]
+        );
+    }
+
+    private static PoleBlockEntry BlockOf(PoleBlock pole, int count) =>
+        new(
+            pole.Name,
+            count,
+            R(pole.Block.LengthMm),
+            R(pole.Block.WidthMm),
+            R(pole.Block.DepthMm),
+            R(count * pole.Block.ConcreteM3),
+            R(count * pole.Block.ExcavationM3)
         );
 
     private static LightEntry LightOf(GuardLight light) =>

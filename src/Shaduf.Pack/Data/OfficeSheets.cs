@@ -4,18 +4,19 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
-/// <summary>Sheets of the spreadsheet about buying, the build-up of rates and how the price is paid.</summary>
+/// <summary>Sheets of the spreadsheet about the offer, buying, the build-up of rates and how the price is paid.</summary>
 internal static class OfficeSheets
 {
     /// <summary>Writes the sheets.</summary>
     /// <param name="sheet">The spreadsheet.</param>
     /// <param name="design">The design.</param>
-    /// <param name="totalRow">Row of the sheet Quantities in which the offer's total stands.</param>
-    public static async Task WriteAsync(Sheet sheet, Design design, int totalRow)
+    /// <param name="bill">Where the figures of the sheet Quantities stand.</param>
+    public static async Task WriteAsync(Sheet sheet, Design design, BillRows bill)
     {
+        await OfferSheet.WriteAsync(sheet, design, bill);
         await PurchasesAsync(sheet, design);
         await RatesAsync(sheet, design);
-        await PaymentAsync(sheet, design, totalRow);
+        await PaymentAsync(sheet, design, bill.Total);
     }
 
     private static async Task PurchasesAsync(Sheet sheet, Design design)

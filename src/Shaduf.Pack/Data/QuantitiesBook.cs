@@ -11,7 +11,7 @@ using Margins = DocumentFormat.OpenXml.Spreadsheet.PageMargins;
 
 namespace Shaduf.Pack;
 
-/// <summary>The spreadsheet of the pack: summary, bill with live formulas, purchases, rates, payment, parts, bars, months, findings, assumptions.</summary>
+/// <summary>The spreadsheet of the pack: summary, bill with live formulas, offer, purchases, rates, payment, parts, bars, months, findings, assumptions.</summary>
 internal static class QuantitiesBook
 {
     /// <summary>Writes the spreadsheet.</summary>
@@ -33,8 +33,8 @@ internal static class QuantitiesBook
         {
             var sheet = new Sheet(book, CellStyles.AddTo(book), stamp);
             await DesignSheets.SummaryAsync(sheet, design);
-            var totalRow = await BillSheet.WriteAsync(sheet, design);
-            await OfficeSheets.WriteAsync(sheet, design, totalRow);
+            var bill = await BillSheet.WriteAsync(sheet, design);
+            await OfficeSheets.WriteAsync(sheet, design, bill);
             await DesignSheets.RestAsync(sheet, design);
             await book.FinishAsync();
         }

@@ -13,7 +13,8 @@ internal static class CrewBook
     /// <summary>Most sheets that a crew carries.</summary>
     public const int MostSheets = 12;
 
-    private const int MostOnList = 44;
+    // Rows of lists that a crew's dozen sheets hold; what a very large station has more of stands elsewhere, and is said so.
+    private static readonly int[] s_mostRows = [int.MaxValue, 240, 120, 60];
 
     /// <summary>Lays the book out.</summary>
     /// <param name="design">The design.</param>
@@ -28,50 +29,36 @@ internal static class CrewBook
             "crew's book",
             stamp.Mark
         );
+        var pages = s_mostRows
+            .Select(mostRows => CrewSheets.Lay(Sheets(design, mostRows), style, MostSheets))
+            .FirstOrDefault(laid => laid is not null);
+        return
+        [
+            .. (pages ?? Flow.Lay([.. Sheets(design, s_mostRows[^1]).SelectMany(sheet => sheet)], style)).Select(
+                GreyScene.Of
+            ),
+        ];
+    }
+
+    private static IReadOnlyList<IReadOnlyList<Block>> Sheets(Design design, int mostRows)
+    {
         var method = MethodStatement.Of(design);
-        IReadOnlyList<IReadOnlyList<Block>> sheets =
+        return
         [
             [.. First(design, method)],
-            [.. Loading(design)],
+            [new Heading(1, "Loading the lorry"), .. CrewLists.Loading(design, mostRows), MethodChapter.Tools(method)],
             [.. SettingOut(design, method)],
-            [.. Pits(design, method)],
-            [.. Bars(design)],
-            [.. Frame(design)],
-            [.. LiftAndProp(design)],
+            [.. Pits(design, method, mostRows)],
+            [.. Bars(design, mostRows)],
+            [.. Frame(design, method)],
+            [.. LiftAndProp(design, method)],
             [.. CrewConcrete.Blocks(design, method.Steps.Single(step => step.Key == "concrete"))],
             [.. AtTheSource(design, method)],
             [.. MainAndTank(design, method)],
+            .. Stand(design),
             [.. Wiring(design, method)],
             [.. StartUp(design, method)],
         ];
-        return [.. Flow.Lay([.. sheets.SelectMany(Sheet)], style).Select(GreyScene.Of)];
-        IEnumerable<Block> Sheet(IReadOnlyList<Block> blocks, int index) =>
-            [.. OnePage(blocks, style), .. index + 1 < sheets.Count ? [new PageBreak()] : Array.Empty<Block>()];
-    }
-
-    // What does not fit on a sheet is left to the engineer's book, from the end, and said so.
-    private static IReadOnlyList<Block> OnePage(IReadOnlyList<Block> blocks, PageStyle style)
-    {
-        for (var kept = blocks.Count; kept > 1; kept--)
-        {
-            IReadOnlyList<Block> tried =
-                kept == blocks.Count
-                    ? blocks
-                    :
-                    [
-                        .. blocks.Take(kept),
-                        new Paragraph("The rest of this sheet stands in the engineer's book.")
-                        {
-                            SizeMm = Lettering.SmallMm,
-                        },
-                    ];
-            if (Flow.Lay(tried, style).Count == 1)
-            {
-                return tried;
-            }
-        }
-
-        return blocks;
     }
 
     private static IEnumerable<Block> First(Design design, MethodStatement method) =>
@@ -83,40 +70,20 @@ internal static class CrewBook
                 "Anybody may stop the work. Nobody under a load, alone in a pit, or on steel when thunder is heard. First aid, water and the telephone numbers of clinic and builder are on site before the first spade."
             ),
             new Paragraph(
-                "Sheets in the order of use: loading the lorry, setting out, pits, bars and pieces, frame, lift and prop, concrete, the source, main and tank, wiring, start-up."
+                "Sheets in the order of use: loading the lorry, setting out, pits, bars and pieces, frame, lift and prop, concrete, the source, main and tank, modules and wiring, start-up."
             ),
             MethodChapter.Lifts(method),
-            MethodChapter.Tools(method),
+            Hazards(method),
         ];
 
-    private static IEnumerable<Block> Loading(Design design)
-    {
-        yield return new Heading(1, "Loading the lorry");
-        yield return new Paragraph("Pieces as they are sold, for the whole station; what the yard has is struck out.");
-        var purchases = design.Office.Purchases;
-        var half = (Math.Min(purchases.Count, MostOnList * 2) + 1) / 2;
-        yield return new Columns([
-            new(1, [List(purchases.Take(half))]),
-            new(1, [List(purchases.Skip(half).Take(MostOnList))]),
-        ]);
-    }
-
-    private static Table List(IEnumerable<Money.Purchase> purchases) =>
+    // What is done about them; how they were ranked stands in the engineer's book.
+    private static Table Hazards(MethodStatement method) =>
         new(
-            [new("") { WidthMm = 5 }, new("pieces", 0.7, HorizontalAnchor.Right), new("of", 0.9), new("item", 2)],
-            [
-                .. purchases.Select(each =>
-                    TableRow.Of(
-                        "☐",
-                        Invariant($"{each.PieceCount}"),
-                        Invariant($"{each.SoldUnits:0.##} {each.Unit}"),
-                        each.Item
-                    )
-                ),
-            ]
+            [new("hazard", 1.6), new("what is done about it", 4)],
+            [.. method.Hazards.Select(hazard => TableRow.Of(hazard.What, hazard.Controls))]
         )
         {
-            SizeMm = 2.2,
+            SizeMm = Lettering.SmallMm,
         };
 
     private static IEnumerable<Block> Steps(MethodStatement method, string key)
@@ -130,10 +97,15 @@ internal static class CrewBook
     private static IEnumerable<Block> SettingOut(Design design, MethodStatement method) =>
         [new Heading(1, "Setting out"), .. CrewPictures.Of(design, "set-out"), .. Steps(method, "set-out")];
 
-    private static IEnumerable<Block> Pits(Design design, MethodStatement method) =>
-        [new Heading(1, "Pits"), .. Steps(method, "pits"), SettingOutTables.Pits(design)];
+    private static IEnumerable<Block> Pits(Design design, MethodStatement method, int mostRows) =>
+        [
+            new Heading(1, "Pits"),
+            .. CrewPictures.Of(design, "pits"),
+            .. Steps(method, "pits"),
+            .. CrewLists.Pits(design, mostRows),
+        ];
 
-    private static IEnumerable<Block> Bars(Design design)
+    private static IEnumerable<Block> Bars(Design design, int mostRows)
     {
         yield return new Heading(1, "Bars and pieces");
         yield return new Paragraph(
@@ -146,61 +118,26 @@ internal static class CrewBook
             yield return new Notice(FindingStatus.Unchecked, withheld);
         }
 
-        yield return Cuts(design);
-    }
-
-    /// <summary>What is cut from which bar.</summary>
-    public static Table Cuts(Design design) =>
-        new(
-            [
-                new("section", 0.8),
-                new("bars", 0.4, HorizontalAnchor.Right),
-                new("pieces of each: mark and length in mm", 5),
-                new("left, mm", 0.6, HorizontalAnchor.Right),
-            ],
-            [
-                .. design.Takeoff.BarPlans.SelectMany(plan =>
-                    plan.Plan.Alike.Select(alike =>
-                        TableRow.Of(
-                            plan.Section.Name,
-                            Invariant($"{alike.Count}"),
-                            string.Join(
-                                ", ",
-                                alike.Bar.Pieces.Select(piece =>
-                                    Invariant($"{StandRelease.Told(design, piece.Mark)} {piece.LengthMm:0}")
-                                )
-                            ),
-                            Invariant($"{alike.Bar.RemainderMm:0}")
-                        )
-                    )
-                ),
-            ]
-        )
+        foreach (var block in CrewLists.Cuts(design, mostRows))
         {
-            SizeMm = design.Takeoff.BarPlans.Sum(plan => plan.Plan.Alike.Count()) > 20 ? 2.1 : 2.8,
-        };
-
-    private static IEnumerable<Block> Frame(Design design)
-    {
-        yield return new Heading(1, $"Frame: {RackTables.RacksText(design.Works.Rack.Grid)}");
-        foreach (var picture in CrewPictures.Of(design, "steel"))
-        {
-            yield return picture;
+            yield return block;
         }
-
-        yield return new Bullets(
-            ["Tack on a flat bed; both diagonals within 5 mm; weld in turns; measure again.", MethodSteelHold],
-            BulletMark.CheckBox
-        );
     }
 
-    private const string MethodSteelHold =
-        "Hold: welds seen before paint. Zinc and paint off 50 mm before welding. Signed: ............";
+    private static IEnumerable<Block> Frame(Design design, MethodStatement method) =>
+        [
+            new Heading(1, $"Frame: {RackTables.RacksText(design.Works.Rack.Grid)}"),
+            .. CrewPictures.Of(design, "steel"),
+            .. Steps(method, "steel"),
+        ];
 
-    private static IEnumerable<Block> LiftAndProp(Design design) =>
+    // Beyond the limits of the method the step itself says whose word counts.
+    private static IEnumerable<Block> LiftAndProp(Design design, MethodStatement method) =>
         [
             new Heading(1, "Lift and prop"),
-            .. ErectionChapter.Blocks(design).Where(block => block is not Heading { Level: 1 } and not Table),
+            .. design.Works.Erection is null
+                ? Steps(method, "concrete")
+                : ErectionChapter.Blocks(design).Where(block => block is not Heading { Level: 1 } and not Table),
         ];
 
     private static IEnumerable<Block> AtTheSource(Design design, MethodStatement method)
@@ -218,9 +155,23 @@ internal static class CrewBook
             .. Steps(method, "taps"),
         ];
 
+    // Nothing tells how to raise what may not be built.
+    private static IEnumerable<IReadOnlyList<Block>> Stand(Design design) =>
+        design.Works.StandErection is { } stand && !StandRelease.IsWithheld(design)
+            ?
+            [
+                [
+                    new Heading(1, "Stand of the tank"),
+                    new Bullets([.. stand.Work.Select(RichText.From)], BulletMark.CheckBox),
+                    ErectionChapter.Days(stand.Steps, stand.AirDegC),
+                ],
+            ]
+            : [];
+
     private static IEnumerable<Block> Wiring(Design design, MethodStatement method) =>
         [
-            new Heading(1, "Wiring"),
+            new Heading(1, "Modules and wiring"),
+            .. Steps(method, "modules"),
             .. CrewPictures.Of(design, "electrics"),
             .. Steps(method, "earth"),
             .. Steps(method, "electrics"),

@@ -9,6 +9,9 @@ internal static class CrewConcrete
     // A box of 300 x 300 x 386 mm.
     private const double BoxL = 34.7;
 
+    // Lines of the log of pours.
+    private const int MostLogged = 24;
+
     /// <summary>The blocks.</summary>
     /// <param name="design">The design.</param>
     /// <param name="step">The step of the method.</param>
@@ -25,7 +28,7 @@ internal static class CrewConcrete
 
         yield return new Bullets(
             [
-                "Water at most 27 L a bag, less with damp sand. None after mixing.",
+                RichText.From(step.Do[^1]),
                 "Rammed in layers of 200 mm; plumb, distances and tilt measured again an hour after.",
                 "Sacks on it, wet for seven days. Date and hour of each pour written down.",
             ],
@@ -36,14 +39,18 @@ internal static class CrewConcrete
             yield return days;
         }
 
+        string[] pits = [.. design.Works.Pits.Pits.Select(pit => pit.Name)];
         yield return new Table(
             [new("pit", 0.6), new("dug and seen, name", 1.6), new("poured, day and hour", 1.6), new("bags", 0.7)],
             [
-                .. Enumerable
-                    .Range(1, Math.Min(16, footings.Count))
-                    .Select(i => TableRow.Of(Invariant($"{i}"), "", "", "")),
+                .. (pits.Length <= MostLogged ? pits : Enumerable.Repeat("", MostLogged)).Select(pit =>
+                    TableRow.Of(pit, "", "", "")
+                ),
             ]
-        );
+        )
+        {
+            Caption = pits.Length <= MostLogged ? "" : "A line for each pour; write down which pits",
+        };
     }
 
     private static Table Casts(Design design)
@@ -55,9 +62,7 @@ internal static class CrewConcrete
             .. works.Stand is { } stand
                 ? [("block of a stand", stand.Footings.Count, stand.Footings.Block.ConcreteM3)]
                 : Array.Empty<(string, int, double)>(),
-            .. works.PoleBlock is { } pole
-                ? [("block of a light pole", works.Guard.Poles.Count, pole.Block.ConcreteM3)]
-                : Array.Empty<(string, int, double)>(),
+            .. works.PoleBlocks.Select(pole => ($"block of a {pole.Name}", works.CountOf(pole), pole.Block.ConcreteM3)),
         ];
         return new Table(
             [

@@ -20,9 +20,13 @@ internal static class CrewPictures
             "set-out" =>
             [
                 new(
-                    GuardPlan.Of(works.Guard, s_high).Trimmed(),
-                    "Racks, fence, poles and earth from above, to scale; north is up."
+                    GuardPlan.Of(works.Guard, design.Choice.Facing.AzimuthDeg, s_high).Trimmed(),
+                    "Racks, fence, poles and earth from above, to scale; the arrow points to true north."
                 ),
+            ],
+            "pits" when Pits(works) is { } pits =>
+            [
+                new(pits, "Pegs A and B in front of the low edge, and the pits by their names."),
             ],
             "steel" =>
             [
@@ -54,5 +58,16 @@ internal static class CrewPictures
             ],
             _ => [],
         };
+    }
+
+    // Where the names would lie on each other, the table and the sheet of the setting-out do.
+    private static Scene? Pits(Works works)
+    {
+        var (plan, field) = (works.Pits, works.Guard.Field);
+        var picture = BookScale
+            .From(20)
+            .Select(scale => PitPlanPicture.Of(plan, field, scale))
+            .First(each => each.Size.WidthMm <= s_high.WidthMm && each.Size.HeightMm <= s_high.HeightMm);
+        return picture.TextOverlaps().Count == 0 ? picture : null;
     }
 }

@@ -180,7 +180,7 @@ public static class OfferPaper
         )
         {
             Caption =
-                "The letters are the sections of the bill; every line of it, with its origin, is in quantities.xlsx",
+                "The letters are the sections of the bill; every line of it, with its origin, is in quantities.xlsx, and how they come to these prices in its sheet Offer",
         };
         foreach (var sum in design.Brief.Money.Provisional)
         {
@@ -243,9 +243,10 @@ public static class OfferPaper
 
     private static IEnumerable<Block> Conditions(Design design)
     {
+        var beyond = design.Offer.Provisional > 0 ? " beyond the provisional sums" : "";
         yield return new Heading(2, "What is not in it");
         yield return new Bullets([
-            "Rock, ground water in the pits, buried pipes and cables that nobody told of; they are paid by what they cost, agreed before the work.",
+            $"Rock, ground water in the pits, buried pipes and cables that nobody told of{beyond}; they are paid by what they cost, agreed before the work.",
             "Licences to draw water and to build, land, and the water test of the laboratory: these are yours.",
             $"Prices are of {design.File.Prices.Date}; after the date above they are asked for again.",
         ]);

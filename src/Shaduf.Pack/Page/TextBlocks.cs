@@ -89,20 +89,23 @@ public enum BulletMark
 /// <param name="Mark">What stands before each.</param>
 public sealed record Bullets(IReadOnlyList<RichText> Points, BulletMark Mark = BulletMark.Dot) : Block
 {
+    /// <summary>Size of the letters [mm], 1 to 20.</summary>
+    public double SizeMm { get; init; } = Lettering.BodyMm;
+
     internal override IReadOnlyList<Piece> Lay(Room room)
     {
-        const double sizeMm = Lettering.BodyMm;
+        Within.Require(SizeMm, 1, 20, "mm");
         var marks = Enumerable.Range(1, Points.Count).Select(MarkOf).ToList();
-        var indentMm = marks.Select(mark => Lettering.WidthMm(mark, sizeMm)).DefaultIfEmpty().Max() + 2;
+        var indentMm = marks.Select(mark => Lettering.WidthMm(mark, SizeMm)).DefaultIfEmpty().Max() + 2;
         return [.. Points.SelectMany((point, i) => Point(point, marks[i], i == 0, indentMm, room))];
     }
 
-    private static List<Piece> Point(RichText point, string mark, bool isFirst, double indentMm, Room room)
+    private List<Piece> Point(RichText point, string mark, bool isFirst, double indentMm, Room room)
     {
         var widthMm = room.WidthMm - indentMm;
-        var wrapped = WrappedText.Of(point, widthMm, Lettering.BodyMm);
+        var wrapped = WrappedText.Of(point, widthMm, SizeMm);
         var pieces = Paragraph.Lines(wrapped, widthMm, indentMm, isFirst ? 2 : 1);
-        var marked = WrappedText.Of(mark, indentMm, Lettering.BodyMm).Draw(0, new(0, 0), indentMm, default);
+        var marked = WrappedText.Of(mark, indentMm, SizeMm).Draw(0, new(0, 0), indentMm, default);
         pieces[0] = pieces[0] with { Items = [.. marked, .. pieces[0].Items] };
         return pieces;
     }

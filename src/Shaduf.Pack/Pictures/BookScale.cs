@@ -7,6 +7,17 @@ internal static class BookScale
 {
     private static readonly double[] Steps = [1, 1.25, 2, 2.5, 5, 7.5];
 
+    /// <summary>All scales from one on, ever smaller pictures.</summary>
+    /// <param name="oneToFactor">n of the scale 1:n from which they begin, 1 to 1e6.</param>
+    public static IEnumerable<double> From(double oneToFactor)
+    {
+        Within.Require(oneToFactor, 1, 1e6, "");
+        return Enumerable
+            .Range(0, 10)
+            .SelectMany(decade => Steps.Select(step => step * Math.Pow(10, decade)))
+            .Where(scale => scale >= oneToFactor);
+    }
+
     /// <summary>The largest picture that fits.</summary>
     /// <param name="siteMm">Length on the site [mm], above 0 to 1e9.</param>
     /// <param name="roomMm">Room on the paper [mm], 1 to 1000.</param>

@@ -10,20 +10,19 @@ public static class GuardPlan
     private const double SymbolMm = 1.4;
     private const double LeftMm = 22;
 
-    // A fence that reaches farther beyond the racks is left to its own sheet.
+    // A fence that reaches farther beyond the racks is left to its own sheet; numbers closer than this run into each other.
     private const double FarM = 31;
-
-    // Numbers closer than this run into each other.
     private const double NumberMm = 6.5;
 
     /// <summary>Poles, protected circles, earth electrodes and fence.</summary>
     /// <param name="guard">The guard.</param>
+    /// <param name="azimuthDeg">Where the racks look, clockwise from true north [deg].</param>
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
     /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Guard guard, PaperSize size, double? oneToFactor = null)
+    public static Scene Of(Guard guard, double azimuthDeg, PaperSize size, double? oneToFactor = null)
     {
-        var (view, scale) = View(Extent(guard), size, oneToFactor);
+        var (view, scale) = View(Extent(guard), size with { WidthMm = size.WidthMm - NorthArrow.RoomMm }, oneToFactor);
         Racks(view, guard.Field);
         Fence(view, guard);
         Earth(view, guard);
@@ -34,6 +33,9 @@ public static class GuardPlan
 
         Poles(view, guard);
         Dimensions(view, guard);
+
+        // The racks look down on the paper.
+        NorthArrow.Draw(view, 180 - azimuthDeg);
         var lines = new List<string> { Invariant($"1:{scale:0.##}, millimetres, seen from above; low edge below") };
         var rods =
             guard.Earth.RingWireM > 0

@@ -67,7 +67,7 @@ internal static class DiagramSheets
             "earthing plan",
             scale =>
                 [
-                    GuardPlan.Of(guard, s_room, scale).Trimmed(),
+                    GuardPlan.Of(guard, design.Choice.Facing.AzimuthDeg, s_room, scale).Trimmed(),
                     .. guard.Lightning.Protection is null || guard.Lightning.Rods.Count == 0
                         ? Array.Empty<Scene>()
                         : [LightningSection.Of(guard, s_room, scale).Trimmed()],

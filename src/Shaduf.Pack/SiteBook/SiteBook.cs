@@ -82,7 +82,7 @@ internal static class SiteBook
         IEnumerable<Block> tables = key switch
         {
             "set-out" => [SettingOutTables.Pits(design)],
-            "steel" => [CrewBook.Cuts(design)],
+            "steel" => [.. CrewLists.Cuts(design, int.MaxValue)],
             "concrete" => ErectionChapter.Blocks(design).OfType<Table>(),
             _ => [],
         };

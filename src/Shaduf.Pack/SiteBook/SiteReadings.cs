@@ -42,12 +42,24 @@ internal static class SiteReadings
             .. Enumerable
                 .Range(1, design.Choice.StringCount)
                 .Select(i => Sheet("strings", Invariant($"String {i}"), i, ReadingSheet.OfString)),
-            Sheet("station", "Earth, motor, water", 1, ReadingSheet.OfStation),
+            Sheet("station", "Earth, motor, water", 1, InThe(design, ReadingSheet.OfStation)),
             .. Enumerable
                 .Range(1, PumpSheets)
-                .Select(i => Sheet("pump", Invariant($"Pump in steady sun, reading {i}"), i, ReadingSheet.OfPump)),
+                .Select(i =>
+                    Sheet("pump", Invariant($"Pump in steady sun, reading {i}"), i, InThe(design, ReadingSheet.OfPump))
+                ),
             Sheet("tank", "Tank filling", 1, ReadingSheet.OfTank),
         ]);
+
+    // No water stands deeper than the bottom; the brief refuses it too.
+    private static ReadingSheet InThe(Design design, ReadingSheet sheet) =>
+        design.Source is Well well
+            ? new([
+                .. sheet.Fields.Select(field =>
+                    field.Name is "rest" or "level" ? field with { Highest = well.BottomM } : field
+                ),
+            ])
+            : sheet;
 
     private static Html Sheet(string group, string title, int number, ReadingSheet sheet) =>
         Html.Of(

@@ -69,12 +69,15 @@ internal static class MeasuredReader
     /// <summary>Reads a file exported from the site book; it holds the same fields, and JSON is YAML.</summary>
     /// <param name="path">The file's path.</param>
     /// <param name="shown">Its path as the user sees it.</param>
+    /// <param name="source">Where the water comes from.</param>
     /// <returns>The readings.</returns>
     /// <exception cref="BadInputException">Anything in it is wrong; all of it is listed.</exception>
-    public static MeasuredBrief? ReadFile(string path, string shown)
+    public static MeasuredBrief? ReadFile(string path, string shown, SourceBrief source)
     {
         var log = new FieldLog(shown);
-        var measured = Read(FieldMap.Reading(Top(path, log), log));
+        var fields = FieldMap.Reading(Top(path, log), log);
+        var measured = Read(fields);
+        MeasuredLimits.CheckAt(fields, "", measured, source);
         log.ThrowIfAny();
         return measured;
     }

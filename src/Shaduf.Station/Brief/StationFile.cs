@@ -9,8 +9,8 @@ namespace Shaduf.Station;
 /// <param name="Shelf">Its cards.</param>
 /// <param name="Prices">Its price book.</param>
 /// <param name="Hash">
-/// SHA-256 of the brief's bytes, followed by the weather file's own SHA-256 when it names one; first twelve hexadecimal
-/// digits.
+/// SHA-256 of the brief's bytes, followed by the weather file's own SHA-256 when it names one and by the bytes of the file
+/// of the site book when it names one; first twelve hexadecimal digits.
 /// </param>
 public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices, string Hash)
 {
@@ -74,8 +74,9 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         var prices = Tried(log, () => PricesOf(fields, at, shelf));
         var record = Tried(log, () => RecordOf(fields, brief.Site, at));
         brief = record is null ? brief : brief with { Site = brief.Site.With(record) };
-        var name = brief.Head.Name;
-        brief = brief with { Measured = Tried(log, () => Exported(fields, name, folder, shown)) ?? brief.Measured };
+        MeasuredLimits.Check(fields, brief.Measured, brief.Source);
+        var export = Tried(log, () => Exported(fields, brief, folder, shown));
+        brief = brief with { Measured = export?.Measured ?? brief.Measured };
         if (shelf is not null)
         {
             CardNames.Check(top, brief, shelf, log);
@@ -83,7 +84,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
         }
 
         log.ThrowIfAny();
-        var whole = record is null ? bytes : [.. bytes, .. Encoding.ASCII.GetBytes(record.Hash)];
+        byte[] whole = [.. bytes, .. Encoding.ASCII.GetBytes(record?.Hash ?? ""), .. export?.Bytes ?? []];
         return new(brief, shelf!, prices!, Convert.ToHexStringLower(SHA256.HashData(whole))[..12])
         {
             Words = BriefWord.Of(top),
@@ -208,7 +209,7 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
     }
 
     // A file of the site book holds the same fields as 'measured'; JSON is YAML.
-    private static MeasuredBrief? Exported(FieldMap fields, string name, string folder, string shownFolder)
+    private static Export? Exported(FieldMap fields, Brief brief, string folder, string shownFolder)
     {
         var named = fields.OptionalText("measuredFrom", "");
         if (named is null || !fields.AreSound("measuredFrom"))
@@ -221,7 +222,8 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
             fields.Complain("measuredFrom", "stands beside measured", "one of the two is accepted");
         }
 
-        if (!File.Exists(Path.Combine(folder, named)))
+        var path = Path.Combine(folder, named);
+        if (!File.Exists(path))
         {
             fields.Complain(
                 "measuredFrom",
@@ -231,14 +233,20 @@ public sealed record StationFile(Brief Brief, CardShelf Shelf, PriceBook Prices,
             return null;
         }
 
-        var measured = MeasuredReader.ReadFile(Path.Combine(folder, named), Shown(shownFolder, named));
-        if (measured?.Station is { } other && other != name)
+        var measured = MeasuredReader.ReadFile(path, Shown(shownFolder, named), brief.Source);
+        if (measured?.Station is { } other && other != brief.Head.Name)
         {
-            fields.Complain("measuredFrom", $"the file is of the station '{other}'", $"a file of '{name}' is accepted");
+            fields.Complain(
+                "measuredFrom",
+                $"the file is of the station '{other}'",
+                $"a file of '{brief.Head.Name}' is accepted"
+            );
         }
 
-        return measured;
+        return measured is null ? null : new(measured, File.ReadAllBytes(path));
     }
+
+    private sealed record Export(MeasuredBrief Measured, byte[] Bytes);
 
     // A path that opens from where the user stands.
     private static string Shown(string shownFolder, string named) => Path.Combine(shownFolder, named);

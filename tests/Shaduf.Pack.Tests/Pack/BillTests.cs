@@ -59,6 +59,24 @@ public sealed class BillTests(ExamplePacks packs) : IClassFixture<ExamplePacks>
 
     [Theory]
     [MemberData(nameof(Names))]
+    public void The_offers_prices_stand_in_the_spreadsheet_as_formulas(string name)
+    {
+        var pack = packs[name];
+        var sheet = new SpreadsheetText(pack.Files["quantities.xlsx"]);
+        var row = Sheet.HeadRows + 1;
+        foreach (var line in OfferPaper.Lines(pack.Design))
+        {
+            Assert.Equal(line.Name, sheet.Text("Offer", $"A{row}"));
+            Assert.True(sheet.HasFormula("Offer", $"C{row}"));
+            Assert.Equal(line.Price, sheet.Stored("Offer", $"C{row}"));
+            row++;
+        }
+
+        Assert.Equal(pack.Design.Offer.Total, sheet.Stored("Offer", $"C{row + 1}"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
     public void Another_reader_finds_the_same_figures(string name)
     {
         var pack = packs[name];

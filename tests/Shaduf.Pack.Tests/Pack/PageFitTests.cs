@@ -140,7 +140,7 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
             RackSide.Of(design.Works.Rack, design.Works.Footings, size),
             RackModelPicture.Of(design.Works.Rack, size),
             LightColumnPicture.Of(LightColumn.Of(5000, LightColumnSize.All[0]), new(1200, 1200, 1500, 0, 0), size),
-            GuardPlan.Of(design.Works.Guard, size),
+            GuardPlan.Of(design.Works.Guard, design.Choice.Facing.AzimuthDeg, size),
             .. design.Works.Guard.Light is null ? [] : new[] { GuardPlan.OfLight(design.Works.Guard, size) },
             .. design.Works.Guard.Lightning.Rods.Count == 0
                 ? []

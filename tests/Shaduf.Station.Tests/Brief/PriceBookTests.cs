@@ -17,7 +17,7 @@ public sealed class PriceBookTests
           - { item: cement-50kg, unit: nr, rate: 95, supplier: Quarry }
           - { item: pe-50-pn16, unit: m, rate: 19.7, supplier: "Pipes, Orelo", date: 2026-01-15, sold: 100 }
           - { item: float-valve, unit: set, rate: 187.5, currency: Lirel }
-          - item: pole-footing
+          - item: earth-pit
             unit: nr
             sundries: 10 %
             labour: [{ item: mason-day, quantity: 0.5 }]
@@ -36,9 +36,9 @@ public sealed class PriceBookTests
         cement-50kg,nr,95,Quarry
         pe-50-pn16,m,19.7,"Pipes, Orelo",2026-01-15,100
         float-valve,set,187.5,,,,Lirel
-        pole-footing,nr,,,,,,10 %
-        mason-day,,,,,,,,pole-footing,labour,0.5
-        cement-50kg,,,,,,,,pole-footing,material,2
+        earth-pit,nr,,,,,,10 %
+        mason-day,,,,,,,,earth-pit,labour,0.5
+        cement-50kg,,,,,,,,earth-pit,material,2
         """;
 
     [Theory]
@@ -61,8 +61,8 @@ public sealed class PriceBookTests
         );
 
         // (0.5 x 150 + 2 x 95) x 1.1
-        Assert.Equal(291.5m, book.Rates["pole-footing"].Amount);
-        Assert.Equal(2, book.Rates["pole-footing"].BuildUp!.Lines.Count);
+        Assert.Equal(291.5m, book.Rates["earth-pit"].Amount);
+        Assert.Equal(2, book.Rates["earth-pit"].BuildUp!.Lines.Count);
     }
 
     [Theory]
@@ -77,8 +77,8 @@ public sealed class PriceBookTests
     [InlineData("currency: Lirel }\n", "currency: Drin }\n", "11", "'float-valve' is priced in Drin, the book in Tavo")]
     [InlineData("rate: 4, date: 2026-01-28", "rate: 4", "6", "the exchange has no date")]
     [InlineData("item: mason-day, quantity", "item: masons, quantity", "15", "the book has no rate for 'masons'")]
-    [InlineData("item: mason-day, quantity", "item: pole-footing, quantity", "15", "which waits for it")]
-    [InlineData("sundries: 10 %", "rate: 5", "14", "'pole-footing' has a rate and a build-up")]
+    [InlineData("item: mason-day, quantity", "item: earth-pit, quantity", "15", "which waits for it")]
+    [InlineData("sundries: 10 %", "rate: 5", "14", "'earth-pit' has a rate and a build-up")]
     [InlineData("item: cement-50kg, unit", "item: mason-day, unit", "9", "'mason-day' has a rate already")]
     public void What_is_wrong_is_told_at_its_place(string from, string to, string line, string says)
     {
@@ -95,7 +95,7 @@ public sealed class PriceBookTests
     [InlineData("float-valve,set,187.5,,,,Lirel", "float-valve,set,187.5,,,,Drin", 11, 26)]
     [InlineData("cement-50kg,nr,95,Quarry", "cement-50kg,nr,-95,Quarry", 9, 16)]
     [InlineData("mason-day,d,150", "mason-day,d,\"1,5\"", 8, 13)]
-    [InlineData("pole-footing,labour", "tower,labour", 13, 1)]
+    [InlineData("earth-pit,labour", "tower,labour", 13, 1)]
     [InlineData("currency,Tavo", "money,Tavo", 3, 1)]
     public void A_table_tells_line_and_column(string from, string to, int line, int column)
     {

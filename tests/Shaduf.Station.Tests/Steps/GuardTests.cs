@@ -261,7 +261,19 @@ public sealed class GuardTests
         Assert.Equal(guard.Lightning.Rods.Count, Bought("air-rod"));
         Assert.Equal(guard.Light!.Lamps.Count * guard.Light.BlocksEach, Bought("light-battery"));
         Assert.Equal(guard.Light.Lamps.Count * guard.Light.ModulesEach, Bought("light-module"));
-        Assert.Equal(guard.Poles.Count, Bought("pole-footing"));
+        var blocks = design.Works.PoleBlocks.ToList();
+        Assert.Equal(guard.Poles.Count, blocks.Sum(design.Works.CountOf));
+        Assert.Equal(
+            blocks.Sum(block =>
+                design.Works.CountOf(block) * block.Block.ConcreteM3 * design.Works.Footings.PerM3.BagCount
+            ),
+            design
+                .Takeoff.Lines.Where(line =>
+                    line is { Item: "cement-50kg", Section: Money.BillSection.LightAndEarthing }
+                )
+                .Sum(line => line.NetQuantity),
+            1e-9
+        );
         Assert.Equal(design.Choice.ModuleCount, Bought("frame-bond"));
     }
 }

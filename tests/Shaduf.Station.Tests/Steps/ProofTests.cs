@@ -132,6 +132,15 @@ public sealed class ProofTests
         "measured.pump[1].flow"
     )]
     [InlineData("on: yesterday", "measured.on")]
+    [InlineData("rest: 130 m", "measured.rest")]
+    [InlineData(
+        "pump: [{ light: 900 W/m2, cell: 50 degC, voltage: 600 V, current: 5 A, flow: 3 m3/h, level: 111 m }]",
+        "measured.pump[1].level"
+    )]
+    [InlineData(
+        "rest: 42 m, pump: [{ light: 900 W/m2, cell: 50 degC, voltage: 600 V, current: 5 A, flow: 3 m3/h, level: 4.4 m }]",
+        "measured.pump[1].level"
+    )]
     public void A_reading_that_cannot_be_is_refused_at_its_place(string line, string field)
     {
         using var scratch = new Scratch();
@@ -160,6 +169,18 @@ public sealed class ProofTests
         );
     }
 
+    [Fact]
+    public void The_hash_covers_the_site_books_file()
+    {
+        using var scratch = new Scratch();
+        var text = Specimen.Brief.TrimEnd() + "\n\nmeasuredFrom: ticks.json\n";
+        scratch.Write("ticks.json", """{ "earth": "7.5 ohm" }""");
+        var one = scratch.Read(text).Hash;
+        Assert.Equal(one, scratch.Read(text).Hash);
+        scratch.Write("ticks.json", """{ "earth": "7.6 ohm" }""");
+        Assert.NotEqual(one, scratch.Read(text).Hash);
+    }
+
     [Theory]
     [InlineData("""{ "by": "Kibo" """, "ticks.json:2:1: file", "not a whole file")]
     [InlineData("""{ "ticked": [{ "point": "pits", "at": "today" }] }""", "ticked[1].at", "'today' is not a time")]
@@ -167,6 +188,7 @@ public sealed class ProofTests
     [InlineData("""{ "station": "Elsewhere" }""", "measuredFrom", "of the station 'Elsewhere'")]
     [InlineData("""{ "ticked": [{ "piont": "pits" }] }""", "ticked[1].piont", "no such field")]
     [InlineData("<html>", "ticks.json:1:", "the file holds no fields")]
+    [InlineData("""{ "rest": "130 m" }""", "ticks.json:1:", "below the bottom, 110 m deep")]
     public void A_file_of_the_site_book_that_cannot_be_is_refused_at_its_place(string file, string place, string says)
     {
         using var scratch = new Scratch();

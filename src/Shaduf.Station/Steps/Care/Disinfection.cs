@@ -20,7 +20,7 @@ public sealed record Disinfection(string What, double VolumeL, double DoseMgPerL
 
     /// <summary>What must be said wherever chlorine is handled.</summary>
     public const string Caution =
-        "Add the product to water, never water to it; gloves and goggles, in the open air, never with acid or another cleaner. Run dosed water to waste away from streams and crops, until less than 0.5 mg/L are left. Nobody enters a tank. A pump stays out of strong chlorine unless its maker allows it.";
+        "These doses are customary ones: where the product's label or the health authority asks for others, theirs are taken. Add the product to water, never water to it; gloves and goggles, in the open air, never with acid or another cleaner. Run dosed water to waste away from streams and crops, until less than 0.5 mg/L are left. Nobody enters a tank. A pump stays out of strong chlorine unless its maker allows it.";
 
     /// <summary>The dose in words.</summary>
     public string Says =>

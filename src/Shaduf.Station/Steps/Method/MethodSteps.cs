@@ -214,13 +214,18 @@ internal static class MethodSteps
 
     private static MethodStep Earth(Design design)
     {
-        var earth = design.Works.Guard.Earth;
+        var (works, earth) = (design.Works, design.Works.Guard.Earth);
         return new(
             "earth",
             "Earth, masts and light",
             [
                 Invariant(
                     $"{Counted(earth.Rods.Count, "rod")} of {GuardEarth.RodM:0.0} m{(earth.RingWireM > 0 ? Invariant($" and a ring of {earth.RingWireM:0} m of bare wire") : "")} at the marks of the plan; every metal part of rack, fence, wellhead and drive joined to it."
+                ),
+                .. works.PoleBlocks.Select(pole =>
+                    Invariant(
+                        $"{pole.BlocksText(works.CountOf(pole))}, their bolts set by a template; the pole is raised and plumbed a week after the pour, by its top nuts."
+                    )
                 ),
                 "Nobody on masts, racks or in trenches with an earth wire when thunder is heard.",
             ],

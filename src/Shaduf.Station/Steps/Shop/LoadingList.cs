@@ -1,3 +1,4 @@
+using Shaduf.Money;
 using Shaduf.Parts;
 using Shaduf.Steel;
 using Shaduf.Working;
@@ -40,9 +41,16 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
 
     /// <summary>Loads the truck.</summary>
     /// <param name="design">The design.</param>
-    public static LoadingList Of(Design design)
+    public static LoadingList Of(Design design) =>
+        Of(design.Brief.Rack.Crew, design.Choice, design.Works, design.Takeoff.Lines);
+
+    /// <summary>Loads the truck.</summary>
+    /// <param name="crew">The crew with its truck.</param>
+    /// <param name="choice">What was chosen.</param>
+    /// <param name="works">The works.</param>
+    /// <param name="lines">What was taken off, for the cement.</param>
+    internal static LoadingList Of(CrewBrief crew, Choice choice, Works works, IReadOnlyList<QuantityLine> lines)
     {
-        var (crew, works) = (design.Brief.Rack.Crew, design.Works);
         var payloadKg = crew.PayloadKg ?? UsualPayloadKg;
         LoadItem[] all =
         [
@@ -54,7 +62,7 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             .. works.Guard.Fence is { } fence ? FenceLoad.Of(fence) : [],
             new(
                 "cement, bags of 50 kg, off the floor and covered",
-                (int)design.Takeoff.Lines.Where(line => line.Item == "cement-50kg").Sum(line => line.Quantity),
+                (int)lines.Where(line => line.Item == "cement-50kg").Sum(line => line.Quantity),
                 BagKg,
                 0,
                 ""
@@ -64,9 +72,9 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
                 : Array.Empty<LoadItem>(),
             new(
                 "modules, upright on their long side, strapped, last on and first off",
-                design.Choice.ModuleCount,
-                design.Choice.Module.Body.MassKg,
-                design.Choice.Module.Body.LengthMm,
+                choice.ModuleCount,
+                choice.Module.Body.MassKg,
+                choice.Module.Body.LengthMm,
                 ""
             ),
         ];

@@ -28,6 +28,13 @@ public sealed record PoleBlock(
     /// <summary>What stands on it, in words.</summary>
     public string Name => IsMast ? "lightning mast" : "light column";
 
+    /// <summary>How many blocks of which size, in words.</summary>
+    /// <param name="count">How many.</param>
+    internal string BlocksText(int count) =>
+        Invariant(
+            $"{count} {(count == 1 ? "block" : "blocks")} of {Block.LengthMm:0} x {Block.WidthMm:0} mm, {Block.DepthMm:0} mm deep, under {(count == 1 ? $"a {Name}" : $"{Name}s")}"
+        );
+
     /// <summary>Moment of the wind at the ground, without partial factors [kN·m].</summary>
     public double MomentKNm => Strength.Service[0].MomentKNm;
 

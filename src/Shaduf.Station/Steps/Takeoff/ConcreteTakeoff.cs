@@ -25,6 +25,7 @@ internal static class ConcreteTakeoff
         {
             BillSection.TapsAndDrainage => "tap-concrete",
             BillSection.Ground => "concrete",
+            BillSection.LightAndEarthing => "pole-concrete",
             _ => "block-concrete",
         };
         return

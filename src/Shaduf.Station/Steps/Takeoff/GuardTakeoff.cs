@@ -15,8 +15,13 @@ internal static class GuardTakeoff
     private const double ToFenceM = 3;
     private const double BondEveryM = 50;
 
-    public static IEnumerable<QuantityLine> Of(Guard guard, Choice choice, IEnumerable<PoleBlock> blocks) =>
-        [.. Earth(guard, choice), .. Masts(guard, blocks), .. Light(guard)];
+    public static IEnumerable<QuantityLine> Of(Choice choice, Works works) =>
+        [
+            .. Earth(works.Guard, choice),
+            .. Masts(works.Guard),
+            .. works.PoleBlocks.SelectMany(block => Block(block, works)),
+            .. Light(works.Guard),
+        ];
 
     private static IEnumerable<QuantityLine> Earth(Guard guard, Choice choice)
     {
@@ -77,7 +82,7 @@ internal static class GuardTakeoff
     private static int FenceBonds(Guard guard) =>
         guard.Fence is { } fence ? 2 + (int)(fence.Line.RoundM / BondEveryM) : 0;
 
-    private static IEnumerable<QuantityLine> Masts(Guard guard, IEnumerable<PoleBlock> blocks)
+    private static IEnumerable<QuantityLine> Masts(Guard guard)
     {
         var lightning = guard.Lightning;
         var count = lightning.Rods.Count;
@@ -101,31 +106,31 @@ internal static class GuardTakeoff
             yield return Line("warning-sign", "sign: keep away in thunderstorms", "nr", count, origin);
         }
 
+        foreach (var line in guard.PoleStrengths.SelectMany(pole => Feet(pole, guard.CountOf(pole))))
+        {
+            yield return line;
+        }
+
         if (guard.Poles.Count > 0)
         {
-            var poles =
-                Invariant($"{guard.Poles.Count} masts and light poles")
-                + string.Concat(
-                    blocks.Select(each =>
-                        Invariant(
-                            $"; a {each.Name}'s is {each.Block.LengthMm:0} x {each.Block.WidthMm:0} mm, {each.Block.DepthMm:0} mm deep"
-                        )
-                    )
-                );
-            yield return Line(
-                "pole-footing",
-                "concrete block for a mast or light pole, planning size",
-                "nr",
-                guard.Poles.Count,
-                poles
-            );
-            foreach (var line in guard.PoleStrengths.SelectMany(pole => Feet(pole, guard.CountOf(pole))))
-            {
-                yield return line;
-            }
-
-            yield return Labour.Days("pole", guard.Poles.Count, poles);
+            yield return Labour.Days("pole", guard.Poles.Count, "masts and light poles");
         }
+    }
+
+    private static IEnumerable<QuantityLine> Block(PoleBlock pole, Works works)
+    {
+        var (block, count) = (pole.Block, works.CountOf(pole));
+        return
+        [
+            Labour.Days("pole-dig", count * block.ExcavationM3, pole.BlocksText(count)),
+            .. ConcreteTakeoff.Of(
+                BillSection.LightAndEarthing,
+                $"blocks of {pole.Name}s",
+                count * block.ConcreteM3,
+                works.Footings,
+                Invariant($"{pole.BlocksText(count)}: {count * block.ConcreteM3:0.00} m3 + 5 %")
+            ),
+        ];
     }
 
     private static IEnumerable<QuantityLine> Feet(LightColumnStrength pole, int count)

@@ -29,38 +29,43 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
     /// <param name="works">The works designed for it.</param>
     /// <param name="plans">The bars that its steel is cut from.</param>
     /// <returns>The takeoff.</returns>
-    public static Takeoff Of(Brief brief, Choice choice, Works works, IReadOnlyList<SectionPlan> plans) =>
-        new(
-            [
-                .. Transport(brief, choice, works),
-                .. works.Source.Lines(choice),
-                .. PipeTakeoff.Main(choice, works),
-                .. WaterTakeoff.Tank(brief, choice),
-                .. ArrayTakeoff.Electric(choice, works.Electrics),
-                .. RackTakeoff.Steel(works.Rack, plans),
-                .. RackTakeoff.Concrete(works.Footings),
-                .. StandTakeoff.Of(works.Stand),
-                .. GuardTakeoff.Of(works.Guard, choice, works.PoleBlocks),
-                .. FenceTakeoff.Of(works.Guard, works.Footings),
-                .. PipeTakeoff.Taps(works),
-                Labour.Days("commission", 1, "once"),
-            ],
-            plans
-        );
+    public static Takeoff Of(Brief brief, Choice choice, Works works, IReadOnlyList<SectionPlan> plans)
+    {
+        var lines = Measured(brief, choice, works, plans).ToList();
+        return new([.. Transport(brief, choice, works, lines), .. lines], plans);
+    }
 
-    private static IEnumerable<QuantityLine> Transport(Brief brief, Choice choice, Works works)
+    private static IEnumerable<QuantityLine> Measured(
+        Brief brief,
+        Choice choice,
+        Works works,
+        IReadOnlyList<SectionPlan> plans
+    ) =>
+        [
+            .. works.Source.Lines(choice),
+            .. PipeTakeoff.Main(choice, works),
+            .. WaterTakeoff.Tank(brief, choice),
+            .. ArrayTakeoff.Electric(choice, works.Electrics),
+            .. RackTakeoff.Steel(works.Rack, plans),
+            .. RackTakeoff.Concrete(works.Footings),
+            .. StandTakeoff.Of(works.Stand),
+            .. GuardTakeoff.Of(choice, works),
+            .. FenceTakeoff.Of(works.Guard, works.Footings),
+            .. PipeTakeoff.Taps(works),
+            Labour.Days("commission", 1, "once"),
+        ];
+
+    private static IEnumerable<QuantityLine> Transport(
+        Brief brief,
+        Choice choice,
+        Works works,
+        IReadOnlyList<QuantityLine> lines
+    )
     {
         if (brief.Money.TransportKm > 0)
         {
-            var tonnes =
-                (
-                    works.Rack.MassKg
-                    + (works.Stand?.MassKg ?? 0)
-                    + ((works.Stand?.Footings.ConcreteM3 ?? 0) * works.Footings.PerM3.CementKg)
-                    + (choice.ModuleCount * choice.Module.Body.MassKg)
-                    + (works.Footings.ConcreteM3 * works.Footings.PerM3.CementKg)
-                ) / 1000;
-            var trips = Math.Max(1, Math.Ceiling(tonnes / 3)) + 1;
+            var load = LoadingList.Of(brief.Rack.Crew, choice, works, lines);
+            var trips = load.TripCount + 1;
             yield return new(
                 "transport-km",
                 BillSection.General,
@@ -68,7 +73,7 @@ public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<Se
                 "nr",
                 Math.Ceiling(trips * 2 * brief.Money.TransportKm),
                 Invariant(
-                    $"{trips:0} trips (3 t each for {tonnes:0.0} t of steel, modules and cement, and one for the rest) x 2 x {brief.Money.TransportKm:0.#} km"
+                    $"{trips} trips ({load.TripCount} of the loading list, {load.PayloadKg / 1000:0.##} t each, and one for the rest; sand and stone come by the quarry's lorries, in their rates) x 2 x {brief.Money.TransportKm:0.#} km"
                 )
             );
         }
@@ -140,6 +145,10 @@ public sealed record Works(
 
     /// <summary>Blocks of light columns and masts, as far as they stand.</summary>
     public IEnumerable<PoleBlock> PoleBlocks => new[] { PoleBlock, MastBlock }.OfType<PoleBlock>();
+
+    /// <summary>How many blocks of a kind are cast.</summary>
+    /// <param name="block">Of light columns or of masts.</param>
+    public int CountOf(PoleBlock block) => Guard.Poles.Count(pole => pole.HasRod == block.IsMast);
 
     /// <summary>The racks before their concrete holds them; null where no wind table goes.</summary>
     public Erection? Erection { get; init; }

@@ -85,6 +85,15 @@ public sealed record Design(
     /// <summary>What was chosen.</summary>
     public Choice Choice => Sizing.Choice;
 
+    /// <summary>The findings that keep a stand's drawing from being released; empty where it may be built.</summary>
+    public IReadOnlyList<Finding> StandWithheldBy =>
+        [
+            .. Findings.Where(finding =>
+                finding.Id.StartsWith("stand/", StringComparison.Ordinal)
+                && finding.Status is FindingStatus.Stop or FindingStatus.Unchecked
+            ),
+        ];
+
     /// <summary>The worst status of all findings.</summary>
     public FindingStatus Worst => Findings.Max(finding => finding.Status);
 

@@ -49,13 +49,7 @@ internal static class StandChapter
 
     /// <summary>The findings that keep a stand's drawing from being released.</summary>
     /// <param name="design">The design.</param>
-    public static IReadOnlyList<Finding> Withholding(Design design) =>
-        [
-            .. design.Findings.Where(finding =>
-                finding.Id.StartsWith("stand/", StringComparison.Ordinal)
-                && finding.Status is FindingStatus.Stop or FindingStatus.Unchecked
-            ),
-        ];
+    public static IReadOnlyList<Finding> Withholding(Design design) => design.StandWithheldBy;
 
     // Tonnes of water over heads: no drawing goes out while anything of it fails or was not looked at.
     private static IEnumerable<Block> Drawings(Design design, StandDesign stands)

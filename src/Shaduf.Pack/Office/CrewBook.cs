@@ -55,7 +55,7 @@ internal static class CrewBook
             [.. CrewConcrete.Blocks(design, method.Steps.Single(step => step.Key == "concrete"))],
             [.. AtTheSource(design, method)],
             [.. MainAndTank(design, method)],
-            .. Stand(design),
+            .. Stand(design, method),
             [.. Wiring(design, method)],
             [.. StartUp(design, method)],
         ];
@@ -151,18 +151,19 @@ internal static class CrewBook
             new Heading(1, "Main and tank"),
             .. CrewPictures.Of(design, "main"),
             .. Steps(method, "main"),
+            .. StandRelease.IsWithheld(design) ? Steps(method, "stand") : [],
             .. Steps(method, "tank"),
             .. Steps(method, "taps"),
         ];
 
-    // Nothing tells how to raise what may not be built.
-    private static IEnumerable<IReadOnlyList<Block>> Stand(Design design) =>
+    // A sheet of its own where it may be built; what is withheld takes a line.
+    private static IEnumerable<IReadOnlyList<Block>> Stand(Design design, MethodStatement method) =>
         design.Works.StandErection is { } stand && !StandRelease.IsWithheld(design)
             ?
             [
                 [
                     new Heading(1, "Stand of the tank"),
-                    new Bullets([.. stand.Work.Select(RichText.From)], BulletMark.CheckBox),
+                    .. Steps(method, "stand"),
                     ErectionChapter.Days(stand.Steps, stand.AirDegC),
                 ],
             ]

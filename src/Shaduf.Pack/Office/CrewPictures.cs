@@ -5,6 +5,8 @@ namespace Shaduf.Pack;
 /// <summary>The pictures that the crew needs at a step of the method.</summary>
 internal static class CrewPictures
 {
+    // Smaller pits are no help to anybody; judgement, no source.
+    private const double SmallestOneToFactor = 500;
     private static readonly PaperSize s_high = new(173, 118);
     private static readonly PaperSize s_low = new(173, 96);
 
@@ -66,8 +68,9 @@ internal static class CrewPictures
         var (plan, field) = (works.Pits, works.Guard.Field);
         var picture = BookScale
             .From(20)
+            .TakeWhile(scale => scale <= SmallestOneToFactor)
             .Select(scale => PitPlanPicture.Of(plan, field, scale))
-            .First(each => each.Size.WidthMm <= s_high.WidthMm && each.Size.HeightMm <= s_high.HeightMm);
-        return picture.TextOverlaps().Count == 0 ? picture : null;
+            .FirstOrDefault(each => each.Size.WidthMm <= s_high.WidthMm && each.Size.HeightMm <= s_high.HeightMm);
+        return picture?.TextOverlaps().Count == 0 ? picture : null;
     }
 }

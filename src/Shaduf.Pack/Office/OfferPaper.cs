@@ -77,12 +77,12 @@ public static class OfferPaper
         yield return design.Brief.Tank.IsExisting
             ? "Your tank is used as it stands."
             : Invariant(
-                $"{choice.TankCount} {(choice.TankCount == 1 ? "tank" : "tanks")}, {choice.TankM3:0.#} m3 together{(works.Stand is null ? "" : Invariant($", on {works.Stand.Count} steel stands"))}."
+                $"{(choice.TankCount == 1 ? Invariant($"A tank of {choice.TankM3:0.#} m3") : Invariant($"{choice.TankCount} tanks, {choice.TankM3:0.#} m3 together"))}{OnStands(works.Stand?.Count ?? 0)}."
             );
         if (works.TapStands is { } taps)
         {
             yield return Invariant(
-                $"{taps.Count} tap stands with apron and soakaway, and {works.TapTrench.LengthM:0} m of pipe to them."
+                $"{(taps.Count == 1 ? "A tap stand" : Invariant($"{taps.Count} tap stands"))} with apron and soakaway, and {works.TapTrench.LengthM:0} m of pipe to {(taps.Count == 1 ? "it" : "them")}."
             );
         }
 
@@ -98,6 +98,14 @@ public static class OfferPaper
 
         yield return "Earthing, tests in your presence, disinfection, teaching of those who run it, spare parts and a book.";
     }
+
+    private static string OnStands(int count) =>
+        count switch
+        {
+            0 => "",
+            1 => ", on a stand of steel",
+            _ => Invariant($", on {count} stands of steel"),
+        };
 
     private static IEnumerable<Block> Water(Design design)
     {

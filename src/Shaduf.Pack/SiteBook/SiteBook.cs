@@ -84,6 +84,10 @@ internal static class SiteBook
             "set-out" => [SettingOutTables.Pits(design)],
             "steel" => [.. CrewLists.Cuts(design, int.MaxValue)],
             "concrete" => ErectionChapter.Blocks(design).OfType<Table>(),
+            "stand" when design.Works.StandErection is { } stand && !StandRelease.IsWithheld(design) =>
+            [
+                ErectionChapter.Days(stand.Steps, stand.AirDegC),
+            ],
             _ => [],
         };
         return HtmlBlocks.Of([.. CrewPictures.Of(design, key), .. tables]);

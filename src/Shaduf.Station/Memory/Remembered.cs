@@ -74,7 +74,7 @@ internal static class Remembered
     // A section whose pieces and bars have not changed is not sawn anew.
     public static Takeoff TakeoffOf(StationFile file, Survey survey, Choice choice, Works works, StepMemory? memory) =>
         Takeoff.Of(
-            file.Brief,
+            (file.Brief, survey),
             choice,
             works,
             CutPlans.Of(

@@ -44,6 +44,17 @@ public sealed class CrewBookTests(ExamplePacks packs) : IClassFixture<ExamplePac
     }
 
     [Fact]
+    public void Many_racks_of_one_module_each_go_on_a_dozen_sheets_too()
+    {
+        var pack = ExamplePacks.Make(
+            ExamplePacks.Changed("hilltop-village", ("rows: choose", "rows: 1"), ("columns: choose", "columns: 1"))
+        );
+        Assert.True(pack.Design.Works.Rack.Grid.RackCount > 20);
+        Assert.InRange(CrewBook.Pages(pack.Design, pack.Stamp).Count, 8, CrewBook.MostSheets);
+        HasAll(pack.Design, pack.Stamp);
+    }
+
+    [Fact]
     public void No_word_of_any_sheets_is_lost_and_no_order_is_changed() =>
         Gen.Select(Gen.Int[1, 14], Gen.Int[0, 40], Gen.Int[0, 40], Gen.Int[0, 200])
             .Sample(

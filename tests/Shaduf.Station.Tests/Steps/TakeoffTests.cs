@@ -100,6 +100,18 @@ public sealed class TakeoffTests
 
     /// <summary>What a takeoff names is a card or stands in the table of items, in the same unit: else a rate could not be checked.</summary>
     [Theory]
+    [InlineData("hilltop-village")]
+    [InlineData("homestead")]
+    [InlineData("river-terrace")]
+    public void Chlorine_is_bought_for_source_main_and_tank(string name)
+    {
+        var design = Station.Tests.Examples.DesignOf(name);
+        var bought = design.Takeoff.Lines.Single(line => line.Item == "chlorine").Quantity;
+        var needed = Disinfection.Of(design).Sum(dose => dose.ProductG) / 1000;
+        Assert.InRange(bought, needed, needed + 0.1);
+    }
+
+    [Theory]
     [MemberData(nameof(Examples))]
     public void Every_item_is_known_with_its_unit(string name)
     {

@@ -31,24 +31,31 @@ public sealed record Disinfection(string What, double VolumeL, double DoseMgPerL
     /// <summary>The doses of a station: the well with its gravel, the main, the tanks.</summary>
     /// <param name="design">The design.</param>
     /// <returns>The doses.</returns>
-    public static IReadOnlyList<Disinfection> Of(Design design) =>
+    public static IReadOnlyList<Disinfection> Of(Design design) => Of(design.Choice, design.Works, design.Survey);
+
+    /// <summary>The doses of a station: the well with its gravel, the main, the tanks.</summary>
+    /// <param name="choice">What was chosen.</param>
+    /// <param name="works">The works.</param>
+    /// <param name="survey">Settled figures.</param>
+    /// <returns>The doses.</returns>
+    internal static IReadOnlyList<Disinfection> Of(Choice choice, Works works, Survey survey) =>
         [
-            .. OfWell(design),
-            Dose("main", design.Works.Main.Test.VolumeL, ChlorineDose.WellMgPerL, PipeH),
+            .. OfWell(works, survey),
+            Dose("main", works.Main.Test.VolumeL, ChlorineDose.WellMgPerL, PipeH),
             Dose(
-                design.Choice.TankCount == 1 ? "tank, full" : Invariant($"{design.Choice.TankCount} tanks, full"),
-                1000 * design.Choice.TankM3,
+                choice.TankCount == 1 ? "tank, full" : Invariant($"{choice.TankCount} tanks, full"),
+                1000 * choice.TankM3,
                 ChlorineDose.TankMgPerL,
                 TankH
             ),
         ];
 
-    private static IEnumerable<Disinfection> OfWell(Design design)
+    private static IEnumerable<Disinfection> OfWell(Works works, Survey survey)
     {
-        if (design.Source is Well well)
+        if (works.Source is WellBuild { Well: var well })
         {
             var columnM = Math.Max(0, well.BottomM - well.RestDryM);
-            var boreMm = design.Survey["casing"];
+            var boreMm = survey["casing"];
             var litres = ChlorineDose.ColumnL(boreMm, columnM);
             yield return Dose(
                 boreMm >= DugFromMm

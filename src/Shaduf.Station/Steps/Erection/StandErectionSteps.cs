@@ -52,6 +52,28 @@ internal static class StandErectionSteps
         ];
     }
 
+    /// <summary>The step of the method; how to raise what may not be built is not told.</summary>
+    /// <param name="design">The design.</param>
+    /// <returns>The step; none where no stand is built.</returns>
+    public static IEnumerable<MethodStep> Step(Design design)
+    {
+        if (design.Works is { Stand: { } stand, StandErection: { } erection })
+        {
+            var isWithheld = design.StandWithheldBy.Count > 0;
+            yield return new(
+                "stand",
+                "Raise the stand of the tank",
+                [
+                    Invariant(
+                        $"{stand.Count} {(stand.Count == 1 ? "stand" : "stands")} of {stand.Stand.Steel.MassKg:0} kg on {stand.Footings.Count} blocks: built only from released drawings{(isWithheld ? ", and they are WITHHELD" : "")}."
+                    ),
+                    .. isWithheld ? [] : erection.Work,
+                ],
+                "Hold: levels of the anchor bolts before legs are set; stand plumb and bolted before the tank goes up."
+            );
+        }
+    }
+
     /// <summary>The findings.</summary>
     /// <param name="works">The works.</param>
     public static IEnumerable<Finding> Findings(StandErection works)

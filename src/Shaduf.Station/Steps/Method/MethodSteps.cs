@@ -17,6 +17,7 @@ internal static class MethodSteps
             Modules(design),
             .. AtTheSource(design),
             Main(design),
+            .. StandErectionSteps.Step(design),
             Tank(design),
             .. Taps(design),
             Earth(design),
@@ -174,23 +175,19 @@ internal static class MethodSteps
 
     private static MethodStep Tank(Design design)
     {
-        var (choice, stand) = (design.Choice, design.Works.Stand);
+        var choice = design.Choice;
         return new(
             "tank",
             "Tank",
             [
-                stand is null
+                design.Works.Stand is null
                     ? "Level bed, rammed, without a stone; the tank empty until its joints are made."
-                    : Invariant(
-                        $"{Counted(stand.Count, "stand")} of {stand.Stand.Steel.MassKg:0} kg on {stand.Footings.Count} blocks: built only from released drawings, after the blocks have their age; the tank is tied down before it is left empty overnight."
-                    ),
+                    : "The stand has its age and is signed; the tank is tied down before it is left empty overnight.",
                 Invariant(
                     $"{choice.TankCount} x {choice.Tank.Name}: overflow and vent screened, {design.Works.Main.TankFull.Name}. A cubic metre of water weighs a tonne."
                 ),
             ],
-            stand is null
-                ? null
-                : "Hold: levels of the anchor bolts before legs are set; stand plumb and bolted before the tank goes up."
+            null
         );
     }
 

@@ -24,17 +24,27 @@ internal static class PipeTakeoff
             .. main.TankFull.Lines(),
             .. Trench(main.Trench, BillSection.PipesAndTank, "route of the main"),
             .. Blocks(main.Blocks, works.Footings),
-            new(
-                "chlorine",
-                BillSection.PipesAndTank,
-                "hypochlorite of 65 % for the main",
-                "kg",
-                main.Test.ChlorineKg,
-                Invariant($"{main.Test.VolumeL:0} L with 50 mg/L for a day")
-            ),
             Labour.Days("pipe", choice.Lift.MainM, "route of the main"),
             Labour.Days("pipe-test", 1, "the main filled, tested, flushed, disinfected"),
         ];
+    }
+
+    /// <summary>What disinfects the station once, in whole tenths of a kilogram.</summary>
+    /// <param name="doses">The doses.</param>
+    public static QuantityLine Chlorine(IReadOnlyList<Disinfection> doses)
+    {
+        var netKg = doses.Sum(dose => dose.ProductG) / 1000;
+        return new(
+            "chlorine",
+            BillSection.PipesAndTank,
+            "hypochlorite of 65 %, fresh, that disinfects the station once",
+            "kg",
+            Math.Ceiling(netKg * 10) / 10,
+            string.Join("; ", doses.Select(dose => Invariant($"{dose.What}: {dose.ProductG:0} g")))
+        )
+        {
+            NetQuantity = netKg,
+        };
     }
 
     private static IEnumerable<QuantityLine> Pipes(MainLay lay)

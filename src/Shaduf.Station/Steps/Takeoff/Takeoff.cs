@@ -24,14 +24,24 @@ public sealed record SteelLot(string Name, Assembly Steel, int Count)
 public sealed record Takeoff(IReadOnlyList<QuantityLine> Lines, IReadOnlyList<SectionPlan> BarPlans)
 {
     /// <summary>Takes off everything.</summary>
-    /// <param name="brief">The brief.</param>
+    /// <param name="ground">The brief, and what is settled of it.</param>
     /// <param name="choice">What was chosen.</param>
     /// <param name="works">The works designed for it.</param>
     /// <param name="plans">The bars that its steel is cut from.</param>
     /// <returns>The takeoff.</returns>
-    public static Takeoff Of(Brief brief, Choice choice, Works works, IReadOnlyList<SectionPlan> plans)
+    public static Takeoff Of(
+        (Brief Brief, Survey Survey) ground,
+        Choice choice,
+        Works works,
+        IReadOnlyList<SectionPlan> plans
+    )
     {
-        var lines = Measured(brief, choice, works, plans).ToList();
+        var (brief, survey) = ground;
+        List<QuantityLine> lines =
+        [
+            .. Measured(brief, choice, works, plans),
+            PipeTakeoff.Chlorine(Disinfection.Of(choice, works, survey)),
+        ];
         return new([.. Transport(brief, choice, works, lines), .. lines], plans);
     }
 

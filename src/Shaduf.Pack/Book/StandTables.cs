@@ -74,7 +74,7 @@ internal static class StandTables
                         TableRow.Of(
                             ForceTable.Named(strength.Stand.Skeleton, use.Member),
                             strength.Stand.Skeleton.Members[use.Member].Profile.Bar.Name,
-                            Invariant($"{use.Result.UtilisationShare:0.00}"),
+                            use.Result.ShareText,
                             use.Result.Clause,
                             strength.Combinations.Strength[use.Combination].Name
                         )
@@ -97,7 +97,7 @@ internal static class StandTables
                     TableRow.Of(move.What, Invariant($"{move.ValueMm:0.0} mm"), Invariant($"{move.LimitMm:0.0} mm"))
                 ),
                 TableRow.Of("concrete under the base plates", Invariant($"{feet.PressShare:0.00}"), "1.00"),
-                TableRow.Of("bolts of the feet", Invariant($"{feet.Bolts.UtilisationShare:0.00}"), "1.00"),
+                TableRow.Of("bolts of the feet", feet.Bolts.ShareText, "1.00"),
                 TableRow.Of(
                     Invariant($"pull at a block, {blocks.Pulling.Combination}"),
                     Invariant($"{blocks.PullKN:0.0} kN"),

@@ -115,7 +115,7 @@ internal static class StrengthChapter
                         TableRow.Of(
                             ForceTable.Named(strength.Rack.Skeleton, pair.Use.Member),
                             strength.Rack.Skeleton.Members[pair.Use.Member].Profile.Bar.Name,
-                            Invariant($"{pair.Use.Result.UtilisationShare:0.00}"),
+                            pair.Use.Result.ShareText,
                             pair.Use.Result.Clause,
                             strength.Combinations.Strength[pair.Use.Combination].Name + pair.Held.HeldSays
                         )

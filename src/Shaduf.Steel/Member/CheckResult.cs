@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace Shaduf.Steel;
 
 /// <summary>What a check of a member, weld or plate came to.</summary>
@@ -7,6 +9,12 @@ public readonly record struct CheckResult(double UtilisationShare, string Clause
 {
     /// <summary>Whether the check holds.</summary>
     public bool Holds => UtilisationShare <= 1;
+
+    /// <summary>The utilisation; null where the method refuses the section.</summary>
+    public double? FiniteShare => double.IsFinite(UtilisationShare) ? UtilisationShare : null;
+
+    /// <summary>The utilisation as a table says it: two decimals, or 'refused', which the clause explains.</summary>
+    public string ShareText => FiniteShare is { } share ? Invariant($"{share:0.00}") : "refused";
 
     /// <summary>The worse of two checks.</summary>
     /// <param name="other">The other check.</param>

@@ -50,7 +50,7 @@ public sealed class QuickRunTests
     public void A_remembered_step_never_gives_yesterdays_answer() =>
         s_change
             .Array[6]
-            .Sample(
+            .Sampled(
                 changes =>
                 {
                     using var scratch = new Scratch();
@@ -80,6 +80,7 @@ public sealed class QuickRunTests
                         );
                     }
                 },
-                iter: Math.Max(4, Check.Iter / 25)
+                count: 6,
+                huntShare: 1 / 25.0
             );
 }

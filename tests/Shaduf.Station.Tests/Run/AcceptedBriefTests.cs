@@ -22,7 +22,7 @@ public sealed class AcceptedBriefTests
     public void Any_fields_at_the_ends_of_their_ranges_give_a_design() =>
         s_change
             .Array[20]
-            .Sample(
+            .Sampled(
                 changes =>
                 {
                     using var scratch = new Scratch();
@@ -41,14 +41,15 @@ public sealed class AcceptedBriefTests
 
                     Sound.Assert(DesignOf(accepted, brief.ToJsonString()));
                 },
-                iter: Math.Max(8, Check.Iter / 12)
+                count: 16,
+                huntShare: 1 / 12.0
             );
 
     [Fact]
     public void Any_cards_at_the_ends_of_their_ranges_give_a_design() =>
         Gen.Select(Gen.Int[0, s_cardNames.Length - 1], s_change)
             .Array[12]
-            .Sample(
+            .Sampled(
                 changes =>
                 {
                     using var scratch = new Scratch();
@@ -78,7 +79,8 @@ public sealed class AcceptedBriefTests
 
                     Sound.Assert(DesignOf(accepted, string.Join('\n', log)));
                 },
-                iter: Math.Max(5, Check.Iter / 20)
+                count: 10,
+                huntShare: 1 / 20.0
             );
 
     [Theory]

@@ -14,10 +14,21 @@ public sealed class StandAccidentTests
         var accidents = s_stands.Strength.Accidents;
         Assert.Equal(2, accidents.Count);
         Assert.All(accidents, each => Assert.InRange(each.Use.UtilisationShare, 0.01, 1));
-        var finding = StandAccidentFinding.Of(s_stands.Strength);
+        var finding = StandAccidentFinding.Of(accidents);
         Assert.Equal(FindingStatus.Holds, finding.Status);
         Assert.Equal(accidents.Max(each => each.Use.UtilisationShare), finding.Value!.Value, 1e-12);
         Assert.Contains("bollards", finding.Says);
+    }
+
+    [Fact]
+    public void A_leg_too_thin_to_be_reckoned_with_is_told_in_words()
+    {
+        var refused = new CheckResult(double.PositiveInfinity, "class 4");
+        var finding = StandAccidentFinding.Of([new("diagonal X1 lost", "L1", "leg", refused, "G + W")]);
+        Assert.Equal(FindingStatus.Stop, finding.Status);
+        Assert.Null(finding.Value);
+        Assert.Contains("L1 is then used most: its wall is too thin", finding.Says);
+        Assert.Equal("refused", refused.ShareText);
     }
 
     [Fact]

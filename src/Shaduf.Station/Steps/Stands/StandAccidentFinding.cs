@@ -1,5 +1,4 @@
 using Shaduf.Working;
-using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -7,10 +6,10 @@ namespace Shaduf.Station;
 internal static class StandAccidentFinding
 {
     /// <summary>The finding.</summary>
-    /// <param name="strength">The stand.</param>
-    public static Finding Of(StandStrength strength)
+    /// <param name="accidents">What accidents do to the stand.</param>
+    public static Finding Of(IReadOnlyList<StandAccident> accidents)
     {
-        var worst = strength.Accidents.MaxBy(each => each.Use.UtilisationShare)!;
+        var worst = accidents.MaxBy(each => each.Use.UtilisationShare)!;
         return Finding.AtMost(
             "stand/accident",
             worst.Use.UtilisationShare,
@@ -18,10 +17,8 @@ internal static class StandAccidentFinding
             "",
             string.Join(
                 "; ",
-                strength.Accidents.Select(each =>
-                    Invariant(
-                        $"{each.What}: {each.Role} {each.Mark} is then used to {each.Use.UtilisationShare:0.00} ({each.Combination})"
-                    )
+                accidents.Select(each =>
+                    $"{each.What}: {each.Role} {each.Mark} is then used most: {each.Use.UsedSays()} ({each.Combination})"
                 )
             )
                 + ". Vehicles are kept off: bollards or stones wherever a track passes within 3 m"
@@ -31,6 +28,9 @@ internal static class StandAccidentFinding
                         : ". What would hold: heavier diagonals and legs than are taken (tank.standing.diagonal, tank.standing.leg), one bay more (tank.standing.bays), or an engineer's design"
                 ),
             "EN 1990:2002, 6.4.3.3, factors 1.0; which accidents: judgement, no source; " + worst.Use.Clause
-        );
+        ) with
+        {
+            Value = worst.Use.FiniteShare,
+        };
     }
 }

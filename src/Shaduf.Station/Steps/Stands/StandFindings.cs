@@ -36,7 +36,7 @@ internal static class StandFindings
                 strength.Slender,
                 Advice(false, stand)
             ),
-            StandAccidentFinding.Of(strength),
+            StandAccidentFinding.Of(strength.Accidents),
             Sway(strength),
             Platform(stand),
             Feet(stand),
@@ -95,7 +95,7 @@ internal static class StandFindings
             $"{Members}; {worst.Result.Clause}"
         ) with
         {
-            Value = worst.Result.FiniteShare(),
+            Value = worst.Result.FiniteShare,
         };
     }
 

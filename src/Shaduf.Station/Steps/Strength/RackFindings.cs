@@ -153,7 +153,7 @@ internal static class RackFindings
             $"{Members}; {worst.Result.Clause}"
         ) with
         {
-            Value = worst.Result.FiniteShare(),
+            Value = worst.Result.FiniteShare,
         };
     }
 

@@ -1,5 +1,4 @@
 using Shaduf.Steel;
-using static System.FormattableString;
 
 namespace Shaduf.Station;
 
@@ -25,17 +24,11 @@ internal static class WorstUse
         return all.Count > 0 && all.MaxBy(each => each.Share) is var worst ? (worst.Rack, worst.Use) : null;
     }
 
-    /// <summary>How far something is used; null where the method refuses it, as a wall that is too thin.</summary>
-    /// <param name="result">What its check came to.</param>
-    /// <returns>The share.</returns>
-    public static double? FiniteShare(this CheckResult result) =>
-        double.IsFinite(result.UtilisationShare) ? result.UtilisationShare : null;
-
-    /// <summary>The same in words.</summary>
+    /// <summary>How far something is used, in words.</summary>
     /// <param name="result">What its check came to.</param>
     /// <returns>The words.</returns>
     public static string UsedSays(this CheckResult result) =>
-        result.FiniteShare() is { } share
-            ? Invariant($"{share:0.00} of what it carries")
+        result.FiniteShare is not null
+            ? $"{result.ShareText} of what it carries"
             : "its wall is too thin to be reckoned with, choose a thicker one";
 }

@@ -61,6 +61,8 @@ internal static class DeskHost
         builder.Services.AddSingleton<Digests>();
         builder.Services.AddSingleton<DigestWork>();
         builder.Services.AddSingleton<PackJobs>();
+        builder.Services.AddSingleton<Pictures>();
+        builder.Services.AddSingleton<Pastes>();
         builder.Services.AddScoped<DeskUnits>();
         builder.Services.AddLocalization();
         var desk = builder.Build();
@@ -70,6 +72,8 @@ internal static class DeskHost
         desk.MapStaticAssets();
         desk.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         Downloads.Map(desk);
+        Pictures.Map(desk);
+        Pastes.Map(desk);
         await desk.StartAsync();
         return desk;
     }

@@ -39,8 +39,8 @@ internal sealed partial class PumpSketch
         set => typed[field] = value;
     }
 
-    /// <summary>The points as they were pasted: flow in m³/h, head in m, efficiency in %, one point a line.</summary>
-    public string Points { get; set; } = "";
+    /// <summary>The points as they were pasted: flow in m³/h, head in m, efficiency in %, one point a line; null when there were too many to take.</summary>
+    public string? Points { get; set; } = "";
 
     /// <summary>The card when it can be read; else what is wrong with it.</summary>
     public (PumpCard? Card, IReadOnlyList<string> Faults) Read()
@@ -113,6 +113,11 @@ internal sealed partial class PumpSketch
     // Three numbers a line, whatever stands between them.
     private (IReadOnlyList<double[]> Rows, string? Fault) Rows()
     {
+        if (Points is null)
+        {
+            return ([], $"more than {Pastes.LongestText} characters were pasted; the points of one pump are accepted");
+        }
+
         var rows = new List<double[]>();
         foreach (
             var (i, line) in Points

@@ -71,6 +71,14 @@ public sealed class OpenDesk : IAsyncLifetime
         }
     }
 
+    /// <summary>Does something while another program holds the store, so that edits wait.</summary>
+    public async Task WhileHeldAsync(Func<Task> act)
+    {
+        await using var tables = setting.Open();
+        await using var held = await tables.Database.BeginTransactionAsync();
+        await act();
+    }
+
     /// <summary>There is room again.</summary>
     public static void FreeDisk() => SqliteConnection.ClearAllPools();
 

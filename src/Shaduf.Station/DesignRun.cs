@@ -150,12 +150,7 @@ public static class DesignRun
             Soil = brief.Site.Soil,
             PoleBlock = PoleBlock.Of(guard.ColumnStrength, brief.Site),
             MastBlock = PoleBlock.Of(guard.MastStrength, brief.Site),
-            Erection = racks.Taken.Strength is { } strength
-                ? new(rack, footings, strength.Wind, survey.Climate.AirDegC)
-                {
-                    IsWallMeasured = strength.IsWallMeasured,
-                }
-                : null,
+            Erection = ErectionAdvice.Of(ground, racks, choice.Module),
         };
     }
 

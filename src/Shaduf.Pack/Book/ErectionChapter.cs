@@ -25,7 +25,7 @@ internal static class ErectionChapter
         };
         yield return new Figure(
             ErectionPicture.Of(erection, PicturePaper.Full).Trimmed(),
-            "The frame on ropes over its open pits, seen along the row. Ropes along the row likewise, at both ends."
+            "The frame on its props over its open pits, held upright by ropes, seen along the row. Props likewise at every column line; ropes along the row likewise, at both ends."
         );
         yield return new Heading(2, "Steps and points at which work is held");
         yield return new Bullets([.. erection.Work.Select(step => (RichText)step)], BulletMark.CheckBox);

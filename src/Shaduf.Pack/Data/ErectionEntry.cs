@@ -22,7 +22,7 @@ public sealed record ErectionEntry(
     {
         var stops = Erection.StopsMPerS;
         return new(
-            design.Works.Erection is { } rack ? Of(rack) : null,
+            design.Works.Erection is { } rack ? Of(rack) with { Props = Of(rack.Props) } : null,
             design.Works.StandErection is { } stand ? Of(stand) : null,
             stops.Modules,
             stops.Lifting,
@@ -44,6 +44,26 @@ public sealed record ErectionEntry(
             R(works.Heaviest.MassKg),
             StepsOf(works.Steps, works.AirDegC),
             works.Work
+        );
+
+    private static PropsEntry Of(Propping props) =>
+        new(
+            props.Count,
+            props.ASide,
+            Propping.TubeMm,
+            Propping.TubeWallMm,
+            R(props.Pairs.SelectMany(pair => pair.Both).Max(prop => prop.LengthMm)),
+            R(props.LeanDeg),
+            R(props.Works.PressKN),
+            R(props.Works.LiftKN),
+            R(props.MostAlongKN),
+            R(Propping.ResistanceKN(props.Worst.Prop)),
+            R(props.UseShare),
+            R(props.TubeUseShare),
+            props.BoardMm,
+            R(props.PressureKPa),
+            R(props.SurfaceKPa),
+            props.StakesASide
         );
 
     private static RaisedEntry Of(StandErection works) =>
@@ -92,6 +112,46 @@ public sealed record RaisedEntry(
     double HeaviestKg,
     IReadOnlyList<CureEntry> Waits,
     IReadOnlyList<string> Steps
+)
+{
+    /// <summary>What carries a rack's frame over its open pits; null for a stand.</summary>
+    public PropsEntry? Props { get; init; }
+}
+
+/// <summary>The props under a rack's frame.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="ASide">At each end of each cross tube or rafter.</param>
+/// <param name="DiameterMm">Diameter of the tube.</param>
+/// <param name="WallMm">Its wall.</param>
+/// <param name="LongestMm">Length of the longest.</param>
+/// <param name="LeanDeg">Greatest lean from upright.</param>
+/// <param name="WindPressKN">Force of the stage's wind on the bare frame from above or from below, without partial factors.</param>
+/// <param name="LiftKN">What that wind lifts beyond the weight, with partial factors; the ropes hold it.</param>
+/// <param name="AlongKN">Force along the prop that bears most, with partial factors.</param>
+/// <param name="ResistanceKN">What one bears against buckling.</param>
+/// <param name="UseShare">Use of that prop.</param>
+/// <param name="TubeUseShare">Use of the cross tube or rafter on them.</param>
+/// <param name="BoardMm">Side of the board under each.</param>
+/// <param name="PressureKPa">Pressure under it, without partial factors.</param>
+/// <param name="AllowedKPa">Pressure that may be put on the ground's surface.</param>
+/// <param name="StakesASide">Stakes behind the feet of each end.</param>
+public sealed record PropsEntry(
+    int Count,
+    int ASide,
+    double DiameterMm,
+    double WallMm,
+    double LongestMm,
+    double LeanDeg,
+    double WindPressKN,
+    double LiftKN,
+    double AlongKN,
+    double ResistanceKN,
+    double UseShare,
+    double TubeUseShare,
+    double BoardMm,
+    double PressureKPa,
+    double AllowedKPa,
+    int StakesASide
 );
 
 /// <summary>A step that waits for the concrete.</summary>

@@ -5,11 +5,14 @@ using static System.FormattableString;
 
 namespace Shaduf.Pack;
 
-/// <summary>A rack's bare frame on ropes over its open pits, seen along the row.</summary>
+/// <summary>A rack's bare frame on props and ropes over its open pits, seen along the row.</summary>
 public static class ErectionPicture
 {
     // Room for the labels on the right.
     private const double LabelsMm = 72;
+
+    private const double BoardThickMm = 50;
+    private const double StakeMm = 60;
 
     /// <summary>Composes the picture from the solid model.</summary>
     /// <param name="erection">The works.</param>
@@ -32,7 +35,7 @@ public static class ErectionPicture
             oneToFactor
             ?? Math.Max(
                 BookScale.FittingOneToFactor(right.XMm - left.XMm + 1200, size.WidthMm - LabelsMm),
-                BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 50)
+                BookScale.FittingOneToFactor(view.TopMm + depthMm, size.HeightMm - 60)
             );
         var originMm = 12 - (left.XMm / scale);
         var site = new SceneBuilder(size).View(new(scale, new(0, 0), new(originMm, 14 + (view.TopMm / scale))));
@@ -42,10 +45,36 @@ public static class ErectionPicture
             RackEnd.Tube(site, part);
         }
 
+        var props = erection.Props;
+        var pair = props.Pairs[0];
+        foreach (var prop in pair.Both)
+        {
+            if (props.IsAlong)
+            {
+                site.Line(Layer.Hidden, RackEnd.At(prop.Head), RackEnd.At(prop.Foot));
+            }
+            else
+            {
+                Standing(site, props, prop, Math.Sign(prop.Foot.YMm - prop.Head.YMm));
+            }
+        }
+
         Rope(site, heads[0], left);
         Rope(site, heads[^1], right);
-        Labels(site, erection, (heads[^1], right));
-        Sizes(site, erection.Footings.Block.DepthMm, heads, (left, right));
+        Labels(site, erection, (heads[^1], right), pair);
+        Sizes(
+            site,
+            erection.Footings.Block.DepthMm,
+            [.. heads.Concat(pair.Both.Select(prop => RackEnd.At(prop.Foot))).OrderBy(at => at.XMm)],
+            (left, right)
+        );
+        Notes(site, erection, (left, scale));
+        return site.Builder.Build("the frame on props and ropes over its open pits");
+    }
+
+    private static void Notes(SiteView site, Erection erection, (SitePoint Left, double Scale) drawn)
+    {
+        var ((left, scale), props) = (drawn, erection.Props);
         site.Under(
             site.At(left).XMm,
             [
@@ -55,9 +84,15 @@ public static class ErectionPicture
                 Invariant(
                     $"anchors: logs {Erection.LogMm:0} x {Erection.LogMm:0}, {Erection.LogLongMm:0} long, buried along the row, pulled up with {GuyRope.UpKN(erection.RopeKN, Erection.RopeDeg):0.0} kN each"
                 ),
+                Invariant(
+                    $"props: {props.ASide} at each end of each {props.TubeRole}, {props.Count} in all, {props.LengthsSay}"
+                ),
+                Invariant(
+                    $"their boards: {PropPlaces.ClearOfPitMm:0} and more clear of every pit{(props.IsAlong ? ", to the left and right of it (hidden here)" : "")}"
+                ),
+                Invariant($"column feet hang {Rack.CoverMm:0} over the bottoms of the pits; nothing stands under them"),
             ]
         );
-        return site.Builder.Build("the frame on ropes over its open pits");
     }
 
     // Heads of the columns, from the low edge to the high one.
@@ -118,8 +153,57 @@ public static class ErectionPicture
 
     private static void Rope(SiteView site, SitePoint head, SitePoint anchor) => site.Line(Layer.Centre, head, anchor);
 
-    private static void Labels(SiteView site, Erection erection, (SitePoint Head, SitePoint Anchor) right)
+    // A prop, its board let into trodden ground, and the stake behind its foot.
+    private static void Standing(SiteView site, Propping props, Prop prop, int side)
     {
+        var (head, foot) = (RackEnd.At(prop.Head), RackEnd.At(prop.Foot));
+        var half = props.BoardMm / 2;
+        site.Rectangle(
+            Layer.Steel,
+            new(foot.XMm - half, foot.YMm),
+            new(foot.XMm + half, foot.YMm + BoardThickMm),
+            Palette.White
+        );
+        var stakeMm = foot.XMm + (side * (half + StakeMm));
+        site.Rectangle(
+            Layer.Steel,
+            new(stakeMm - (StakeMm / 2), foot.YMm + 300),
+            new(stakeMm + (StakeMm / 2), foot.YMm - 700),
+            Palette.White
+        );
+        foot = new(foot.XMm, foot.YMm + BoardThickMm);
+        var (alongMm, upMm) = (head.XMm - foot.XMm, head.YMm - foot.YMm);
+        var across = Propping.TubeMm / 2 / double.Hypot(alongMm, upMm);
+        SitePoint Beside(SitePoint at, int hand) =>
+            new(at.XMm - (hand * upMm * across), at.YMm + (hand * alongMm * across));
+        site.Polygon(
+            Layer.Steel,
+            [Beside(foot, 1), Beside(head, 1), Beside(head, -1), Beside(foot, -1)],
+            Palette.White
+        );
+    }
+
+    private static void Labels(
+        SiteView site,
+        Erection erection,
+        (SitePoint Head, SitePoint Anchor) right,
+        PropPair pair
+    )
+    {
+        var props = erection.Props;
+        var ropeTip = site.At(Between(right.Head, right.Anchor, 0.4));
+        var onProp = Between(RackEnd.At(pair.High.Head), RackEnd.At(pair.High.Foot), 0.7);
+        var tip = site.At(onProp);
+
+        // Under the label of the ropes, from the same place.
+        site.Leader(
+            onProp,
+            Math.Max(4, ropeTip.XMm + 14 - tip.XMm),
+            Math.Max(-1, ropeTip.YMm - 6 + 10 - tip.YMm),
+            Invariant(
+                $"prop {Propping.TubeMm:0.0} x {Propping.TubeWallMm:0.0}, {props.MostAlongKN:0.0} kN,\nboard {props.BoardMm:0} x {props.BoardMm:0} x {BoardThickMm:0}, {props.StakesASide} {(props.StakesASide == 1 ? "stake" : "stakes")}"
+            )
+        );
         site.Leader(
             Between(right.Head, right.Anchor, 0.4),
             14,

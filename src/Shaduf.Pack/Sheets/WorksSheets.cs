@@ -23,7 +23,7 @@ internal static class WorksSheets
             )
             : [];
 
-    /// <summary>The bare frame on ropes over its open pits.</summary>
+    /// <summary>The bare frame on props and ropes over its open pits.</summary>
     public static IEnumerable<SheetDraft> Propping(Design design) =>
         design.Works.Erection is { } erection
             ? SheetDraft.Scaled(
@@ -32,7 +32,10 @@ internal static class WorksSheets
                 scale => [ErectionPicture.Of(erection, s_room, scale).Trimmed()],
                 [],
                 [
-                    "The frame hangs plumb at its level before concrete is poured and stays on its ropes until the concrete holds: the engineer's book says from which day. Keep out from under it; nobody works in a pit below a frame that is not tied. No lifting in wind that moves the frame.",
+                    Invariant(
+                        $"Props carry the frame, ropes hold it upright: weight, the ropes' own pull, and a wind of {erection.StageMPerS:0.0} m/s from above and below. {(erection.LiftKN >= 0.05 ? Invariant($"That wind may lift it by {erection.LiftKN:0.0} kN: only tight ropes hold it down.") : "That wind does not lift it off its props.")} Wedges nailed; look at props, wedges and ropes every morning and after every gust."
+                    ),
+                    "The frame stands plumb at its level before concrete is poured and stays on its props and ropes until the concrete holds: the engineer's book says from which day. Keep out from under it; nobody works in a pit below a frame that is not tied. No lifting in wind that moves the frame.",
                 ],
                 erection.Rack.Size.DepthMm / 250
             )

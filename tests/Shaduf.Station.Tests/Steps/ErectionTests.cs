@@ -26,9 +26,12 @@ public sealed class ErectionTests
         var (drag, slope) = (s_works.Worst, Erection.RopeDeg * Math.PI / 180);
         Assert.Equal(
             1.5 * s_works.WindKN * drag.HeightM,
-            s_works.RopesASide * s_works.RopeKN * Math.Cos(slope) * s_works.TiedM,
+            ((s_works.RopesASide * s_works.RopeKN) - (s_works.LiftKN / 4 / Math.Sin(slope)))
+                * Math.Cos(slope)
+                * s_works.TiedM,
             1e-6
         );
+        Assert.Equal(Math.Max(0, (1.5 * s_works.PressKN) - (0.9 * s_works.FrameKg * 9.80665e-3)), s_works.LiftKN, 1e-9);
         Assert.True(s_works.RopesASide >= 2);
         Assert.True(Erection.ProofFactor * s_works.RopeKN <= Erection.AnchorKN + 1e-9);
         Assert.True(drag.DragM2 >= s_works.Across.DragM2 || drag.DragM2 >= s_works.Along.DragM2);
@@ -96,5 +99,9 @@ public sealed class ErectionTests
         Assert.Equal(4, s_works.Work.Count(step => step.StartsWith("Hold:", StringComparison.Ordinal)));
 
     private static Erection Works(double airDegC) =>
-        new(s_rack.Rack, Footings.Of(CustomRack.Brief, s_rack.Rack), s_rack.Wind, [.. Enumerable.Repeat(airDegC, 12)]);
+        new(s_rack.Rack, Footings.Of(CustomRack.Brief, s_rack.Rack), s_rack.Wind, [.. Enumerable.Repeat(airDegC, 12)])
+        {
+            Strength = s_rack,
+            GroundKPa = 72,
+        };
 }

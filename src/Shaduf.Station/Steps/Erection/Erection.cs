@@ -19,8 +19,24 @@ public sealed record FrameDrag(double DragM2, double HeightM);
 /// <param name="AirDegC">Mean air of the twelve months [°C].</param>
 public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IReadOnlyList<double> AirDegC)
 {
-    /// <summary>Whether the walls of its bars were measured before.</summary>
-    public bool IsWallMeasured { get; init; }
+    /// <summary>The checked rack.</summary>
+    public required RackStrength Strength { get; init; }
+
+    /// <summary>Pressure that may be put on the ground under a footing [kPa].</summary>
+    public required double GroundKPa { get; init; }
+
+    /// <summary>What would hold where ropes or props do not, in words; begins with a full stop.</summary>
+    public string Advice { get; init; } = "";
+
+    /// <summary>Most ropes to each side of a frame.</summary>
+    /// <source>judgement, no source: more are not set and kept tight alike</source>
+    public const int MostRopes = 6;
+
+    /// <summary>Whether ropes and props hold it.</summary>
+    public bool Holds => RopesASide <= MostRopes && Props.Holds;
+
+    /// <summary>What carries the frame while its columns hang in the open pits.</summary>
+    public Propping Props => Propping.Of(this, Strength, GroundKPa);
 
     /// <summary>Return period of the wind while the frame stands on ropes: up to three days [years].</summary>
     /// <source>EN 1991-1-6:2005, table 3.1, from memory</source>
@@ -30,9 +46,9 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     /// <source>judgement, no source</source>
     public const double ProofFactor = 1.5;
 
-    /// <summary>Least distance of an anchor from a pit [mm].</summary>
+    /// <summary>Least distance of an anchor from a pit [mm]: beyond the boards of the props.</summary>
     /// <source>judgement, no source</source>
-    public const double ClearOfPitMm = 800;
+    public const double ClearOfPitMm = 1500;
 
     /// <summary>Steepest slope of the ropes from level [deg].</summary>
     public const double RopeDeg = 45;
@@ -59,6 +75,7 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     // Advised for stages of up to three months; from memory.
     internal const double LeastStageMPerS = 20;
     internal const double UnfavourableFactor = 1.5;
+    internal const double FavourableWeightFactor = 0.9;
     internal const double DragCoefficient = 2;
 
     private const double LiftSlopeDeg = 60;
@@ -76,6 +93,24 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     /// <summary>The bare frame in a wind along the row.</summary>
     public FrameDrag Along => Drag(step => step.XMm);
 
+    /// <summary>The bare frame as it is seen from above.</summary>
+    public FrameDrag Above => Drag(step => step.ZMm);
+
+    /// <summary>Push square to the wind over the push along it.</summary>
+    /// <source>judgement, no source: bars of sharp edges, gusts that come down or up</source>
+    public const double SquareShare = 0.5;
+
+    /// <summary>Force of the stage's wind straight down or up on the bare frame, without partial factors [kN].</summary>
+    public double PressKN => SquareShare * Above.DragM2 * StageKNPerM2;
+
+    /// <summary>The same in the wind at which nobody is on a ladder any more [kN].</summary>
+    public double PressAtStopKN =>
+        SquareShare * Above.DragM2 * WindPressure.PeakNPerM2(StopsMPerS.Ladders, Wind.Terrain, Wind.HeightM) / 1000;
+
+    /// <summary>What the stage's wind lifts beyond the frame's weight, with partial factors: the ropes hold it down [kN].</summary>
+    public double LiftKN =>
+        Math.Max(0, (UnfavourableFactor * PressKN) - (FavourableWeightFactor * FrameKg * Gravity.MPerS2 / 1000));
+
     /// <summary>The worse of both.</summary>
     public FrameDrag Worst => new[] { Across, Along }.MaxBy(drag => drag.DragM2 * drag.HeightM)!;
 
@@ -86,8 +121,10 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     public double TiedM =>
         Rack.Skeleton.Feet.Min(foot => Rack.Setting.AboveGroundMm(Rack.Skeleton.Members[foot.Member].To)) / 1000;
 
-    /// <summary>Pull of all ropes of one side together, with the partial factor [kN].</summary>
-    public double PullKN => GuyRope.PullKN(UnfavourableFactor * WindKN, Worst.HeightM, TiedM, RopeDeg);
+    /// <summary>Pull of all ropes of one side together, with the partial factor: the wind's moment, and its lift on all four sides [kN].</summary>
+    public double PullKN =>
+        GuyRope.PullKN(UnfavourableFactor * WindKN, Worst.HeightM, TiedM, RopeDeg)
+        + (LiftKN / 4 / Math.Sin(RopeDeg * Math.PI / 180));
 
     /// <summary>Ropes to each side of one frame: two at least, and so many that an anchor holds the pull that proves it.</summary>
     public int RopesASide => Math.Max(2, (int)Math.Ceiling((ProofFactor * PullKN / AnchorKN) - 1e-9));

@@ -8,29 +8,27 @@ namespace Shaduf.Station;
 /// <summary>Findings on the days before the concrete holds.</summary>
 internal static class ErectionFindings
 {
-    private const int MostRopes = 6;
-
     /// <summary>The findings.</summary>
     /// <param name="erection">The works.</param>
     /// <param name="soil">Kind of soil; null when unknown.</param>
     /// <returns>The findings.</returns>
     public static IEnumerable<Finding> Of(Erection erection, SoilKind? soil) =>
-        [Ropes(erection), Pits(erection, soil), Lift(erection), Cure(erection)];
+        [Ropes(erection), PropFindings.Of(erection.Props), Pits(erection, soil), Lift(erection), Cure(erection)];
 
     private static Finding Ropes(Erection erection)
     {
         var finding = Finding.AtMost(
             "build/ropes",
             erection.RopesASide,
-            MostRopes,
+            Erection.MostRopes,
             "",
             Invariant(
                 $"until the concrete holds, {erection.RopesASide} ropes to each side hold one frame in a wind of {erection.StageMPerS:0.0} m/s (once in {Erection.StageYears:0} years, for up to three days): {erection.RopeKN:0.0} kN in each at {Erection.RopeDeg:0} deg, {GuyRope.UpKN(erection.RopeKN, Erection.RopeDeg):0.0} kN up at its anchor; rope of {5 * erection.RopeKN:0} kN breaking load"
             )
                 + (
-                    erection.RopesASide <= MostRopes
+                    erection.RopesASide <= Erection.MostRopes
                         ? ""
-                        : ". So many ropes are not set right: put the frame together in shorter lengths, or cast the columns first and weld the frame on them"
+                        : $". So many ropes are not set right{erection.Advice}"
                 ),
             "statics; EN 1991-1-6:2005, table 3.1, from memory; partial factor 1.5; number of ropes: judgement"
         );

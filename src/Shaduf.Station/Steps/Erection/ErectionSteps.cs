@@ -14,28 +14,34 @@ internal static class ErectionSteps
     /// <returns>The steps; each that begins with 'Hold' is a point at which work stops until it is ticked.</returns>
     public static IReadOnlyList<string> Of(Erection erection)
     {
-        var rack = erection.Rack;
+        var (rack, props) = (erection.Rack, erection.Props);
         var topMm = 1000 * erection.TiedM;
         return
         [
-            .. erection.IsWallMeasured ? (string[])[] : [Walls(rack)],
+            .. erection.Strength.IsWallMeasured ? (string[])[] : [Walls(rack)],
             "Peg the column centres from the front line, measure both diagonals: equal within 10 mm. Ask for buried pipes and cables before the first spade.",
             $"Dig the pits {(erection.Footings.IsPlan ? "by the geotechnical design" : Invariant($"to {erection.Footings.Block.DepthMm:0} mm"))} with upright sides, the bottom flat and clean, spoil 1 m away. Boards over every pit that nobody works at.",
             "Hold: look into every pit. Soil as on the drawing, no water, no loose earth at the bottom, no fill.",
             Invariant(
                 $"Set the anchors: {erection.RopesASide} to each of the four sides of a frame, {erection.TiedM:0.0} m and more from the columns and {Erection.ClearOfPitMm / 1000:0.0} m clear of any pit. A log of 0.3 x 0.3 x 0.6 m buried crosswise, or two stakes of 1.2 m in line. Pull at each with {Erection.ProofFactor * erection.RopeKN:0.0} kN: it must not creep."
             ),
+            Invariant(
+                $"Lay the boards of the props before the frame comes: {props.Count} in all, {(props.IsAlong ? "on both sides along the row" : "beyond the pits at both ends")} of each {props.TubeRole}, {props.BoardMm:0} x {props.BoardMm:0} mm and 50 mm thick, level on trodden ground, {PropPlaces.ClearOfPitMm / 1000:0.0} m and more from every pit; {props.StakesASide} {(props.StakesASide == 1 ? "stake" : "stakes")} of 1.2 m driven behind each place. Nothing else stands nearer to a pit."
+            ),
             LiftStep(erection),
             Invariant(
-                $"Tie the ropes at the column heads, {Erection.RopeDeg:0} deg from level, to anchors on all four sides, with turnbuckles or a windlass of rope. Four props nailed to stakes at each line of columns and one diagonal brace in the plane. A spacer of tube across the heads keeps them apart as drawn."
+                $"The frame rests on its props, not on the pits: {props.Count} straight tubes of {Propping.TubeMm:0.0} x {Propping.TubeWallMm:0.0} mm or stronger under its {props.TubeRole}s as drawn, {props.LengthsSay}, leaning {Propping.MostLeanDeg:0} deg from upright at most, {props.MostAlongKN:0.0} kN along each; heads in a fork or lashed, feet wedged by hardwood pairs that are nailed when the level is right. Column feet then hang {Rack.CoverMm:0} mm over the bottom: nobody puts stones under them."
             ),
             Invariant(
-                $"Hold: plumb within {topMm / PlumbDivisor:0} mm over the column ({PlumbDivisor:0} to one), columns 5 mm, heads in line 5 mm in 3 m, both diagonals 10 mm, tilt half a degree, direction 2 deg. Level with a water tube, not with a telephone."
+                $"Before the sling is slack tie the ropes at the column heads, {Erection.RopeDeg:0} deg from level or flatter, to anchors on all four sides, with turnbuckles or a windlass of rope, tight by hand and no tighter: they press on the props. One diagonal brace in the plane. A spacer of tube across the heads keeps them apart as drawn."
+            ),
+            Invariant(
+                $"Hold: plumb within {topMm / PlumbDivisor:0} mm over the column ({PlumbDivisor:0} to one), columns 5 mm, heads in line 5 mm in 3 m, both diagonals 10 mm, tilt half a degree, direction 2 deg; every prop bears, wedges nailed, no column touches the bottom. Level with a water tube, not with a telephone."
             ),
             "Cast each pit in one go, rammed or vibrated round the column's foot, plinth with it. Three cubes or cylinders a day where someone can press them; count the bags.",
             "Hold: an hour after casting measure plumb, distances and tilt again, and put right what moved while it still can be.",
             Invariant(
-                $"Keep the concrete wet and covered for seven days. No module, no ladder and nobody on the frame. Ropes stay tight: look at them every morning and after every gust."
+                $"Keep the concrete wet and covered for seven days. No module, no ladder and nobody on the frame. Ropes stay tight and props wedged: look at them every morning and after every gust."
             ),
             Invariant($"Hold: ropes and props off, frame loaded, modules on: each not before its days in the table."),
             Invariant(

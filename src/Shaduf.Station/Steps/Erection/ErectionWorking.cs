@@ -14,7 +14,10 @@ internal static class ErectionWorking
     /// <param name="erection">The works.</param>
     /// <returns>The sheet.</returns>
     public static WorkingSheet Show(Erection erection) =>
-        new("Before the concrete sets: ropes and lifting", [.. Wind(erection), .. Pulls(erection)]);
+        new(
+            "Before the concrete sets: ropes, props and lifting",
+            [.. Wind(erection), .. Pulls(erection), .. PropFindings.Show(erection.Props)]
+        );
 
     private static IEnumerable<Line> Wind(Erection erection)
     {
@@ -56,8 +59,17 @@ internal static class ErectionWorking
     private static IEnumerable<Line> Pulls(Erection erection) =>
         [
             new(
+                "U",
+                "1.5 W - 0.9 G, lift that the ropes hold down, 0 at least",
+                Invariant($"W = {erection.PressKN:0.00} kN up, G = {erection.Props.WeightKN:0.00} kN"),
+                erection.LiftKN,
+                "kN",
+                "station/propping",
+                "EN 1990:2002, table A1.2(A), 1.5 and 0.9"
+            ),
+            new(
                 "T",
-                "1.5 F h_F/(h_g cos θ n)",
+                "(1.5 F h_F/(h_g cos θ) + U/(4 sin θ))/n",
                 Invariant(
                     $"h_F = {erection.Worst.HeightM:0.00} m, h_g = {erection.TiedM:0.00} m, θ = {Erection.RopeDeg:0} deg, n = {erection.RopesASide}"
                 ),

@@ -35,8 +35,10 @@ public sealed record Rack(
     /// <summary>Mark of the pieces across a column's foot.</summary>
     public const string FootMark = "K1";
 
-    // Concrete left under the foot of a column, and height of the plinth: common practice, no source.
-    internal const double CoverMm = 100;
+    /// <summary>Concrete left under the foot of a column [mm]; common practice, no source.</summary>
+    public const double CoverMm = 100;
+
+    // Height of the plinth: common practice, no source.
     internal const double PlinthHeightMm = 250;
 
     /// <summary>Thickness of the plate on a column that is wider than the tube across it [mm]; common practice, no source.</summary>

@@ -82,7 +82,8 @@ public sealed record RackChoice(RackTried Taken, IReadOnlyList<RackTried> Others
         }
     }
 
-    private static RackChoice Found(RackSizing sizing)
+    /// <summary>The choice alone, without what would hold where nothing does.</summary>
+    internal static RackChoice Found(RackSizing sizing)
     {
         var search = new RackSearch(sizing);
         if (sizing.UsualRack.Setting.TiltDeg > MonopitchCanopy.SteepestDeg)

@@ -11,7 +11,16 @@ public sealed record Seam(string Name, double LegMm, double LengthMm, int Count)
 {
     /// <summary>Whether it is welded on site, because what it joins does not fit the truck.</summary>
     public bool IsOnSite { get; init; }
+
+    /// <summary>Whether a run goes all round what it joins.</summary>
+    public bool IsAllRound { get; init; }
 }
+
+/// <summary>Bolts of one kind.</summary>
+/// <param name="What">What they are: 'bolt M10 x 30 galvanised, with nut and two washers'.</param>
+/// <param name="Where">What they hold.</param>
+/// <param name="Count">How many.</param>
+public sealed record BoltSet(string What, string Where, int Count);
 
 /// <summary>Parts that are welded or set together, and their welds.</summary>
 /// <param name="Name">What it is: 'rack'.</param>
@@ -19,6 +28,19 @@ public sealed record Seam(string Name, double LegMm, double LengthMm, int Count)
 /// <param name="Seams">Its welds.</param>
 public sealed record Assembly(string Name, IReadOnlyList<Part> Parts, IReadOnlyList<Seam> Seams)
 {
+    /// <summary>Hundred of the numbers of its plates and welds, so that no two of a station share one: W101, PL101.</summary>
+    public int Series { get; init; }
+
+    /// <summary>Plates that are welded on; their mass is not in that of the parts.</summary>
+    public IReadOnlyList<Plate> Plates { get; init; } = [];
+
+    /// <summary>Its bolts.</summary>
+    public IReadOnlyList<BoltSet> Bolts { get; init; } = [];
+
+    /// <summary>The mark of the plates of a role; empty where it has none.</summary>
+    /// <param name="role">The role.</param>
+    public string MarkOf(string role) => Plates.FirstOrDefault(plate => plate.Role == role)?.Mark ?? "";
+
     /// <summary>Mass of the steel [kg].</summary>
     public double MassKg => Parts.Sum(part => part.MassKg);
 
@@ -52,7 +74,10 @@ public sealed record Assembly(string Name, IReadOnlyList<Part> Parts, IReadOnlyL
             parts[0].PiecesMm,
             parts.Count,
             parts.Sum(part => part.MassKg)
-        );
+        )
+        {
+            Work = parts[0].Work,
+        };
 
     // Alike on the floor: same section, same lengths and same pieces to a tenth of a millimetre, either way round.
     private static bool IsLike(Part a, Part b) =>

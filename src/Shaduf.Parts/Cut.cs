@@ -8,7 +8,7 @@ namespace Shaduf.Parts;
 public readonly record struct CutPlane(Point At, Point Normal);
 
 /// <summary>Lengths and saw angles of a square tube cut by a plane at each end.</summary>
-/// <param name="LongPointMm">Longest edge, which the bar must give [mm].</param>
+/// <param name="LongPointMm">Longest edge [mm].</param>
 /// <param name="ShortPointMm">Shortest edge [mm].</param>
 /// <param name="StartDeg">Saw angle at the start, from a square cut [deg].</param>
 /// <param name="EndDeg">Saw angle at the end, from a square cut [deg].</param>

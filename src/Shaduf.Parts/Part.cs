@@ -13,13 +13,19 @@ public sealed record Part(string Mark, string Role, Section Section, Cut Shape, 
     /// <summary>Whether good places for a splice lie further apart than a piece is long, so that whole bars were laid.</summary>
     public bool IsSplicedAnywhere { get; init; }
 
-    /// <summary>Length to order and cut: long point to long point [mm].</summary>
+    /// <summary>What is done to it besides its two cuts; empty for nothing.</summary>
+    public string Work { get; init; } = "";
+
+    /// <summary>Length from long point to long point [mm].</summary>
     public double LengthMm => Shape.LongPointMm;
 
     /// <summary>A length as the saw is set to it: whole millimetres, never short.</summary>
     /// <param name="mm">The length [mm].</param>
     /// <returns>The length to mark [mm].</returns>
-    public static double WholeMm(double mm) => Math.Ceiling(mm - 1e-6);
+    public static double WholeMm(double mm) => Math.Ceiling(mm - 1e-3);
+
+    /// <summary>Length that its bar must give, from its first to its last point [mm].</summary>
+    public double AlongBarMm => Section.AlongBarMm(Shape);
 
     /// <summary>Mass by the mean of long and short point [kg].</summary>
     public double MassKg => (Shape.LongPointMm + Shape.ShortPointMm) / 2 * Section.MassKgPerM / 1000;
@@ -124,4 +130,11 @@ public sealed record PartGroup(
     IReadOnlyList<double> PiecesMm,
     int Count,
     double MassKg
-);
+)
+{
+    /// <summary>What is done to each besides its two cuts; empty for nothing.</summary>
+    public string Work { get; init; } = "";
+
+    /// <summary>Length that the bar must give for each, from its first to its last point [mm].</summary>
+    public double AlongBarMm => Section.AlongBarMm(Shape);
+}

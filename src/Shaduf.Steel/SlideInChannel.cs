@@ -51,6 +51,9 @@ public sealed record SlideInChannel(
     /// <summary>Longest leg that still ends above the other flat leg, d + t [mm].</summary>
     public double LongestLegMm => InsideDepthMm + ThicknessMm;
 
+    /// <summary>How far the flat legs of a channel are cut back where it runs to the web of another: past the other's lips, and 2 mm free [mm].</summary>
+    public double CutBackMm => LegMm - ThicknessMm + 2;
+
     /// <summary>Whether the channel can be made.</summary>
     public bool Fits => WhyNot.Length == 0;
 

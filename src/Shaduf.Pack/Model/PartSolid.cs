@@ -36,6 +36,11 @@ internal static class PartSolid
                 part.Mark[0] switch
                 {
                     'F' => [.. Angle(rack, rack.Sections.Channel!, part, number)],
+                    'S' when part.Role == RemovableSide.LugRole =>
+                    [
+                        // Back to back: the flat leg under the frame, the upright one where the lips of F3 end.
+                        .. Of(part, new(number % 2 == 0 ? -1 : 1, 0, 0), up * -1),
+                    ],
                     'R' or 'S' => [.. Of(part, across, up)],
                     _ => [.. Of(part)],
                 }

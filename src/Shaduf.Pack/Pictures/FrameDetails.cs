@@ -27,13 +27,20 @@ internal static class FrameDetails
             [
                 Channel(rack, (channel, moduleMm), welds, oneToFactor, isHolder: false),
                 Channel(rack, (channel, moduleMm), welds, oneToFactor, isHolder: true),
+                .. RemovableSidePicture.Of(rack, channel, welds, oneToFactor),
             ],
-            ({ } channel, _) => [Channel(rack, (channel, moduleMm), welds, oneToFactor, isHolder: false)],
+            ({ } channel, _) =>
+            [
+                Channel(rack, (channel, moduleMm), welds, oneToFactor, isHolder: false),
+                .. RemovableSidePicture.Of(rack, channel, welds, oneToFactor),
+            ],
             (_, { } clamping) => [Rail(rack, clamping, welds, oneToFactor), Clamp(rack, clamping, oneToFactor)],
             _ => [],
         };
 
-    private static SiteView Begun(double oneToFactor) =>
+    /// <summary>A picture with room on all sides.</summary>
+    /// <param name="oneToFactor">n of the scale 1:n.</param>
+    internal static SiteView Begun(double oneToFactor) =>
         new SceneBuilder(new(500, 400)).View(new(oneToFactor, new(0, 0), new(200, 200)));
 
     // Cut square to the row: the cross tube runs across the picture, up the slope to the right.
@@ -94,8 +101,8 @@ internal static class FrameDetails
                 new(new(ShownMm, rail), new(ShownMm, rail + clamping.ModuleThicknessMm)),
             ]
         );
-        Symbol(view, welds, "rail to rafter", (new(-rail / 2, 0), -40, -12));
-        return Titled(view, oneToFactor, "rail on a rafter, cut square to the row");
+        Symbol(view, welds, "rail to cross tube", (new(-rail / 2, 0), -40, -12));
+        return Titled(view, oneToFactor, "rail on a cross tube, cut square to the row");
     }
 
     // Cut along the row between two modules.
@@ -146,8 +153,12 @@ internal static class FrameDetails
         );
     }
 
-    // The symbol stands so far from its tip on the paper.
-    private static void Symbol(
+    /// <summary>The symbol of a weld, so far from its tip on the paper.</summary>
+    /// <param name="view">The picture.</param>
+    /// <param name="welds">All welds.</param>
+    /// <param name="name">Name of the weld.</param>
+    /// <param name="where">Its tip, and how far right and down of it the symbol begins.</param>
+    internal static void Symbol(
         SiteView view,
         IReadOnlyList<WeldMark> welds,
         string name,
@@ -161,7 +172,11 @@ internal static class FrameDetails
         }
     }
 
-    private static Scene Titled(SiteView view, double oneToFactor, string says)
+    /// <summary>The picture with what it shows below it.</summary>
+    /// <param name="view">The picture.</param>
+    /// <param name="oneToFactor">n of the scale 1:n.</param>
+    /// <param name="says">What it shows.</param>
+    internal static Scene Titled(SiteView view, double oneToFactor, string says)
     {
         var drawn = view.Builder.Build().Bounds()!.Value;
         view.Builder.Text(

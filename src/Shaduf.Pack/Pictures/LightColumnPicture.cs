@@ -28,7 +28,7 @@ public static class LightColumnPicture
         var topMm = 10 + (((2 * foot.GussetMm) + foot.ThicknessMm + 30) / scale);
         Side(
             builder.View(new(scale, new(0, 0), new(24 + (block.LengthMm / 2 / scale), topMm))),
-            foot,
+            column,
             block,
             pole.Section.SideMm
         );
@@ -48,8 +48,9 @@ public static class LightColumnPicture
         return builder.Build("foot of a light column");
     }
 
-    private static void Side(SiteView view, PoleFoot foot, FootingBlock block, double poleMm)
+    private static void Side(SiteView view, LightColumn column, FootingBlock block, double poleMm)
     {
+        var (foot, plates) = (column.Foot, column.Steel.Plates);
         var (half, bolt, radius) = (foot.SideMm / 2, foot.BoltSpacingMm / 2, poleMm / 2);
         var plateTop = foot.ThicknessMm;
         var (side, bottom) = (block.LengthMm / 2, -PoleFoot.GroutMm - block.DepthMm);
@@ -58,11 +59,6 @@ public static class LightColumnPicture
         view.Line(Layer.Ground, new(side, -PoleFoot.GroutMm), new(side + 200, -PoleFoot.GroutMm));
         foreach (var way in new[] { -1, 1 })
         {
-            view.Line(
-                Layer.Steel,
-                new(way * bolt, plateTop + (2 * foot.BoltMm)),
-                new(way * bolt, -PoleFoot.GroutMm - foot.BoltInConcreteMm)
-            );
             view.Polygon(
                 Layer.Steel,
                 [
@@ -75,28 +71,51 @@ public static class LightColumnPicture
         }
 
         view.Rectangle(Layer.Steel, new(-half, 0), new(half, plateTop), Palette.White);
+        foreach (var way in new[] { -1, 1 })
+        {
+            AnchorBolt.Draw(
+                view,
+                way * bolt,
+                foot.BoltMm,
+                (-PoleFoot.GroutMm - foot.BoltInConcreteMm, foot.BoltLengthMm),
+                (0, plateTop)
+            );
+        }
+
         view.Rectangle(Layer.Steel, new(-radius, plateTop), new(radius, plateTop + (2 * foot.GussetMm)), Palette.White);
         view.Leader(
             new(half, plateTop / 2),
             8,
             -8,
-            Invariant($"plate {foot.SideMm:0} x {foot.SideMm:0} x {foot.ThicknessMm:0}")
+            Invariant($"{plates[0].Mark} plate {plates[0].Sizes}")
         );
         view.Leader(
             new(bolt, -foot.BoltInConcreteMm * 0.5),
             view.Placing.LengthMm(side - bolt) + 6,
             4,
             Invariant(
-                $"4 bolts M{foot.BoltMm:0}, {foot.BoltLengthMm:0} long,\n{foot.BoltInConcreteMm:0} in the concrete"
+                $"4 bolts M{foot.BoltMm:0}, {foot.BoltLengthMm:0} long, each with\nthree nuts and washers: one at the\nend, one under, one on the plate"
             )
         );
         view.Leader(
             new(radius + (foot.GussetMm * 0.3), plateTop + (foot.GussetMm * 0.5)),
             14,
             -12,
-            Invariant($"4 gussets {foot.GussetMm:0} x {foot.GussetMm:0} x {foot.GussetThicknessMm:0}")
+            Invariant($"{plates[1].Count} {plates[1].Mark} gussets {plates[1].Sizes}")
         );
-        view.Dimensions(DimensionSide.Left, [new(new(-side - 200, bottom), new(-side - 200, -PoleFoot.GroutMm))]);
+        var (left, ground) = (-side - 200, -PoleFoot.GroutMm);
+        view.Dimensions(
+            DimensionSide.Left,
+            [
+                new(new(left, bottom), new(left, ground)),
+                new(new(left, ground - foot.BoltInConcreteMm), new(left, ground)),
+                new(new(left, ground), new(left, 0)) { Text = Invariant($"{PoleFoot.GroutMm:0} grout") },
+                new(new(left, plateTop), new(left, ground - foot.BoltInConcreteMm + foot.BoltLengthMm))
+                {
+                    Text = Invariant($"{foot.BoltLengthMm - foot.BoltInConcreteMm - PoleFoot.GroutMm - plateTop:0} above"),
+                },
+            ]
+        );
         view.Dimensions(DimensionSide.Below, [new(new(-side, bottom), new(side, bottom))]);
     }
 
@@ -107,7 +126,7 @@ public static class LightColumnPicture
         view.Circle(Layer.Steel, new(0, 0), radius);
         foreach (var (x, y) in new[] { (-1, -1), (-1, 1), (1, -1), (1, 1) })
         {
-            view.Circle(Layer.Steel, new(x * bolt, y * bolt), foot.BoltMm / 2);
+            view.Circle(Layer.Steel, new(x * bolt, y * bolt), PoleFoot.HoleMm(foot.BoltMm) / 2);
         }
 
         var thick = foot.GussetThicknessMm / 2;

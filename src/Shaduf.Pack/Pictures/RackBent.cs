@@ -36,6 +36,7 @@ internal static class RackBent
             view.Line(Layer.Centre, RackEnd.At(part.Shape.Start), RackEnd.At(part.Shape.End));
         }
 
+        Caps(view, rack, bent);
         Marks(view, bent);
         Levels(view, rack, bent, footings);
         var drawn = view.Builder.Build().Bounds()!.Value;
@@ -79,6 +80,30 @@ internal static class RackBent
         view.Line(Layer.Ground, new(left, bent.GroundMm(left)), new(right, bent.GroundMm(right)));
     }
 
+    // The plates between wide columns and the cross tube.
+    private static void Caps(SiteView view, Rack rack, RackEnd bent)
+    {
+        foreach (var cap in rack.Steel.Plates)
+        {
+            var (half, low) = (cap.LengthMm / 2, -rack.Sections.Tube.SideMm - cap.ThicknessMm);
+            SitePoint At(double slope, double off) => RackEnd.At(rack.Setting.OnSlope(0, slope, off));
+            foreach (var slope in bent.Parts.Where(part => part.Mark[0] == 'C').Select(rack.HeadSlopeMm))
+            {
+                view.Polygon(
+                    Layer.Steel,
+                    [
+                        At(slope - half, low),
+                        At(slope + half, low),
+                        At(slope + half, low + cap.ThicknessMm),
+                        At(slope - half, low + cap.ThicknessMm),
+                    ],
+                    Palette.Steel.Tint(0.5)
+                );
+                view.Leader(At(slope + half, low + (cap.ThicknessMm / 2)), 12, 16, $"{cap.Mark} {cap.Sizes}");
+            }
+        }
+    }
+
     private static void Marks(SiteView view, RackEnd bent)
     {
         foreach (var part in bent.Parts)
@@ -120,18 +145,19 @@ internal static class RackBent
                 new(new(0, lowest), new(bent.PlanMm, lowest)),
             ]
         );
-        view.Dimensions(
-            DimensionSide.Above,
-            [
-                .. columns.Select(part => new Dimension(
+        foreach (var (i, part) in columns.Index())
+        {
+            view.AlignedDimension(
+                new(
                     RackEnd.At(rack.Setting.OnSlope(0, 0, 0)),
-                    RackEnd.At(part.Shape.End)
+                    RackEnd.At(rack.Setting.OnSlope(0, rack.HeadSlopeMm(part), 0))
                 )
                 {
-                    Text = Invariant($"{rack.Setting.SlopeMm(part.Shape.End):0} up the slope"),
-                }),
-            ]
-        );
+                    Text = Invariant($"{rack.HeadSlopeMm(part):0} up the slope"),
+                },
+                8 + (7 * i)
+            );
+        }
     }
 
     private static void Side(

@@ -1,4 +1,5 @@
 using Shaduf.Parts;
+using Shaduf.Shape;
 using Shaduf.Station;
 using Shaduf.Steel;
 
@@ -37,6 +38,13 @@ internal static class WeldMapPicture
             );
         }
 
+        // From axis to axis, where a part ends at another's face.
+        foreach (var joint in skeleton.Joints)
+        {
+            view.Line(Layer.Thin, RackModelPicture.Seen(joint.AtFirst), RackModelPicture.Seen(joint.AtSecond));
+            Gap(view, skeleton.Members[joint.Second], joint.AtSecond);
+        }
+
         foreach (var foot in skeleton.Feet)
         {
             view.Builder.Circle(Layer.Ground, view.At(RackModelPicture.Seen(foot.Ground)), 0.7);
@@ -49,7 +57,23 @@ internal static class WeldMapPicture
         var half = (tips.Count + 1) / 2;
         Side(view.Builder, tips.Take(half), originMm - AsideMm);
         Side(view.Builder, tips.Skip(half), originMm + ((right - left) / scale) + AsideMm);
+        var drawn = view.Builder.Build().Bounds()!.Value;
+        view.Builder.Text(
+            new(drawn.LeftMm, drawn.BottomMm + 5),
+            "seen from the low left corner; lines: axes of the parts, thin: angles; small circle: where the foot enters ground or stands on its plinth",
+            TextStyle.Small
+        );
         return view.Builder.Build("weld map").Trimmed();
+    }
+
+    // The member's own line on to the joint.
+    private static void Gap(SiteView view, Member member, Point at)
+    {
+        var near = (at - member.From).LengthMm < (at - member.To).LengthMm ? member.From : member.To;
+        if ((at - near).LengthMm < 300)
+        {
+            view.Line(Layer.Thin, RackModelPicture.Seen(near), RackModelPicture.Seen(at));
+        }
     }
 
     // From above down in the order of the tips, no symbol nearer to another than a row.

@@ -122,7 +122,19 @@ public sealed class SiteView(SceneBuilder builder, SiteToPaper placing)
     /// <returns>This view.</returns>
     public SiteView DimensionChain(DimensionSide side, IReadOnlyList<SitePoint> points, bool withOverall = true)
     {
-        var links = points.Zip(points.Skip(1), (a, b) => new Dimension(a, b)).ToList();
+        // Figures count from the first point in whole millimetres, so that the links of a chain add up to its total.
+        var isAcross = side is DimensionSide.Above or DimensionSide.Below;
+        double Whole(SitePoint at) =>
+            Math.Round(
+                isAcross ? at.XMm - points[0].XMm : at.YMm - points[0].YMm,
+                MidpointRounding.AwayFromZero
+            );
+        var links = points
+            .Zip(
+                points.Skip(1),
+                (a, b) => new Dimension(a, b) { Text = FormattableString.Invariant($"{Math.Abs(Whole(b) - Whole(a)):0}") }
+            )
+            .ToList();
         if (withOverall && links.Count > 1)
         {
             links.Add(new(points[0], points[^1]));

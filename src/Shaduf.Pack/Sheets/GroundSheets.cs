@@ -164,7 +164,7 @@ internal static class GroundSheets
         if (!plan.Source.IsTold || plan.Tank is null)
         {
             yield return Invariant(
-                $"The brief does not say where {(plan.Source.IsTold ? "the tank" : plan.Tank is null ? $"{plan.Source.Name} and tank" : plan.Source.Name)} lies: measure bearing and distance from the middle of the front rack's low edge and write them into site.places."
+                $"The brief does not say where {(plan.Source.IsTold ? "the tank" : plan.Tank is null ? $"{plan.Source.Name} and tank" : plan.Source.Name)} lies: measure bearing and distance from the middle of the front rack's low edge and have them drawn before the trench is dug."
             );
         }
     }

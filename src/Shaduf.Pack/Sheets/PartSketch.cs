@@ -76,24 +76,24 @@ internal static class PartSketch
                 Horizontal = HorizontalAnchor.Centre,
             }
         );
-        builder.Text(
-            new((left + right) / 2, bottom + 8.4),
-            Lettering.Shortened(FromBar(part), size.WidthMm - 4, TextStyle.Small),
-            TextStyle.Small with
-            {
-                Horizontal = HorizontalAnchor.Centre,
-            }
-        );
+        foreach (var (i, line) in new[] { FromBar(part), part.Work }.Where(line => line.Length > 0).Index())
+        {
+            builder.Text(
+                new((left + right) / 2, bottom + 8.4 + (3 * i)),
+                Lettering.Shortened(line, size.WidthMm - 4, TextStyle.Small),
+                TextStyle.Small with
+                {
+                    Horizontal = HorizontalAnchor.Centre,
+                }
+            );
+        }
     }
 
     // Spliced pieces, and what the bar must give where both ends lean the same way: more than any edge.
     private static string FromBar(PartGroup part)
     {
         var pieces = part.PiecesMm.Select(Part.WholeMm).ToList();
-        var alongMm =
-            part.Section.Outline == Outline.SquareTube
-                ? Part.WholeMm(part.PiecesMm[^1] + part.Shape.AlongBarMm(part.Section.SideMm) - part.Shape.LongPointMm)
-                : pieces[^1];
+        var alongMm = Part.WholeMm(part.PiecesMm[^1] + part.AlongBarMm - part.Shape.LongPointMm);
         var along = alongMm > pieces[^1] ? Invariant($"{alongMm:0} along the bar") : "";
         return pieces.Count == 1
             ? along

@@ -1,5 +1,6 @@
 using Shaduf.Parts;
 using Shaduf.Station;
+using Shaduf.Steel;
 using static System.FormattableString;
 
 namespace Shaduf.Pack;
@@ -41,7 +42,10 @@ internal static class RackSheets
         var parts = SheetTexts.Table(
             "Columns and struts of all racks, millimetres",
             PartHeads,
-            [.. groups.Select(part => PartRow(part, part.Count * rack.Grid.RackCount))],
+            [
+                .. groups.Select(part => PartRow(part, part.Count * rack.Grid.RackCount)),
+                .. rack.Steel.Plates.Select(plate => PlateRow(plate, plate.Count * rack.Grid.RackCount)),
+            ],
             100
         );
         var places = SheetTexts.Table(
@@ -67,10 +71,19 @@ internal static class RackSheets
         var parts = Released(design)
             .SelectMany(lot => lot.Steel.Groups.Select(part => (Part: part, Count: part.Count * lot.Count)))
             .ToList();
-        var (paper, columns, rows) = parts.Count <= 12 ? (PaperSize.A4Landscape, 3, 4) : (PaperSize.A3Landscape, 4, 6);
+        var plates = Released(design)
+            .SelectMany(lot => lot.Steel.Plates.Select(plate => (Plate: plate, Count: plate.Count * lot.Count)))
+            .ToList();
+        var all = parts.Count + plates.Count;
+        var (paper, columns, rows) = all <= 12 ? (PaperSize.A4Landscape, 3, 4) : (PaperSize.A3Landscape, 4, 6);
         var (inside, block) = (SheetFrame.Inside(paper), SheetFrame.TitleBlock(paper));
-        PaperSize cell = new((inside.WidthMm - 8) / columns, (block.TopMm - inside.TopMm - 8) / rows);
-        foreach (var (page, several) in parts.Chunk(columns * rows).Index())
+        PaperSize cell = new((inside.WidthMm - 12) / columns, (block.TopMm - inside.TopMm - 10) / rows);
+        List<Scene> sketches =
+        [
+            .. parts.Select(each => PartSketch.Of(each.Part, each.Count, cell)),
+            .. plates.Select(each => PlateSketch.Of(each.Plate, each.Count, cell)),
+        ];
+        foreach (var (page, several) in sketches.Chunk(columns * rows).Index())
         {
             yield return new(
                 page == 0 ? "parts" : Invariant($"parts-{page + 1}"),
@@ -80,18 +93,18 @@ internal static class RackSheets
                 1,
                 [
                     .. several.Select(
-                        (each, i) =>
+                        (sketch, i) =>
                             new PlacedView(
-                                PartSketch.Of(each.Part, each.Count, cell),
+                                sketch,
                                 new(
-                                    inside.LeftMm + 4 + (i % columns * cell.WidthMm),
-                                    inside.TopMm + 4 + (i / columns * cell.HeightMm)
+                                    inside.LeftMm + 6 + (i % columns * cell.WidthMm),
+                                    inside.TopMm + 6 + (i / columns * cell.HeightMm)
                                 )
                             )
                     ),
                     new(
-                        SheetTexts.Notes(s_sketchNotes, block.LeftMm - inside.LeftMm - 8),
-                        new(inside.LeftMm + 4, block.TopMm + 1)
+                        SheetTexts.Notes([.. s_sketchNotes, .. Bolts(design)], block.LeftMm - inside.LeftMm - 10),
+                        new(inside.LeftMm + 6, block.TopMm + 1)
                     ),
                 ]
             );
@@ -101,9 +114,16 @@ internal static class RackSheets
     private static readonly string[] s_sketchNotes =
     [
         "Lengths and slants are not to scale, millimetres.",
-        "Bold: the long face, long point to long point; in brackets the short face.",
+        "Bold: the long edge; in brackets the short edge. Where both ends lean the same way the bar must give more: 'along the bar'.",
         "At the ends: degrees from a square cut. The upper line is the long face at the first slanting end.",
     ];
+
+    // All bolts of the racks and of released stands.
+    private static IEnumerable<string> Bolts(Design design) =>
+        Released(design)
+            .SelectMany(lot =>
+                lot.Steel.Bolts.Select(bolts => Invariant($"{bolts.Count * lot.Count} off: {bolts.What}; {bolts.Where}."))
+            );
 
     // The stands' parts go out only with their drawings.
     private static IEnumerable<SteelLot> Released(Design design) =>
@@ -135,8 +155,9 @@ internal static class RackSheets
         "part",
         "section",
         "off",
-        "long point",
-        "short point",
+        "from the bar",
+        "long edge",
+        "short edge",
         "saw angles",
         "kg each",
     ];
@@ -147,10 +168,24 @@ internal static class RackSheets
             part.Role,
             part.Section.Name,
             Invariant($"{count}"),
+            Invariant($"{Part.WholeMm(part.AlongBarMm):0}"),
             Invariant($"{Part.WholeMm(part.Shape.LongPointMm):0}"),
             Invariant($"{Part.WholeMm(part.Shape.ShortPointMm):0}"),
             Invariant($"{part.Shape.StartDeg:0.0} / {part.Shape.EndDeg:0.0}"),
             Invariant($"{part.MassKg / part.Count:0.00}"),
+        ];
+
+    private static IReadOnlyList<string> PlateRow(Plate plate, int count) =>
+        [
+            plate.Mark,
+            plate.Role,
+            $"plate {plate.Sizes}",
+            Invariant($"{count}"),
+            "",
+            "",
+            "",
+            "",
+            Invariant($"{plate.VolumeMm3 * SteelDensity.KgPerM3 * 1e-9:0.00}"),
         ];
 
     private static readonly string[] PlaceHeads =
@@ -180,7 +215,7 @@ internal static class RackSheets
 
     private static readonly string[] CutNotes =
     [
-        "Lengths in millimetres; the long point is what the bar must give. Saw angles are measured from a square cut: first the lower end, then the upper one.",
+        "Lengths in millimetres. 'From the bar' is what the bar must give, from the part's first to its last point; long and short edge are measured along its faces. Saw angles are measured from a square cut: first the lower end, then the upper one.",
         "The head of a column is cut parallel to the plane, its foot square. Strut and brace ends lie on the column's face and under the cross tube.",
         "Measure the first bar and the slot of your saw before cutting. Cut one of each mark, try it in its place, then cut the others.",
     ];

@@ -41,7 +41,7 @@ internal static class ShopSheets
         return spliced.Count == 0
             ? []
             : SheetTexts.Table(
-                "Splices: from the left end, of rafters and cross tubes from the low edge",
+                "Splices: from the left end, of cross tubes from the low edge",
                 ["mark", "lies at mm", "off", "splices at mm"],
                 [
                     .. spliced
@@ -95,7 +95,8 @@ internal static class ShopSheets
                     $"{WorksSheets.NameOf(pole)}-welds",
                     $"weld map of a {pole.Name}",
                     pole.Column.Steel,
-                    (pole.Column.Skeleton, works.Guard.CountOf(pole))
+                    (pole.Column.Skeleton, works.Guard.CountOf(pole)),
+                    welds => PoleWeldPicture.Of(pole.Column, welds)
                 )
             ),
         ];
@@ -105,7 +106,8 @@ internal static class ShopSheets
         string name,
         string title,
         Assembly steel,
-        (Skeleton Skeleton, int Count) all
+        (Skeleton Skeleton, int Count) all,
+        Func<IReadOnlyList<WeldMark>, Scene>? picture = null
     )
     {
         var welds = WeldMap.Of(steel, all.Skeleton, all.Count);
@@ -114,7 +116,7 @@ internal static class ShopSheets
             title,
             "not to scale",
             [
-                WeldMapPicture.Of(steel, all.Skeleton, welds, 150),
+                picture?.Invoke(welds) ?? WeldMapPicture.Of(steel, all.Skeleton, welds, 150),
                 .. SheetTexts.Table(
                     all.Count == 1 ? "Welds" : Invariant($"Welds of all {all.Count}"),
                     ["no.", "weld", "type", "leg mm", "run mm", "runs", "where", "position", "rod mm", "metal kg"],
@@ -159,7 +161,7 @@ internal static class ShopSheets
                 .. StandRelease.Before(design) is { } withheld ? [withheld] : Array.Empty<string>(),
                 "First loaded lies lowest and comes off last; long steel on the bed, nothing over its end without a flag. Straps off last, nobody beside the load. Sand, stone, water, tools and small goods are not counted.",
                 Invariant(
-                    $"{list.TripCount} trips{(list.IsPayloadTold ? "" : "; the truck's payload is not told (crew.payload): a usual one is taken")}{(list.BedMm is { } bed ? Invariant($"; bed {bed:0} mm, longest piece {list.LongestMm:0} mm") : "; the truck's bed is not told (crew.truckBed)")}."
+                    $"{list.TripCount} trips{(list.IsPayloadTold ? "" : "; the truck's payload is not told: a usual one is taken")}{(list.BedMm is { } bed ? Invariant($"; bed {bed:0} mm, longest piece {list.LongestMm:0} mm") : "; the length of the truck's bed is not told: look before you load")}."
                 ),
             ]
         );

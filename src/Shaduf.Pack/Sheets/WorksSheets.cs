@@ -7,12 +7,14 @@ namespace Shaduf.Pack;
 /// <summary>The sheets of what stands beside the racks, and of how they are put up.</summary>
 internal static class WorksSheets
 {
+    private const double FootScale = 10;
     private static readonly PaperSize s_room = new(900, 700);
 
     /// <summary>The stand under the tank; none while a finding on it stops or is unchecked.</summary>
     public static IEnumerable<SheetDraft> Stand(Design design) =>
         design.Works.Stand is { } stands && StandChapter.Withholding(design).Count == 0
-            ? SheetDraft.Scaled(
+            ? SheetDraft
+                .Scaled(
                 "stand",
                 "stand of the tank",
                 scale =>
@@ -21,6 +23,15 @@ internal static class WorksSheets
                 [StandDesign.Says(stands.Strength) + ".", .. StandTexts.Pieces(stands)],
                 stands.Stand.Plan.FloorMm / 230
             )
+                .Concat(
+                    SheetDraft.Fixed(
+                        "stand-details",
+                        "stand of the tank: foot and head of a leg",
+                        Invariant($"1:{FootScale:0}"),
+                        [StandFootPicture.Foot(stands, FootScale), StandFootPicture.Head(stands, FootScale)],
+                        [StandTexts.Pieces(stands).First()]
+                    )
+                )
             : [];
 
     /// <summary>The bare frame on props and ropes over its open pits.</summary>
@@ -97,17 +108,17 @@ internal static class WorksSheets
 
     private static IEnumerable<SheetDraft> Foot(LightColumnStrength pole, FootingBlock block, int count)
     {
-        const double footScale = 10;
         var column = pole.Column;
-        var rod = pole.IsMast ? Invariant($", air rod of {LightColumn.TipMm:0} on top") : "";
+        var rod = pole.IsMast ? Invariant($", air rod of {LightColumn.AirRodMm:0}, its tip {LightColumn.TipMm:0} over the tube") : "";
         return SheetDraft.Fixed(
             NameOf(pole),
             $"foot of the {pole.Name} with the template of its bolts",
-            Invariant($"1:1, foot 1:{footScale:0}"),
+            Invariant($"1:1, foot 1:{FootScale:0}"),
             [
                 BoltTemplate.Of(column.Foot),
+                PoleHeadPicture.Of(pole),
                 LightColumnPicture
-                    .Of(column, block, new(100 + ((block.LengthMm + column.Foot.SideMm) / footScale), 300), footScale)
+                    .Of(column, block, new(100 + ((block.LengthMm + column.Foot.SideMm) / FootScale), 300), FootScale)
                     .Trimmed(),
             ],
             [

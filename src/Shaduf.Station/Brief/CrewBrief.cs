@@ -15,7 +15,7 @@ public sealed record CrewBrief(double? TruckBedM, bool? HasPowerOnSite)
 
     /// <summary>Whether a spliced part is put together on site, being longer than the truck's bed; than its bar where the bed is unknown.</summary>
     /// <param name="part">The part.</param>
-    public bool IsTooLong(Part part) => part.LengthMm > (TruckBedM * 1000 ?? part.Section.BarMm);
+    public bool IsTooLong(Part part) => part.AlongBarMm > (TruckBedM * 1000 ?? part.Section.BarMm);
 
     /// <summary>How many work on site; null when unknown.</summary>
     public int? PeopleCount { get; init; }

@@ -82,13 +82,16 @@ public enum WeldPattern
 /// <param name="Along">Direction of the width, any length.</param>
 public sealed record JointWeld(WeldPattern Pattern, double LegMm, double WidthMm, double HeightMm, Point Along)
 {
+    /// <summary>Length of a run [mm].</summary>
+    public double RunMm => Pattern == WeldPattern.AllRound ? 2 * (WidthMm + HeightMm) : WidthMm;
+
     /// <summary>The runs as a seam of a number of joints.</summary>
     /// <param name="name">Name of the joints.</param>
     /// <param name="count">How many joints.</param>
     /// <returns>The seam.</returns>
     public Seam Seam(string name, int count) =>
         Pattern == WeldPattern.AllRound
-            ? new(name, LegMm, 2 * (WidthMm + HeightMm), count)
+            ? new(name, LegMm, 2 * (WidthMm + HeightMm), count) { IsAllRound = true }
             : new(name, LegMm, WidthMm, 2 * count);
 }
 

@@ -39,7 +39,7 @@ internal static class StandErectionSteps
             ),
             "Horizontals and diagonals across, the lowest bay first; nobody climbs above a bay that is not closed.",
             Invariant(
-                $"Hold: plumb within {1000 * works.TiedM / PlumbDivisor:0} mm over the legs ({PlumbDivisor:0} to one), diagonals of every bay equal within 5 mm, all gussets welded, all bolts tight, grout of 25 mm rammed under every plate and three days old."
+                $"Hold: plumb within {1000 * works.TiedM / PlumbDivisor:0} mm over the legs ({PlumbDivisor:0} to one), diagonals of every bay equal within 5 mm, all gussets welded, all bolts tight, grout of {foot.GroutMm:0} mm rammed under every plate and three days old."
             ),
             "Beams, joists and deck; then rail, ladder and gate, before anybody works on the platform without a rope.",
             Invariant(

@@ -31,11 +31,26 @@ public sealed record PoleFoot(
     /// <summary>Grout under the plate [mm]; common practice, no source.</summary>
     public const double GroutMm = 30;
 
+    /// <summary>Hole for a bolt [mm] (EN 1090-2: 2 mm wider from M16 to M24, 3 mm above; from memory).</summary>
+    /// <param name="boltMm">Diameter of the bolt [mm].</param>
+    public static double HoleMm(double boltMm) => boltMm + (boltMm > 24 ? 3 : 2);
+
+    /// <summary>Its plate and gussets.</summary>
+    /// <param name="series">Hundred of their marks.</param>
+    public IReadOnlyList<Plate> Plates(int series) =>
+        [
+            new($"PL{series + 1}", "base plate of a pole", SideMm, SideMm, ThicknessMm, 1)
+            {
+                Holes = new(HoleMm(BoltMm), BoltSpacingMm),
+            },
+            new($"PL{series + 2}", "gusset of a pole", GussetMm, GussetMm, GussetThicknessMm, GussetCount)
+            {
+                IsTriangle = true,
+            },
+        ];
+
     /// <summary>Mass of plate and gussets, bolts not counted [kg].</summary>
-    public double MassKg =>
-        SteelDensity.KgPerM3
-        * ((SideMm * SideMm * ThicknessMm) + (GussetCount * GussetMm * GussetMm / 2 * GussetThicknessMm))
-        * 1e-9;
+    public double MassKg => SteelDensity.KgPerM3 * 1e-9 * Plates(0).Sum(plate => plate.Count * plate.VolumeMm3);
 
     /// <summary>Length of a bolt: in the concrete, grout, plate, nuts below and above and a washer each [mm].</summary>
     public double BoltLengthMm => BoltInConcreteMm + GroutMm + ThicknessMm + (4 * BoltMm);
@@ -90,6 +105,9 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
     /// <summary>The air rod on a mast's tube [mm].</summary>
     public const double TipMm = 1000;
 
+    /// <summary>The air rod in all: 500 mm of it lie beside the tube in two holders; common practice, no source [mm].</summary>
+    public const double AirRodMm = TipMm + 500;
+
     private const double BarMm = 6000;
     private const double GussetWeldMm = 4;
 
@@ -114,7 +132,7 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
     )
     {
         var tubeMm = isMast ? heightMm - TipMm : heightMm;
-        var (mark, role) = isMast ? ("Y2", "lightning mast") : ("Y1", "light pole");
+        var (mark, role) = isMast ? ("Y2", "lightning mast") : ("Y1", "light column");
         if (!(tubeMm > 0))
         {
             throw new ArgumentException($"pole ({mark}): a part without length");
@@ -134,7 +152,7 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
         var pole = Part.Straight(mark, role, section, new(0, 0, 0), new(0, 0, tubeMm));
         Seam[] seams =
         [
-            new("pole to base plate", size.WeldLegMm, Math.PI * size.DiameterMm, 1),
+            new("pole to base plate", size.WeldLegMm, Math.PI * size.DiameterMm, 1) { IsAllRound = true },
             new("gussets to pole and plate", GussetWeldMm, size.Foot.GussetMm, 4 * PoleFoot.GussetCount),
             .. pole.SplicesMm.Count > 0
                 ?
@@ -154,8 +172,9 @@ public sealed record LightColumn(Assembly Steel, Skeleton Skeleton, LightColumnS
             new(0, 0, heightMm),
             new(1, 0, 0)
         );
+        var series = isMast ? 400 : 300;
         return new(
-            new(isMast ? role : "light column", [pole], seams),
+            new(role, [pole], seams) { Series = series, Plates = size.Foot.Plates(series) },
             new([member], [], [new(0, pole.Shape.Start)]),
             size,
             heightMm

@@ -44,14 +44,20 @@ public sealed record Rack(
     /// <summary>Thickness of the plate on a column that is wider than the tube across it [mm]; common practice, no source.</summary>
     public const double CapMm = 8;
 
-    /// <summary>Length of that plate, up the slope [mm].</summary>
-    public double CapLengthMm => Math.Ceiling(Sections.Column.SideMm / Math.Cos(Setting.TiltDeg * Math.PI / 180));
+    /// <summary>Role of that plate.</summary>
+    public const string CapRole = "cap plate on a column";
 
     /// <summary>Mass of the steel of all racks [kg].</summary>
     public double MassKg => Steel.MassKg * Grid.RackCount;
 
     /// <summary>Columns of all racks.</summary>
     public int ColumnCount => Skeleton.Feet.Count * Grid.RackCount;
+
+    /// <summary>Where the axis of a column, on through its cap plate, meets the underside of its cross tube, up the slope [mm].</summary>
+    /// <param name="column">The column.</param>
+    public double HeadSlopeMm(Part column) =>
+        Setting.SlopeMm(column.Shape.End)
+        + (Steel.Plates.Count > 0 ? CapMm * Math.Tan(Setting.TiltDeg * Math.PI / 180) : 0);
 
     /// <summary>Its form, with the cross tubes counted.</summary>
     public required RackForm Form { get; init; }

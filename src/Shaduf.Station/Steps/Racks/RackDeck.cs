@@ -53,8 +53,12 @@ internal abstract class RackDeck(RackGrid grid, ModuleLay lay, (int Count, doubl
     /// <summary>Welds that are no joints of the skeleton.</summary>
     public abstract IEnumerable<Parts.Seam> Seams { get; }
 
+    /// <summary>Its bolts.</summary>
+    /// <param name="steel">The rack's steel.</param>
+    public virtual IEnumerable<Parts.BoltSet> Bolts(RackSteel steel) => [];
+
     /// <summary>Name of the tubes across.</summary>
-    public abstract string TubeRole { get; }
+    public const string TubeRole = "cross tube";
 
     /// <summary>Places of the tubes along the row [mm].</summary>
     public IReadOnlyList<double> TubePlacesMm

@@ -26,12 +26,39 @@ internal sealed class RackFrame(RackDeck deck, RackSections sections, int lines,
         {
             var axisMm = -sections.Tube.SideMm / 2;
             var axis = (setting.OnSlope(x, 0, axisMm), setting.OnSlope(x, deck.DepthMm, axisMm));
-            var tube = steel.Add(Part.Over("T1", deck.TubeRole, sections.Tube, axis, support.HeldAtMm), new(1, 0, 0));
+            var tube = steel.Add(Part.Over("T1", RackDeck.TubeRole, sections.Tube, axis, support.HeldAtMm), new(1, 0, 0));
             deck.Join(steel, tube, bearers);
             support.Under(steel, tube);
         }
 
-        return (new("rack", steel.Parts, [.. Seams(steel)]), steel.Skeleton);
+        return (
+            new("rack", steel.Parts, [.. Seams(steel)])
+            {
+                Series = 100,
+                Plates = [.. Caps(steel)],
+                Bolts = [.. deck.Bolts(steel)],
+            },
+            steel.Skeleton
+        );
+    }
+
+    private double CapLengthMm(RackSetting setting) =>
+        Math.Ceiling(sections.Column.SideMm / Math.Cos(setting.TiltDeg * Math.PI / 180));
+
+    private IEnumerable<Plate> Caps(RackSteel steel)
+    {
+        var count = steel.Skeleton.Joints.Count(joint => joint.HasCap);
+        if (count > 0)
+        {
+            yield return new(
+                "PL101",
+                Rack.CapRole,
+                sections.Column.SideMm,
+                CapLengthMm(steel.Setting),
+                Rack.CapMm,
+                count
+            );
+        }
     }
 
     // Laps and stubs are welded in the workshop; what is longer than the truck is put together on site.
@@ -58,16 +85,13 @@ internal sealed class RackFrame(RackDeck deck, RackSections sections, int lines,
         var caps = steel.Skeleton.Joints.Count(joint => joint.HasCap);
         if (caps > 0)
         {
-            yield return new("cap plates to columns", RackSteel.WeldLegMm, 4 * sections.Column.SideMm, caps);
+            var roundMm = 2 * (sections.Column.SideMm + CapLengthMm(steel.Setting));
+            yield return new("cap plates to columns", RackSteel.WeldLegMm, roundMm, caps) { IsAllRound = true };
         }
 
-        var joints = steel.Skeleton.Joints.Where(joint => joint.Weld is not null);
-        foreach (var alike in joints.GroupBy(joint => joint.Name))
+        foreach (var seam in steel.JointSeams)
         {
-            yield return alike.First().Weld!.Seam(alike.Key, alike.Count()) with
-            {
-                IsOnSite = true,
-            };
+            yield return seam with { IsOnSite = true };
         }
     }
 }

@@ -24,6 +24,14 @@ internal sealed class RackSteel(RackSetting? setting)
     /// <summary>The skeleton so far.</summary>
     public Skeleton Skeleton => new(members, joints, feet);
 
+    /// <summary>The welds of the joints: joints of one name and one length of run together.</summary>
+    public IEnumerable<Seam> JointSeams =>
+        joints
+            .Where(joint => joint.Weld is not null)
+            .GroupBy(joint => (joint.Name, RunMm: Math.Round(joint.Weld!.RunMm)))
+            .OrderBy(alike => joints.FindIndex(joint => joint.Name == alike.Key.Name))
+            .Select(alike => alike.First().Weld!.Seam(alike.Key.Name, alike.Count()));
+
     /// <summary>A member of the skeleton.</summary>
     /// <param name="index">Its index.</param>
     public Member this[int index] => members[index];

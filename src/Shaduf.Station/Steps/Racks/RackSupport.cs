@@ -47,6 +47,9 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
         }
     }
 
+    // A column wider than the tube across is closed by a plate.
+    private bool IsCapped => sections.Column.SideMm > sections.Tube.SideMm;
+
     // The underside of the tubes, at which columns and struts are cut.
     private CutPlane Underside(RackSetting setting, double x, double slope) =>
         new(setting.OnSlope(x, slope, -sections.Tube.SideMm), setting.OffPlane);
@@ -62,11 +65,13 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
             throw new ArgumentException("column (C): the tube above it lies on the ground");
         }
 
+        // The plate on a wide column takes its thickness off the column.
+        var head = underside with { At = underside.At - (setting.OffPlane * (IsCapped ? Rack.CapMm : 0)) };
         var part = steel.Cut(
             'C',
             "column",
             section,
-            () => Cut.Of(foot, underside.At, section.SideMm, new(foot, new(0, 0, 1)), underside)
+            () => Cut.Of(foot, underside.At, section.SideMm, new(foot, new(0, 0, 1)), head)
         );
         var index = steel.Add(part, new(1, 0, 0));
         steel.Set(index);
@@ -81,9 +86,9 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
         var (setting, side, tubeSide) = (steel.Setting, sections.Column.SideMm, sections.Tube.SideMm);
         var top = steel[column].To;
         var (goesOn, ends) = ((tube, OnTube(setting, top)), (column, top));
-        if (side <= tubeSide)
+        if (!IsCapped)
         {
-            steel.Weld("column to cross tube", goesOn, ends, AllRound(side, side));
+            steel.Weld("column to cross tube", goesOn, ends, AllRound(side, setting.TiltDeg));
             return;
         }
 
@@ -142,14 +147,18 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
 
             var part = steel.Cut('B', role, sections.Tube, () => shape);
             var index = steel.Add(part, new(1, 0, 0));
-            var weld = AllRound(sections.Tube.SideMm, sections.Tube.SideMm * 1.25);
             steel.Weld(
                 "strut to column",
                 (column, foot with { ZMm = part.Shape.Start.ZMm }),
                 (index, part.Shape.Start),
-                weld
+                AllRound(sections.Tube.SideMm, part.Shape.StartDeg)
             );
-            steel.Weld("strut to cross tube", (tube, OnTube(setting, part.Shape.End)), (index, part.Shape.End), weld);
+            steel.Weld(
+                "strut to cross tube",
+                (tube, OnTube(setting, part.Shape.End)),
+                (index, part.Shape.End),
+                AllRound(sections.Tube.SideMm, part.Shape.EndDeg)
+            );
         }
     }
 
@@ -183,14 +192,20 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
             () => Cut.Of(start, end, section.SideMm, new(start, across), new(end, across))
         );
         var index = steel.Add(part, new(1, 0, 0));
-        var slant = part.LengthMm / run;
-        var weld = AllRound(section.SideMm, section.SideMm * Math.Min(slant, 2));
+        var weld = AllRound(section.SideMm, part.Shape.StartDeg);
         steel.Weld("brace to column", (low, start with { YMm = foot.YMm }), (index, part.Shape.Start), weld);
         steel.Weld("brace to column", (high, end with { YMm = head.YMm }), (index, part.Shape.End), weld);
     }
 
-    private static JointWeld AllRound(double widthMm, double heightMm) =>
-        new(WeldPattern.AllRound, RackSteel.WeldLegMm, widthMm, heightMm, new(1, 0, 0));
+    // A slanting end is longer one way than the tube is wide.
+    private static JointWeld AllRound(double sideMm, double sawDeg) =>
+        new(
+            WeldPattern.AllRound,
+            RackSteel.WeldLegMm,
+            sideMm,
+            sideMm / Math.Cos(sawDeg * Math.PI / 180),
+            new(1, 0, 0)
+        );
 
     private Point OnTube(RackSetting setting, Point at) =>
         setting.OnSlope(at.XMm, setting.SlopeMm(at), -sections.Tube.SideMm / 2);

@@ -3,12 +3,12 @@ using Shaduf.Steel;
 
 namespace Shaduf.Station;
 
-/// <summary>Rails along the row on rafters, two under each row of modules, and clamps on them between the modules.</summary>
+/// <summary>Rails along the row on cross tubes, two under each row of modules, and clamps on them between the modules.</summary>
 /// <param name="grid">Rows and columns of modules.</param>
 /// <param name="lay">Sides of a module as it lies.</param>
 /// <param name="sections">Sections.</param>
 /// <param name="clamping">Gaps, and where the clamps hold.</param>
-/// <param name="tubes">Cross tubes or rafters, 0 for the customary spacing, and the longest free end over the span beside it.</param>
+/// <param name="tubes">Cross tubes, 0 for the customary spacing, and the longest free end over the span beside it.</param>
 internal sealed class RailDeck(
     RackGrid grid,
     ModuleLay lay,
@@ -31,9 +31,6 @@ internal sealed class RailDeck(
 
     /// <inheritdoc/>
     public override double ThicknessMm => sections.Angle.SideMm + clamping.ModuleThicknessMm;
-
-    /// <inheritdoc/>
-    public override string TubeRole => "rafter";
 
     /// <inheritdoc/>
     public override (double FirstMm, double PitchMm) Along => (RackClamping.RailEndMm, Lay.AlongMm + clamping.GapMm);
@@ -79,7 +76,7 @@ internal sealed class RailDeck(
         {
             var slope = RailSlopesMm.ElementAt(bearer);
             steel.Weld(
-                "rail to rafter",
+                "rail to cross tube",
                 (tube, setting.OnSlope(x, slope, -sections.Tube.SideMm / 2)),
                 (bearer, setting.OnSlope(x, slope, AxisMm)),
                 new(WeldPattern.TwoRuns, RackSteel.WeldLegMm, sections.Tube.SideMm, sections.Angle.SideMm, new(1, 0, 0))

@@ -9,7 +9,7 @@ namespace Shaduf.Station;
 /// <param name="lay">Sides of a module as it lies.</param>
 /// <param name="sections">Sections.</param>
 /// <param name="rowClearanceMm">Free length along each row [mm].</param>
-/// <param name="tubes">Cross tubes or rafters, 0 for the customary spacing, and the longest free end over the span beside it.</param>
+/// <param name="tubes">Cross tubes, 0 for the customary spacing, and the longest free end over the span beside it.</param>
 internal sealed class SlideInDeck(
     RackGrid grid,
     ModuleLay lay,
@@ -40,9 +40,6 @@ internal sealed class SlideInDeck(
 
     /// <inheritdoc/>
     public override double ThicknessMm => channel.OuterDepthMm;
-
-    /// <inheritdoc/>
-    public override string TubeRole => "cross tube";
 
     /// <inheritdoc/>
     public override (double FirstMm, double PitchMm) Along
@@ -90,6 +87,7 @@ internal sealed class SlideInDeck(
         Side(steel, "F2", "closed short side", 1, bearers);
         Side(steel, "F3", "removable short side", -1, bearers);
         Stubs(steel.Setting).ToList().ForEach(steel.Add);
+        RemovableSide.Lugs(steel, (sections.Angle, channel), (LengthMm, DepthMm)).ToList().ForEach(steel.Add);
         return bearers;
     }
 
@@ -125,9 +123,21 @@ internal sealed class SlideInDeck(
             var channelMm = (2 * LengthMm) + (2 * InsideDepthMm) + (2 * (Grid.Rows - 1) * InsideLengthMm);
             yield return new("lap of the channels", RackSteel.WeldLegMm, 40, 2 * (int)Math.Ceiling(channelMm / 150));
             var stubs = TubePlacesMm.Count * 2 * (Grid.Rows - 1);
-            yield return new("stub to cross tube", RackSteel.WeldLegMm, 4 * sections.Tube.SideMm, stubs);
+            yield return new("stub to cross tube", RackSteel.WeldLegMm, 4 * sections.Tube.SideMm, stubs)
+            {
+                IsAllRound = true,
+            };
+            var stitches = 2 * (Grid.Rows - 1) * (int)Math.Ceiling(InsideLengthMm / 300);
+            yield return new(HolderName, RackSteel.WeldLegMm, 40, stitches);
+            yield return RemovableSide.LugWelds(Grid.Rows + 1);
         }
     }
+
+    /// <inheritdoc/>
+    public override IEnumerable<BoltSet> Bolts(RackSteel steel) => [RemovableSide.Bolts(steel)];
+
+    /// <summary>Name of the stitches of a holder's channels, above and below: 40 mm in every 300; common practice, no source.</summary>
+    public const string HolderName = "channels of the holder to each other";
 
     private double RowMm => Lay.UpMm + SlopeClearanceMm;
 
@@ -170,8 +180,19 @@ internal sealed class SlideInDeck(
         var lower = steel.Setting.OffPlane * (channel.OuterDepthMm * 0.25);
         var upper = lower * 3;
         var section = sections.Angle;
-        steel.Add(Part.Over(name.Mark, name.Role, section, (from + lower, to + lower), heldMm));
-        steel.Add(Part.Over(name.Mark, name.Role, section, (from + upper, to + upper), heldMm, isTurned: true));
+
+        // What ends at another channel goes in between its lips.
+        var work =
+            name.Mark == "F1"
+                ? ""
+                : FormattableString.Invariant($"flat leg cut back {channel.CutBackMm:0.#} at both ends");
+        steel.Add(Part.Over(name.Mark, name.Role, section, (from + lower, to + lower), heldMm) with { Work = work });
+        steel.Add(
+            Part.Over(name.Mark, name.Role, section, (from + upper, to + upper), heldMm, isTurned: true) with
+            {
+                Work = work,
+            }
+        );
     }
 
     // The short sides: one welded, the other bolted so that the modules slide in.
@@ -204,7 +225,7 @@ internal sealed class SlideInDeck(
     {
         if (isBolted)
         {
-            steel.Bolt("removable side", goesOn, ends);
+            steel.Bolt(RemovableSide.JointName, goesOn, ends);
             return;
         }
 

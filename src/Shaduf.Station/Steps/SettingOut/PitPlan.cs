@@ -98,7 +98,7 @@ public sealed record PitPlan(
                 }
             )
             .ToList();
-        return new(a, b, footings.Block, set, [.. Crossed(set)]);
+        return new(a, b, footings.Block, set, [.. Crossed(set, footings.Block)]);
     }
 
     private static IEnumerable<Pit> Dug(Rack rack, Footings footings)
@@ -170,14 +170,14 @@ public sealed record PitPlan(
         return found >= 0 ? all[found] : all[^1];
     }
 
-    // The outermost pits of each rack that stands on more than one line, and of all racks together.
-    private static IEnumerable<CheckLine> Crossed(IReadOnlyList<Pit> pits)
+    // The outermost pits of each rack, and of all racks together; of pits in one line their corners.
+    private static IEnumerable<CheckLine> Crossed(IReadOnlyList<Pit> pits, FootingBlock block)
     {
         var racks = pits.GroupBy(pit => pit.Rack).Select(rack => rack.ToList()).ToList();
-        return (racks.Count > 1 ? racks.Append([.. pits]) : racks).SelectMany(Corners);
+        return (racks.Count > 1 ? racks.Append([.. pits]) : racks).SelectMany(each => Corners(each, block));
     }
 
-    private static IEnumerable<CheckLine> Corners(IReadOnlyList<Pit> pits)
+    private static IEnumerable<CheckLine> Corners(IReadOnlyList<Pit> pits, FootingBlock block)
     {
         var (left, right) = (pits.Min(pit => pit.Middle.XM), pits.Max(pit => pit.Middle.XM));
         var (near, far) = (pits.Min(pit => pit.Middle.YM), pits.Max(pit => pit.Middle.YM));
@@ -185,6 +185,17 @@ public sealed record PitPlan(
             pits.FirstOrDefault(pit => Math.Abs(pit.Middle.XM - x) < 1e-6 && Math.Abs(pit.Middle.YM - y) < 1e-6);
         if (right - left < 0.1 || far - near < 0.1)
         {
+            // Pits in one line: the corners of the outermost two.
+            var (first, last) = (pits.MinBy(pit => pit.Middle.XM + pit.Middle.YM)!, pits.MaxBy(pit => pit.Middle.XM + pit.Middle.YM)!);
+            var lengthM = double.Hypot(
+                right - left + (block.LengthMm / 1000),
+                far - near + (block.WidthMm / 1000)
+            );
+            var isAcross = right - left < 0.1;
+            yield return new($"{first.Name} front left", $"{last.Name} back right", lengthM);
+            yield return isAcross
+                ? new($"{first.Name} front right", $"{last.Name} back left", lengthM)
+                : new($"{last.Name} front right", $"{first.Name} back left", lengthM);
             yield break;
         }
 

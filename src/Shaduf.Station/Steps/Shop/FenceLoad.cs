@@ -28,7 +28,7 @@ internal static class FenceLoad
                 Invariant($"{part.Mark} {part.Role}"),
                 part.Count,
                 part.MassKg / part.Count,
-                part.Shape.LongPointMm,
+                part.AlongBarMm,
                 "set in concrete on site"
             );
         }

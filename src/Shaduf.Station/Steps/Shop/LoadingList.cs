@@ -55,9 +55,7 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
         LoadItem[] all =
         [
             .. Racks(works.Rack).OrderByDescending(item => item.LengthMm),
-            .. (works.Stand is { } stand ? Pieces(stand.Stand.Steel, stand.Count, "stand ") : []).OrderByDescending(
-                item => item.LengthMm
-            ),
+            .. (works.Stand is { } stand ? StandLoad.Of(stand) : []).OrderByDescending(item => item.LengthMm),
             .. Poles(works.Guard),
             .. works.Guard.Fence is { } fence ? FenceLoad.Of(fence) : [],
             new(
@@ -90,7 +88,7 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             "workshop/loading",
             fits && IsPayloadTold && BedMm is not null ? FindingStatus.Holds : FindingStatus.Look,
             Invariant(
-                $"{Items.Sum(item => item.MassKg):0} kg in {TripCount} trips of {PayloadKg:0} kg{(IsPayloadTold ? "" : " (the truck's payload is not told: crew.payload)")}; longest piece {LongestMm:0} mm{(BedMm is { } bed ? Invariant($", bed {bed:0} mm") : ", the truck's bed is not told: crew.truckBed")}; sand, stone, tools and small goods not counted"
+                $"{Items.Sum(item => item.MassKg):0} kg in {TripCount} trips of {PayloadKg:0} kg{(IsPayloadTold ? "" : " (the truck's payload is not told: a usual one)")}; longest piece {LongestMm:0} mm{(BedMm is { } bed ? Invariant($", bed {bed:0} mm") : ", the truck's bed is not told")}; sand, stone, tools and small goods not counted"
             ),
             LongestMm,
             BedMm,
@@ -119,9 +117,8 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
         var (steel, racks) = (rack.Steel, rack.Grid.RackCount);
         double EachKg(string mark) =>
             steel.Groups.FirstOrDefault(part => part.Mark == mark) is { } part ? part.MassKg / part.Count : 0;
-        var capKg = rack.Skeleton.Joints.Any(joint => joint.HasCap)
-            ? rack.Sections.Column.SideMm * rack.CapLengthMm * Rack.CapMm * SteelDensity.KgPerM3 * 1e-9
-            : 0;
+        var cap = steel.Plates.Count > 0 ? steel.Plates[0] : null;
+        var capKg = cap is null ? 0 : cap.VolumeMm3 * SteelDensity.KgPerM3 * 1e-9;
         var stubs = steel.Parts.Count(part => part.Mark == "S1") / Math.Max(1, rack.TubePlacesMm.Count);
         foreach (var part in steel.Groups.Where(part => part.Mark[0] is not ('K' or 'S')))
         {
@@ -133,46 +130,57 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
                 part.Mark[0] switch
                 {
                     'C' => new(
-                        $"{part.Mark} {part.Role}{(capKg > 0 ? ", cap plate" : "")} and foot pieces {Rack.FootMark}",
+                        $"{part.Mark} {part.Role}{(cap is null ? "" : $", cap plate {cap.Mark}")} and foot pieces {Rack.FootMark}",
                         count,
                         each + (2 * EachKg(Rack.FootMark)) + capKg,
-                        part.Shape.LongPointMm,
+                        part.AlongBarMm,
                         "foot pieces welded in the shop, head to the cross tube on site"
                     ),
                     'T' => new(
                         $"{part.Mark} {part.Role}{(stubs > 0 ? Invariant($" with {stubs} stubs S1") : "")}",
                         count,
                         each + (stubs * EachKg("S1")),
-                        part.Shape.LongPointMm,
+                        part.AlongBarMm,
                         stubs > 0 ? "stubs welded in the shop, frame to it on site" : "welded on site"
                     ),
-                    'F' => new(
-                        $"{part.Mark} {part.Role}, two angles lapped to a channel",
-                        (count + 1) / 2,
-                        2 * each,
-                        part.Shape.LongPointMm,
-                        "laps welded in the shop, corners on site"
-                    ),
-                    _ => Loose(part, count, ""),
+                    'F' => Side(rack, part, EachKg(RemovableSide.LugMark)),
+                    _ => Loose(part, count),
                 }
             );
         }
     }
 
-    private static IEnumerable<LoadItem> Pieces(Assembly steel, int count, string of) =>
-        steel.Groups.Select(part => InPieces(steel, part, Loose(part, part.Count * count, of)));
+    // Two angles a channel and two channels a holder, with what the removable side is bolted by.
+    private static LoadItem Side(Rack rack, PartGroup part, double lugKg)
+    {
+        var isRemovable = part.Mark == "F3";
+        var angles = part.Mark == "F4" ? 4 : 2;
+        var lugs = isRemovable ? rack.Grid.Rows + 1
+            : part.Mark == "F2" ? 0
+            : 1;
+        var made = angles == 4 ? "two channels back to back" : "two angles lapped to a channel";
+        var with = lugs > 0 ? Invariant($" with {lugs} {(lugs == 1 ? "lug" : "lugs")} {RemovableSide.LugMark}") : "";
+        return new(
+            $"{part.Mark} {part.Role}, {made}{with}",
+            part.Count / angles * rack.Grid.RackCount,
+            (angles * part.MassKg / part.Count) + (lugs * lugKg),
+            part.AlongBarMm,
+            isRemovable ? "laps and lugs welded in the shop, bolted on site"
+                : $"laps{(lugs > 0 ? " and lug" : "")} welded in the shop, corners on site"
+        );
+    }
 
-    private static LoadItem Loose(PartGroup part, int count, string of) =>
+    private static LoadItem Loose(PartGroup part, int count) =>
         new(
-            $"{of}{part.Mark} {part.Role}",
+            $"{part.Mark} {part.Role}",
             count,
             part.MassKg / part.Count,
-            part.Shape.LongPointMm,
-            "loose, welded or bolted on site"
+            part.AlongBarMm,
+            "welded on site"
         );
 
     // What the weld map splices on site is loaded by the piece; what the shop splices, whole.
-    private static LoadItem InPieces(Assembly steel, PartGroup part, LoadItem whole)
+    internal static LoadItem InPieces(Assembly steel, PartGroup part, LoadItem whole)
     {
         var pieces = part.PiecesMm.Count;
         return pieces == 1 ? whole with { LengthMm = Part.WholeMm(whole.LengthMm) }

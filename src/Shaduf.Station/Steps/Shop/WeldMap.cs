@@ -57,35 +57,24 @@ public static class WeldMap
                 .Select(
                     (line, i) =>
                         new WeldMark(
-                            Invariant($"W{i + 1}"),
+                            Invariant($"W{steel.Series + i + 1}"),
                             line,
                             line.Seam.Name.StartsWith(SpliceWord, StringComparison.Ordinal)
                                 ? WeldKind.SquareButt
                                 : WeldKind.Fillet,
-                            IsAllRound(line.Seam, skeleton),
+                            line.Seam.IsAllRound,
                             Place(line.Seam, steel, skeleton)
                         )
                 ),
         ];
 
-    // A joint says itself; else a run as long as a tube's whole outline goes all round.
-    private static bool IsAllRound(Seam seam, Skeleton skeleton) =>
-        skeleton.Joints.FirstOrDefault(joint => joint.Name == seam.Name) is { Weld: { } weld }
-            ? weld.Pattern == WeldPattern.AllRound
-            : skeleton.Members.Any(member => Math.Abs(RoundMm(member.Profile.Bar) - seam.LengthMm) < 0.5);
-
-    private static double RoundMm(Section bar) =>
-        bar.Outline switch
-        {
-            Outline.SquareTube => 4 * bar.SideMm,
-            Outline.RoundTube => Math.PI * bar.SideMm,
-            _ => 2 * bar.SideMm,
-        };
-
     // A joint of that name; else the part that the name speaks of.
     private static Point Place(Seam seam, Assembly steel, Skeleton skeleton)
     {
-        if (skeleton.Joints.FirstOrDefault(joint => joint.Name == seam.Name) is { } joint)
+        var joint = skeleton
+            .Joints.Where(joint => joint.Name == seam.Name)
+            .MinBy(joint => Math.Abs((joint.Weld?.RunMm ?? 0) - seam.LengthMm));
+        if (joint is not null)
         {
             return (joint.AtFirst + joint.AtSecond) * 0.5;
         }
@@ -109,7 +98,13 @@ public static class WeldMap
             StandFrame.GussetName => skeleton.Joints.First(joint => joint.Name == StandFrame.EndName).AtFirst,
             StandFrame.BaseName => OfRole(steel, TankStand.LegRole).Shape.Start,
             StandFrame.DeckName => Along(OfRole(steel, TankStand.JoistRole), 0.5),
-            StandFrame.RailName => OfRole(steel, StandAccess.RailRole).Shape.End,
+            StandFrame.CapName => OfRole(steel, TankStand.LegRole).Shape.End,
+            StandFrame.ToeName => OfRole(steel, TankStand.JoistRole).Shape.Start,
+            StandAccess.PostName => OfRole(steel, StandAccess.PostRole).Shape.Start,
+            StandAccess.RailName => OfRole(steel, StandAccess.RailRole).Shape.End,
+            StandAccess.RungName => Along(OfRole(steel, StandAccess.StileRole), 0.5),
+            RemovableSide.WeldName => Along(First(steel, RemovableSide.LugMark), 0.5),
+            SlideInDeck.HolderName => Along(First(steel, "F4"), 0.5),
             _ => throw new ArgumentException($"nobody says where the weld '{seam.Name}' is"),
         };
     }

@@ -48,6 +48,30 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
     /// <summary>Roles of its parts.</summary>
     internal static IReadOnlyList<string> Roles { get; } = [PostRole, RailRole, StileRole];
 
+    /// <summary>Name of the welds of posts.</summary>
+    internal const string PostName = "guard post to deck";
+
+    /// <summary>Name of the welds of rails.</summary>
+    internal const string RailName = "guard rail to post";
+
+    /// <summary>Name of the welds of rungs.</summary>
+    internal const string RungName = "rung to stile";
+
+    /// <summary>Posts.</summary>
+    public required int PostCount { get; init; }
+
+    /// <summary>Places where a rail meets a post.</summary>
+    public required int RailJointCount { get; init; }
+
+    /// <summary>Its welds.</summary>
+    /// <param name="railMm">Side of rails and posts [mm].</param>
+    internal IEnumerable<Seam> Seams(double railMm) =>
+        [
+            new(PostName, 4, 4 * railMm, PostCount) { IsOnSite = true, IsAllRound = true },
+            new(RailName, 4, railMm, 2 * RailJointCount) { IsOnSite = true },
+            new(RungName, 4, Math.PI * RungMm, 2 * RungCount) { IsOnSite = true, IsAllRound = true },
+        ];
+
     /// <summary>Mass of the rungs [kg].</summary>
     public double RungKg => RungCount * LadderWidthMm / 1000 * RungKgPerM;
 
@@ -74,7 +98,7 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
             (new(corners.Right, corners.Back, deck), new(corners.Left, corners.Back, deck)),
             (new(corners.Left, corners.Back, deck), new(corners.Left, corners.Front, deck)),
         ];
-        var widest = 0.0;
+        var (widest, railJoints) = (0.0, 0);
         foreach (var (from, to) in sides)
         {
             var length = (to - from).LengthMm;
@@ -89,6 +113,7 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
             {
                 var rise = new Point(0, 0, up);
                 steel.Add(Straight(steel, 'U', RailRole, rail, from + rise, to + rise));
+                railJoints += bays + 1;
             }
         }
 
@@ -101,7 +126,11 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
             steel.Add(Straight(steel, 'V', StileRole, rail, foot, foot + new Point(0, 0, ladder)));
         }
 
-        return new(widest, ladder, (int)Math.Ceiling(ladder / RungPitchMm), deck);
+        return new(widest, ladder, (int)Math.Ceiling(ladder / RungPitchMm), deck)
+        {
+            PostCount = steel.Parts.Count(part => part.Role == PostRole),
+            RailJointCount = railJoints,
+        };
     }
 
     private static void Upright(RackSteel steel, Section rail, Point at, double heightMm) =>

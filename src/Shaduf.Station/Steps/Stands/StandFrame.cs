@@ -15,8 +15,8 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
     /// <summary>Name of the joint where two diagonals cross.</summary>
     internal const string CrossingName = "diagonals where they cross";
 
-    /// <summary>Name of the joints of legs with the beams on them.</summary>
-    internal const string HeadName = "leg to row beam";
+    /// <summary>Name of the joints of the caps on legs with the beams on them.</summary>
+    internal const string HeadName = "row beam to cap";
 
     /// <summary>Name of the joints of horizontals with legs.</summary>
     internal const string RingName = "horizontal to leg";
@@ -36,8 +36,11 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
     /// <summary>Name of the welds of the deck.</summary>
     internal const string DeckName = "deck to joists";
 
-    /// <summary>Name of the welds of posts and rails.</summary>
-    internal const string RailName = "guard rail";
+    /// <summary>Name of the welds of caps.</summary>
+    internal const string CapName = "cap to leg";
+
+    /// <summary>Name of the welds of the toe plate.</summary>
+    internal const string ToeName = "toe plate to deck";
 
     // Laid stitches of the deck plate on the joists: 50 mm in each 300 mm; common practice, no source.
     private const double StitchMm = 50;
@@ -68,7 +71,13 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
             plan.DeckM2,
             2 * (plan.WidthMm.RightMm - plan.WidthMm.LeftMm + plan.DepthMm.BackMm - plan.DepthMm.FrontMm)
         );
-        return new(plan, new("stand", steel.Parts, [.. Seams()]), steel.Skeleton, access, plates);
+        Assembly assembly = new("stand", steel.Parts, [.. Seams(access)])
+        {
+            Series = 200,
+            Plates = plates.Pieces,
+            Bolts = [.. Bolts()],
+        };
+        return new(plan, assembly, steel.Skeleton, access, plates);
     }
 
     // By row, front then back, and along the row.
@@ -200,10 +209,14 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
             ),
         ];
 
-    // A leg as wide as its beam, or wider, is closed by the plate on which the beam lies.
+    // A plate closes each leg; the beam is welded along both its sides where it is narrower than the plate.
     private void Head((int Member, Point At) beam, (int Member, Point At) leg)
     {
-        var weld = AllRound(plan.Sections.Leg.SideMm, AlongX);
+        var (cap, side) = (plan.Sections.Leg.SideMm + StandPlates.CapBeyondMm, plan.Sections.Beam.SideMm);
+        var weld =
+            side < cap
+                ? new JointWeld(WeldPattern.TwoRuns, RackSteel.WeldLegMm, cap, side, AlongX)
+                : AllRound(cap, AlongX);
         if (plan.Sections.Leg.SideMm >= plan.Sections.Beam.SideMm)
         {
             steel.Cap(HeadName, beam, leg, weld);
@@ -244,24 +257,37 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
         }
     }
 
-    private IEnumerable<Seam> Seams()
+    private IEnumerable<BoltSet> Bolts()
     {
-        foreach (var alike in steel.Skeleton.Joints.Where(joint => joint.Weld is not null).GroupBy(joint => joint.Name))
+        var crossings = steel.Skeleton.Joints.Count(joint => joint.Name == CrossingName);
+        yield return new(
+            "bolt M10 x 30 galvanised, with nut and two washers, where diagonals cross",
+            $"one at each of {crossings} crossings, with a packer as thick as the gusset",
+            crossings
+        );
+    }
+
+    private IEnumerable<Seam> Seams(StandAccess access)
+    {
+        foreach (var seam in steel.JointSeams)
         {
-            yield return alike.First().Weld!.Seam(alike.Key, alike.Count()) with
-            {
-                IsOnSite = true,
-            };
+            yield return seam with { IsOnSite = true };
         }
 
-        var (leg, rail) = (4 * plan.Sections.Leg.SideMm, 4 * plan.Sections.Rail.SideMm);
+        var leg = 4 * plan.Sections.Leg.SideMm;
         yield return new(LapName, 5, LapMm, 2 * gussets) { IsOnSite = true };
         yield return new(GussetName, 5, StandPlates.Gusset.SideMm, 2 * gussets);
-        yield return new(BaseName, 6, leg, plan.LegCount);
-        var deckMm = plan.JoistXMm.Count * (plan.DepthMm.BackMm - plan.DepthMm.FrontMm);
-        yield return new(DeckName, 4, StitchMm, (int)Math.Ceiling(deckMm / StitchPitchMm)) { IsOnSite = true };
-        var rails = steel.Parts.Count(part => part.Role is StandAccess.PostRole or StandAccess.RailRole);
-        yield return new(RailName, 4, rail, rails) { IsOnSite = true };
+        yield return new(BaseName, 6, leg, plan.LegCount) { IsAllRound = true };
+        yield return new(CapName, 6, leg, plan.LegCount) { IsAllRound = true };
+        var (width, depth) = (plan.WidthMm.RightMm - plan.WidthMm.LeftMm, plan.DepthMm.BackMm - plan.DepthMm.FrontMm);
+        int Stitches(double mm) => (int)Math.Ceiling(mm / StitchPitchMm);
+        yield return new(DeckName, 4, StitchMm, Stitches(plan.JoistXMm.Count * depth)) { IsOnSite = true };
+        yield return new(ToeName, 4, StitchMm, Stitches(2 * (width + depth))) { IsOnSite = true };
+        foreach (var seam in access.Seams(plan.Sections.Rail.SideMm))
+        {
+            yield return seam;
+        }
+
         foreach (var alike in steel.Parts.Where(part => part.SplicesMm.Count > 0).GroupBy(part => part.Mark))
         {
             var section = alike.First().Section;

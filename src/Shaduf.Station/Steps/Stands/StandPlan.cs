@@ -26,7 +26,10 @@ public sealed record StandPlan(
     public const double CapMm = 10;
 
     /// <summary>From the ground to the underside of a leg: plinth, grout and base plate [mm].</summary>
-    public const double FootMm = Rack.PlinthHeightMm + 25 + 15;
+    public const double FootMm = Rack.PlinthHeightMm + UnderMm;
+
+    /// <summary>Room between plinth and leg for 25 to 40 mm of grout and a plate of 30 to 15 mm [mm].</summary>
+    public const double UnderMm = 55;
 
     /// <summary>Distance of joists under a flat bottom at most [mm] (judgement, no source).</summary>
     public const double MostPitchMm = 300;

@@ -1,3 +1,4 @@
+using Shaduf.Parts;
 using Shaduf.Steel;
 
 namespace Shaduf.Station;
@@ -27,8 +28,20 @@ public sealed record StandPlates(
     /// <summary>Its thickness [mm].</summary>
     public const double ToeThickMm = 5;
 
+    /// <summary>What a cap is wider than its leg [mm]: on each side three times its thickness, for runs that are long enough; judgement.</summary>
+    public const double CapBeyondMm = 60;
+
+    /// <summary>Role of the base plates.</summary>
+    public const string BaseRole = "base plate of a leg";
+
+    /// <summary>Role of the caps.</summary>
+    public const string CapRole = "cap of a leg, under the row beam";
+
+    /// <summary>Role of the gussets.</summary>
+    public const string GussetRole = "gusset of a diagonal";
+
     /// <summary>Cap under the row beam: side [mm].</summary>
-    public double CapSideMm => LegMm + 20;
+    public double CapSideMm => LegMm + CapBeyondMm;
 
     /// <summary>Deck and toe plate [kg].</summary>
     public double DeckKg =>
@@ -36,13 +49,18 @@ public sealed record StandPlates(
 
     /// <summary>Base plates, caps and gussets [kg].</summary>
     public double PieceKg =>
-        SteelDensity.KgPerM3
-        * 1e-9
-        * (
-            (LegCount * Foot.SideMm * Foot.SideMm * Foot.ThicknessMm)
-            + (LegCount * CapSideMm * CapSideMm * StandPlan.CapMm)
-            + (GussetCount * Gusset.SideMm * Gusset.SideMm * Gusset.ThicknessMm)
-        );
+        SteelDensity.KgPerM3 * 1e-9 * Pieces.Sum(plate => plate.Count * plate.VolumeMm3);
+
+    /// <summary>Base plates, caps and gussets of one stand.</summary>
+    public IReadOnlyList<Plate> Pieces =>
+        [
+            new("PL201", BaseRole, Foot.SideMm, Foot.SideMm, Foot.ThicknessMm, LegCount)
+            {
+                Holes = new(PoleFoot.HoleMm(Foot.Bolt.DiameterMm), Foot.SpacingMm),
+            },
+            new("PL202", CapRole, CapSideMm, CapSideMm, StandPlan.CapMm, LegCount),
+            new("PL203", GussetRole, Gusset.SideMm, Gusset.SideMm, Gusset.ThicknessMm, GussetCount),
+        ];
 
     /// <summary>All of them [kg].</summary>
     public double MassKg => DeckKg + PieceKg;
@@ -53,13 +71,7 @@ public sealed record StandPlates(
         * (
             DeckM2
             + (ToeMm * ToeHighMm * 1e-6)
-            + (
-                1e-6
-                * (
-                    (LegCount * ((Foot.SideMm * Foot.SideMm) + (CapSideMm * CapSideMm)))
-                    + (GussetCount * Gusset.SideMm * Gusset.SideMm)
-                )
-            )
+            + (1e-6 * Pieces.Sum(plate => plate.Count * plate.FaceMm2))
         );
 }
 
@@ -122,6 +134,9 @@ public sealed record StandFoot(
     /// <param name="legMm">Side of the leg [mm].</param>
     public double LeverMm(double legMm) => (SpacingMm - legMm) / 2;
 
+    /// <summary>Grout between plinth and plate: what the plate leaves of the room under a leg [mm].</summary>
+    public double GroutMm => StandPlan.UnderMm - ThicknessMm;
+
     /// <summary>Length of a bolt: in the concrete, grout, plate, nuts and washers [mm].</summary>
-    public double BoltMm => InConcreteMm + 25 + ThicknessMm + (4 * Bolt.DiameterMm);
+    public double BoltMm => InConcreteMm + GroutMm + ThicknessMm + (4 * Bolt.DiameterMm);
 }

@@ -74,8 +74,7 @@ internal sealed class StandSearch
     public StandStrength Finished(StandStrength tried)
     {
         var stand = tried.Stand.WithLegs(tried.LegsMm());
-        stand = stand with { Plates = stand.Plates with { Foot = tried.Feet.Foot } };
-        return StandStrength.Of(stand, ground.Brief, ground.Survey, ground.Shelf);
+        return StandStrength.Of(stand.On(tried.Feet.Foot), ground.Brief, ground.Survey, ground.Shelf);
     }
 
     // How far each group is used beyond what it holds: above 1 it is raised.

@@ -44,6 +44,15 @@ public sealed record TankStand(
     public IEnumerable<int> Members(string role) =>
         Skeleton.Members.Index().Where(pair => pair.Item.Role == role).Select(pair => pair.Index);
 
+    /// <summary>The stand on other feet.</summary>
+    /// <param name="foot">The foot of each leg.</param>
+    /// <returns>The stand.</returns>
+    public TankStand On(StandFoot foot)
+    {
+        var plates = Plates with { Foot = foot };
+        return this with { Plates = plates, Steel = Steel with { Plates = plates.Pieces } };
+    }
+
     /// <summary>The stand with other legs of its welds.</summary>
     /// <param name="legsMm">Legs by name of the joint [mm]; what is not named stays.</param>
     /// <returns>The stand.</returns>

@@ -175,10 +175,7 @@ public static class CutPlans
         );
 
     // Ends that lean one after the other: from its first to its last point the part is longer than any of its edges.
-    private static double BeyondMm(PartGroup part) =>
-        part.Section.Outline == Outline.SquareTube
-            ? part.Shape.AlongBarMm(part.Section.SideMm) - part.Shape.LongPointMm
-            : 0;
+    private static double BeyondMm(PartGroup part) => part.AlongBarMm - part.Shape.LongPointMm;
 
     private static bool IsTrapezoid(PartGroup part) => Math.Abs(Slant(part) - Lean(part, 1)) < 0.1;
 

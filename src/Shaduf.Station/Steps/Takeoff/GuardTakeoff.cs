@@ -91,7 +91,9 @@ internal static class GuardTakeoff
             var origin = Invariant($"{count} masts, tips at {lightning.RodM:0.0} m");
             yield return Line(
                 "air-rod",
-                Invariant($"air rod {LightColumn.TipMm / 1000:0} m, 16 mm, with holder"),
+                Invariant(
+                    $"air rod {LightColumn.AirRodMm / 1000:0.#} m, 16 mm, {LightColumn.TipMm / 1000:0} m of it over the tube, with two holders"
+                ),
                 "nr",
                 count,
                 origin

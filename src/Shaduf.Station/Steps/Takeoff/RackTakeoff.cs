@@ -109,31 +109,30 @@ internal static class RackTakeoff
     // Two bolts where the removable side meets a member; plates on columns wider than the tubes across.
     private static IEnumerable<QuantityLine> Bolts(Rack rack)
     {
-        var caps = rack.Skeleton.Joints.Count(joint => joint.HasCap) * rack.Grid.RackCount;
-        if (caps > 0)
+        foreach (var cap in rack.Steel.Plates)
         {
+            var count = cap.Count * rack.Grid.RackCount;
             yield return new(
                 "cap-plate",
                 BillSection.Steelwork,
-                Invariant(
-                    $"cap plate {rack.Sections.Column.SideMm:0} x {rack.CapLengthMm:0} x {Rack.CapMm:0} mm on a column's head"
-                ),
+                $"{cap.Mark} {cap.Role}, {cap.Sizes} mm",
                 "nr",
-                caps,
-                Invariant($"one a column, {caps} columns wider than the tubes across")
+                count,
+                Invariant($"one a column, {count} columns wider than the tubes across")
             );
         }
 
-        var joints = rack.Skeleton.Joints.Count(joint => joint.Kind == JointKind.Pinned) * rack.Grid.RackCount;
-        if (joints > 0)
+        foreach (var bolts in rack.Steel.Bolts)
         {
             yield return new(
                 "frame-bolt",
                 BillSection.Steelwork,
-                "bolt M10 x 30 galvanised, with nut and two washers",
+                bolts.What,
                 "nr",
-                2 * joints,
-                Invariant($"two at each of {joints} joints of the removable sides")
+                bolts.Count * rack.Grid.RackCount,
+                rack.Grid.RackCount > 1
+                    ? Invariant($"{bolts.Where}, on each of {rack.Grid.RackCount} racks")
+                    : bolts.Where
             );
         }
     }

@@ -40,14 +40,11 @@ internal static class StandTakeoff
             count * plates.LegCount * StandFoot.BoltCount,
             Invariant($"{StandFoot.BoltCount} a leg")
         );
-        var crossings = stand.Skeleton.Joints.Count(joint => joint.Name == StandFrame.CrossingName);
-        yield return Line(
-            "frame-bolt",
-            "bolt M10 x 30 galvanised, with nut and two washers, where diagonals cross",
-            "nr",
-            count * crossings,
-            Invariant($"one at each of {crossings} crossings, with a packer as thick as the gusset")
-        );
+        foreach (var bolts in stand.Steel.Bolts)
+        {
+            yield return Line("frame-bolt", bolts.What, "nr", count * bolts.Count, bolts.Where);
+        }
+
         var welds = SteelFinish.Welds(stand.Steel, count);
         var rods = SteelFinish.Rods(welds);
         yield return Line(

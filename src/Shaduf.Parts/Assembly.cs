@@ -16,11 +16,11 @@ public sealed record Seam(string Name, double LegMm, double LengthMm, int Count)
     public bool IsAllRound { get; init; }
 }
 
-/// <summary>Bolts of one kind.</summary>
-/// <param name="What">What they are: 'bolt M10 x 30 galvanised, with nut and two washers'.</param>
+/// <summary>What parts are held together by where they are not welded, of one kind.</summary>
+/// <param name="What">What it is, with its size.</param>
 /// <param name="Where">What they hold.</param>
 /// <param name="Count">How many.</param>
-public sealed record BoltSet(string What, string Where, int Count);
+public sealed record Fixing(string What, string Where, int Count);
 
 /// <summary>Parts that are welded or set together, and their welds.</summary>
 /// <param name="Name">What it is: 'rack'.</param>
@@ -34,8 +34,8 @@ public sealed record Assembly(string Name, IReadOnlyList<Part> Parts, IReadOnlyL
     /// <summary>Plates that are welded on; their mass is not in that of the parts.</summary>
     public IReadOnlyList<Plate> Plates { get; init; } = [];
 
-    /// <summary>Its bolts.</summary>
-    public IReadOnlyList<BoltSet> Bolts { get; init; } = [];
+    /// <summary>What holds parts together where they are not welded.</summary>
+    public IReadOnlyList<Fixing> Fixings { get; init; } = [];
 
     /// <summary>The mark of the plates of a role; empty where it has none.</summary>
     /// <param name="role">The role.</param>

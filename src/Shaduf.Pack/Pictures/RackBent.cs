@@ -43,7 +43,7 @@ internal static class RackBent
         view.Builder.Text(
             new(drawn.LeftMm, drawn.BottomMm + 5),
             Invariant(
-                $"1:{oneToFactor:0.##}, millimetres; under the cross tube at {rack.TubePlacesMm[0]:0}, seen from the left end"
+                $"1:{oneToFactor:0.##}, millimetres; under the cross tube at {rack.TubePlacesMm[0]:0}, seen from the left end; slanting figures: along the slope"
             ),
             TextStyle.Small
         );
@@ -114,10 +114,7 @@ internal static class RackBent
                 'T' => 0.06,
                 _ => 0.5,
             };
-            view.Builder.Balloon(
-                view.At(RackEnd.At(part.Shape.Start + ((part.Shape.End - part.Shape.Start) * share))),
-                part.Mark
-            );
+            RackEnd.Balloon(view, part, share, isFirst: part.Shape.Start.YMm < bent.PlanMm / 2);
         }
     }
 
@@ -127,7 +124,7 @@ internal static class RackBent
         var columns = bent.Parts.Where(part => part.Mark[0] == 'C').OrderBy(part => part.Shape.Start.YMm).ToList();
         var joints = bent
             .Parts.Where(part => part.Mark[0] is 'B' or 'D')
-            .SelectMany(part => new[] { part.Shape.Start, part.Shape.End })
+            .SelectMany(part => new[] { (part.Mark, At: part.Shape.Start), (part.Mark, At: part.Shape.End) })
             .ToList();
         Side(view, bent, (DimensionSide.Left, columns[0], Math.Min(0, columns[0].Shape.Start.YMm)), joints);
         if (columns.Count > 1)
@@ -153,7 +150,7 @@ internal static class RackBent
                     RackEnd.At(rack.Setting.OnSlope(0, rack.HeadSlopeMm(part), 0))
                 )
                 {
-                    Text = Invariant($"{rack.HeadSlopeMm(part):0} up the slope"),
+                    Text = Invariant($"{rack.HeadSlopeMm(part):0}"),
                 },
                 8 + (7 * i)
             );
@@ -164,7 +161,7 @@ internal static class RackBent
         SiteView view,
         RackEnd bent,
         (DimensionSide Side, Part Column, double AtMm) seen,
-        IReadOnlyList<Point> joints
+        IReadOnlyList<(string Mark, Point At)> joints
     )
     {
         var (foot, head) = (seen.Column.Shape.Start, seen.Column.Shape.End);
@@ -172,15 +169,16 @@ internal static class RackBent
         var ground = bent.GroundMm(foot.YMm);
         SitePoint At(double zMm) => new(seen.AtMm, zMm);
         var held = joints
-            .Where(joint => Math.Abs(joint.YMm - foot.YMm) < reach)
-            .Select(joint => joint.ZMm)
-            .Distinct()
-            .Order();
+            .Where(joint => Math.Abs(joint.At.YMm - foot.YMm) < reach)
+            .OrderBy(joint => joint.At.ZMm);
         view.Dimensions(
             seen.Side,
             [
                 new(At(foot.ZMm), At(ground)),
-                .. held.Select(z => new Dimension(At(ground), At(z))),
+                .. held.Select(joint => new Dimension(At(ground), At(joint.At.ZMm))
+                {
+                    Text = Invariant($"{joint.Mark} {joint.At.ZMm - ground:0}"),
+                }),
                 new(At(ground), At(head.ZMm)),
                 new(At(foot.ZMm), At(head.ZMm)),
             ]

@@ -38,6 +38,25 @@ internal sealed class RackEnd(Rack rack, double xMm)
     // A part as it is cut, seen from the end.
     public static void Tube(SiteView view, Part part) => view.Polygon(Layer.Steel, Outline(part), Palette.White);
 
+    /// <summary>The mark of a part beside it, with a line to it.</summary>
+    /// <param name="view">The picture.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="share">Where along it the line ends.</param>
+    /// <param name="isFirst">Whether it stands on the left half.</param>
+    public static void Balloon(SiteView view, Part part, double share, bool isFirst)
+    {
+        var tip = view.At(At(part.Shape.Start + ((part.Shape.End - part.Shape.Start) * share)));
+        var (right, down) = part.Mark[0] switch
+        {
+            'C' => (isFirst ? -8.0 : 8.0, 0.0),
+            'T' => (0, 7),
+            'D' => (2, 8),
+            _ => (part.Shape.End.YMm < part.Shape.Start.YMm ? -6 : 6, 7),
+        };
+        var at = tip.Moved(right, down);
+        view.Builder.Line(Layer.Thin, tip, at).Balloon(at, part.Mark);
+    }
+
     /// <summary>The four corners of a tube that lies in the plane seen, where its edges meet the planes of its cuts.</summary>
     public static IReadOnlyList<SitePoint> Outline(Part part)
     {

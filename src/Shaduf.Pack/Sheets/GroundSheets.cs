@@ -1,5 +1,6 @@
 using System.Globalization;
 using Shaduf.Station;
+using Shaduf.Working;
 using static System.FormattableString;
 
 namespace Shaduf.Pack;
@@ -73,7 +74,7 @@ internal static class GroundSheets
             "footings and plinths with pit levels",
             scale => [FootingPicture.Side(rack, plan, scale), FootingPicture.Above(rack, plan, scale)],
             [.. table],
-            [.. FootingNotes(footings)],
+            [.. FootingNotes(footings), .. ConcreteNote(design)],
             footings.Block.DepthMm / 180
         );
     }
@@ -209,6 +210,12 @@ internal static class GroundSheets
             Metres(column.FootM),
             Metres(column.PlinthTopM),
         ];
+
+    // What must be known before a footing without bars is cast.
+    private static IEnumerable<string> ConcreteNote(Design design) =>
+        design
+            .Findings.Where(finding => finding.Id == "ground/concrete" && finding.Status != FindingStatus.Holds)
+            .Select(finding => $"No bars are drawn. {char.ToUpperInvariant(finding.Says[0])}{finding.Says[1..]}.");
 
     private static IEnumerable<string> FootingNotes(Footings footings)
     {

@@ -122,7 +122,7 @@ internal static class RackSheets
     private static IEnumerable<string> Bolts(Design design) =>
         Released(design)
             .SelectMany(lot =>
-                lot.Steel.Bolts.Select(bolts => Invariant($"{bolts.Count * lot.Count} off: {bolts.What}; {bolts.Where}."))
+                lot.Steel.Fixings.Select(bolts => Invariant($"{bolts.Count * lot.Count} off: {bolts.What}; {bolts.Where}."))
             );
 
     // The stands' parts go out only with their drawings.

@@ -124,8 +124,17 @@ internal static class ShopSheets
                     150
                 ),
             ],
-            s_cautions
+            [.. s_cautions, .. Vents(steel)]
         );
+    }
+
+    private static IEnumerable<string> Vents(Assembly steel)
+    {
+        var holes = SteelFinish.VentsOf([steel]);
+        if (holes.Count > 0)
+        {
+            yield return $"If it is dipped in zinc instead of painted: two holes at each end of every closed tube, at opposite corners, of at least {string.Join("; ", holes.Select(vent => Invariant($"{vent.HoleMm:0} mm in {vent.Section.Name}")))}. A closed tube bursts in the bath; nothing is welded after it.";
+        }
     }
 
     /// <summary>What goes on the truck, in the order of loading.</summary>

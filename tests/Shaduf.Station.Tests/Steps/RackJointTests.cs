@@ -13,13 +13,13 @@ public sealed class RackJointTests
     private static readonly ModuleCard s_module = s_file.Shelf.Find<ModuleCard>("module-410")!;
 
     [Fact]
-    public void Rails_across_rafters_and_channels_across_tubes_press_their_walls()
+    public void Rails_on_cross_tubes_and_channels_across_tubes_press_their_walls()
     {
         foreach (
             var (type, name) in new[]
             {
                 (RackType.SlideIn, "cross tube to channel"),
-                (RackType.ClampedRails, "rail to rafter"),
+                (RackType.ClampedRails, "rail to cross tube"),
             }
         )
         {

@@ -55,7 +55,7 @@ internal abstract class RackDeck(RackGrid grid, ModuleLay lay, (int Count, doubl
 
     /// <summary>Its bolts.</summary>
     /// <param name="steel">The rack's steel.</param>
-    public virtual IEnumerable<Parts.BoltSet> Bolts(RackSteel steel) => [];
+    public virtual IEnumerable<Parts.Fixing> Bolts(RackSteel steel) => [];
 
     /// <summary>Name of the tubes across.</summary>
     public const string TubeRole = "cross tube";

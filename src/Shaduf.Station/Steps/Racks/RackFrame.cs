@@ -36,7 +36,7 @@ internal sealed class RackFrame(RackDeck deck, RackSections sections, int lines,
             {
                 Series = 100,
                 Plates = [.. Caps(steel)],
-                Bolts = [.. deck.Bolts(steel)],
+                Fixings = [.. deck.Bolts(steel)],
             },
             steel.Skeleton
         );

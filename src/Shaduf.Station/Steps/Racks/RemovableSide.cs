@@ -74,7 +74,7 @@ public static class RemovableSide
     internal static Seam LugWelds(int joints) => new(WeldName, RackSteel.WeldLegMm, 40, 2 * 2 * joints);
 
     /// <summary>The bolts.</summary>
-    internal static BoltSet Bolts(RackSteel steel)
+    internal static Fixing Bolts(RackSteel steel)
     {
         var joints = steel.Skeleton.Joints.Count(joint => joint.Name == JointName);
         return new(

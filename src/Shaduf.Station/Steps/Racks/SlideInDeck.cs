@@ -134,7 +134,7 @@ internal sealed class SlideInDeck(
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<BoltSet> Bolts(RackSteel steel) => [RemovableSide.Bolts(steel)];
+    public override IEnumerable<Fixing> Bolts(RackSteel steel) => [RemovableSide.Bolts(steel)];
 
     /// <summary>Name of the stitches of a holder's channels, above and below: 40 mm in every 300; common practice, no source.</summary>
     public const string HolderName = "channels of the holder to each other";

@@ -75,7 +75,7 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
         {
             Series = 200,
             Plates = plates.Pieces,
-            Bolts = [.. Bolts()],
+            Fixings = [.. Bolts()],
         };
         return new(plan, assembly, steel.Skeleton, access, plates);
     }
@@ -257,7 +257,7 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
         }
     }
 
-    private IEnumerable<BoltSet> Bolts()
+    private IEnumerable<Fixing> Bolts()
     {
         var crossings = steel.Skeleton.Joints.Count(joint => joint.Name == CrossingName);
         yield return new(

@@ -122,7 +122,7 @@ internal static class RackTakeoff
             );
         }
 
-        foreach (var bolts in rack.Steel.Bolts)
+        foreach (var bolts in rack.Steel.Fixings)
         {
             yield return new(
                 "frame-bolt",

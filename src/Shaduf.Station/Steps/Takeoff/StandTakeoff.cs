@@ -40,7 +40,7 @@ internal static class StandTakeoff
             count * plates.LegCount * StandFoot.BoltCount,
             Invariant($"{StandFoot.BoltCount} a leg")
         );
-        foreach (var bolts in stand.Steel.Bolts)
+        foreach (var bolts in stand.Steel.Fixings)
         {
             yield return Line("frame-bolt", bolts.What, "nr", count * bolts.Count, bolts.Where);
         }

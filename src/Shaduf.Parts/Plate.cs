@@ -12,14 +12,7 @@ public sealed record PlateHoles(double DiameterMm, double SpacingMm);
 /// <param name="LengthMm">Length [mm].</param>
 /// <param name="ThicknessMm">Thickness [mm].</param>
 /// <param name="Count">How many.</param>
-public sealed record Plate(
-    string Mark,
-    string Role,
-    double WidthMm,
-    double LengthMm,
-    double ThicknessMm,
-    int Count
-)
+public sealed record Plate(string Mark, string Role, double WidthMm, double LengthMm, double ThicknessMm, int Count)
 {
     /// <summary>Whether it is half of the rectangle, cut corner to corner.</summary>
     public bool IsTriangle { get; init; }
@@ -35,5 +28,7 @@ public sealed record Plate(
 
     /// <summary>Its sizes in words.</summary>
     public string Sizes =>
-        FormattableString.Invariant($"{WidthMm:0} x {LengthMm:0} x {ThicknessMm:0}{(IsTriangle ? ", halved corner to corner" : "")}");
+        FormattableString.Invariant(
+            $"{WidthMm:0} x {LengthMm:0} x {ThicknessMm:0}{(IsTriangle ? ", halved corner to corner" : "")}"
+        );
 }

@@ -36,6 +36,5 @@ public sealed record Section(
     /// <summary>Length that a part takes from its bar: slanting ends of a square tube count to their last point.</summary>
     /// <param name="shape">How the part is cut.</param>
     /// <returns>Length [mm].</returns>
-    public double AlongBarMm(Cut shape) =>
-        Outline == Outline.SquareTube ? shape.AlongBarMm(SideMm) : shape.LongPointMm;
+    public double AlongBarMm(Cut shape) => Outline == Outline.SquareTube ? shape.AlongBarMm(SideMm) : shape.LongPointMm;
 }

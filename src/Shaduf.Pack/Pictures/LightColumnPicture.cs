@@ -21,13 +21,13 @@ public static class LightColumnPicture
         var scale =
             oneToFactor
             ?? Math.Max(
-                BookScale.FittingOneToFactor(heightMm, size.HeightMm - 36),
-                BookScale.FittingOneToFactor(block.LengthMm + foot.SideMm, size.WidthMm - 96)
+                BookScale.FittingOneToFactor(heightMm, size.HeightMm - 40),
+                BookScale.FittingOneToFactor(block.LengthMm + foot.SideMm, size.WidthMm - 110)
             );
         var builder = new SceneBuilder(size);
-        var topMm = 10 + (((2 * foot.GussetMm) + foot.ThicknessMm + 30) / scale);
+        var topMm = 14 + (((2 * foot.GussetMm) + foot.ThicknessMm + 30) / scale);
         Side(
-            builder.View(new(scale, new(0, 0), new(24 + (block.LengthMm / 2 / scale), topMm))),
+            builder.View(new(scale, new(0, 0), new(36 + (block.LengthMm / 2 / scale), topMm))),
             column,
             block,
             pole.Section.SideMm
@@ -83,12 +83,7 @@ public static class LightColumnPicture
         }
 
         view.Rectangle(Layer.Steel, new(-radius, plateTop), new(radius, plateTop + (2 * foot.GussetMm)), Palette.White);
-        view.Leader(
-            new(half, plateTop / 2),
-            8,
-            -8,
-            Invariant($"{plates[0].Mark} plate {plates[0].Sizes}")
-        );
+        view.Leader(new(half, plateTop / 2), 8, -8, Invariant($"{plates[0].Mark} plate {plates[0].Sizes}"));
         view.Leader(
             new(bolt, -foot.BoltInConcreteMm * 0.5),
             view.Placing.LengthMm(side - bolt) + 6,
@@ -112,7 +107,9 @@ public static class LightColumnPicture
                 new(new(left, ground), new(left, 0)) { Text = Invariant($"{PoleFoot.GroutMm:0} grout") },
                 new(new(left, plateTop), new(left, ground - foot.BoltInConcreteMm + foot.BoltLengthMm))
                 {
-                    Text = Invariant($"{foot.BoltLengthMm - foot.BoltInConcreteMm - PoleFoot.GroutMm - plateTop:0} above"),
+                    Text = Invariant(
+                        $"{foot.BoltLengthMm - foot.BoltInConcreteMm - PoleFoot.GroutMm - plateTop:0} above"
+                    ),
                 },
             ]
         );

@@ -49,13 +49,29 @@ internal static class PoleHeadPicture
         );
         foreach (var down in s_holdersMm)
         {
-            view.Rectangle(Layer.Outline, new(-radius - 6, -down - 15), new(x + 18, -down + 15), Palette.Steel.Tint(0.3));
+            view.Rectangle(
+                Layer.Outline,
+                new(-radius - 6, -down - 15),
+                new(x + 18, -down + 15),
+                Palette.Steel.Tint(0.3)
+            );
         }
 
-        view.Leader(new(x, LightColumn.TipMm * 0.6), 12, -6, Invariant($"air rod {RodMm:0}, {LightColumn.AirRodMm:0} long, its tip {LightColumn.TipMm:0} over the tube"));
+        view.Leader(
+            new(x, LightColumn.TipMm * 0.6),
+            12,
+            -6,
+            Invariant($"air rod {RodMm:0}, {LightColumn.AirRodMm:0} long, its tip {LightColumn.TipMm:0} over the tube")
+        );
         view.Leader(new(x + 18, -s_holdersMm[0]), 10, 4, "two holders clamped round the tube");
         view.Leader(new(x, -s_holdersMm[^1] - 50), 14, 8, "down conductor clamped to the rod's lower end");
-        view.Dimensions(DimensionSide.Left, [new(new(-radius, 0), new(-radius, LightColumn.TipMm)), new(new(-radius, -s_holdersMm[^1]), new(-radius, -s_holdersMm[0]))]);
+        view.Dimensions(
+            DimensionSide.Left,
+            [
+                new(new(-radius, 0), new(-radius, LightColumn.TipMm)),
+                new(new(-radius, -s_holdersMm[^1]), new(-radius, -s_holdersMm[0])),
+            ]
+        );
     }
 
     private static void Lamp(SiteView view, LightColumn column, double radius)

@@ -99,7 +99,7 @@ internal static class RackBent
                     ],
                     Palette.Steel.Tint(0.5)
                 );
-                view.Leader(At(slope + half, low + (cap.ThicknessMm / 2)), 12, 16, $"{cap.Mark} {cap.Sizes}");
+                view.Leader(At(slope + half, low + (cap.ThicknessMm / 2)), 14, -18, $"{cap.Mark} {cap.Sizes}");
             }
         }
     }
@@ -168,9 +168,7 @@ internal static class RackBent
         var reach = seen.Column.Section.SideMm;
         var ground = bent.GroundMm(foot.YMm);
         SitePoint At(double zMm) => new(seen.AtMm, zMm);
-        var held = joints
-            .Where(joint => Math.Abs(joint.At.YMm - foot.YMm) < reach)
-            .OrderBy(joint => joint.At.ZMm);
+        var held = joints.Where(joint => Math.Abs(joint.At.YMm - foot.YMm) < reach).OrderBy(joint => joint.At.ZMm);
         view.Dimensions(
             seen.Side,
             [

@@ -48,7 +48,7 @@ internal sealed class RackEnd(Rack rack, double xMm)
         var tip = view.At(At(part.Shape.Start + ((part.Shape.End - part.Shape.Start) * share)));
         var (right, down) = part.Mark[0] switch
         {
-            'C' => (isFirst ? -8.0 : 8.0, 0.0),
+            'C' => (isFirst ? -6.5 : 6.5, 0.0),
             'T' => (0, 7),
             'D' => (2, 8),
             _ => (part.Shape.End.YMm < part.Shape.Start.YMm ? -6 : 6, 7),

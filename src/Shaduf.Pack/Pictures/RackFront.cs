@@ -41,7 +41,7 @@ internal static class RackFront
         view.Builder.Text(
             new(view.At(new(0, 0)).XMm, drawn.BottomMm + 5),
             Invariant(
-                $"1:{oneToFactor:0.##}, millimetres; front, seen on the low edge; heights over ground, left to the low edge, right to the top"
+                $"1:{oneToFactor:0.##}, millimetres; front, seen on the low edge; each column's ground is its own"
             ),
             TextStyle.Small
         );

@@ -63,7 +63,7 @@ public static class RackSide
         var drawn = site.Builder.Build().Bounds()!.Value;
         site.Builder.Text(
             new(site.At(new(0, 0)).XMm, drawn.BottomMm + 5),
-            Invariant($"1:{scale:0.##}, millimetres; seen along the row, low edge on the left; heights over ground to the low edge and to the top"),
+            Invariant($"1:{scale:0.##}, millimetres; seen along the row, low edge on the left"),
             TextStyle.Small
         );
         return site.Builder.Build("rack, seen from its end");
@@ -138,7 +138,7 @@ public static class RackSide
     {
         foreach (var part in view.Parts.Where(part => part.Mark[0] is not 'T'))
         {
-            var share = part.Mark[0] == 'C' ? 0.8 : 0.5;
+            var share = part.Mark[0] == 'C' ? (view.ColumnsMm.Count > 1 ? 0.8 : 0.66) : 0.5;
             RackEnd.Balloon(site, part, share, isFirst: part.Shape.Start.YMm < view.PlanMm / 2);
         }
     }

@@ -37,25 +37,27 @@ internal static class RemovableSidePicture
         foreach (var side in new[] { -1, 1 })
         {
             SitePoint At(double x, double z) => new(-leg + (side * x), z);
-            SitePoint[] lug =
-            [
-                At(0, 0),
-                At(leg, 0),
-                At(leg, -thick),
-                At(thick, -thick),
-                At(thick, -leg),
-                At(0, -leg),
-            ];
+            SitePoint[] lug = [At(0, 0), At(leg, 0), At(leg, -thick), At(thick, -thick), At(thick, -leg), At(0, -leg)];
             view.Hatch(side < 0 ? HatchPattern.Diagonal : HatchPattern.DiagonalBack, lug).Polygon(Layer.Outline, lug);
         }
 
         Bolt(view, (-leg, -gauge), 2 * thick);
         view.Leader(new(-leg + (leg * 0.8), -thick / 2), 16, 8, Invariant($"{RemovableSide.LugMark} on F3"));
-        view.Leader(new(-leg - (leg * 0.8), -thick / 2), -26, 12, Invariant($"{RemovableSide.LugMark} on F1{(rack.Grid.Rows > 1 ? ", F4" : "")}"));
+        view.Leader(
+            new(-leg - (leg * 0.8), -thick / 2),
+            -26,
+            12,
+            Invariant($"{RemovableSide.LugMark} on F1{(rack.Grid.Rows > 1 ? ", F4" : "")}")
+        );
         view.Leader(new(-leg + 12, -gauge), 18, 12, Invariant($"2 bolts M{RemovableSide.BoltMm:0} x 30"));
         view.Dimensions(DimensionSide.Left, [new(new(-ShownMm, -gauge), new(-ShownMm, 0))]);
         view.Dimensions(DimensionSide.Above, [new(new(-leg, channel.OuterDepthMm), new(0, channel.OuterDepthMm))]);
-        FrameDetails.Symbol(view, welds, "lugs to the removable side and what it meets", (new(-2 * leg, -thick), -10, 24));
+        FrameDetails.Symbol(
+            view,
+            welds,
+            "lugs to the removable side and what it meets",
+            (new(-2 * leg, -thick), -10, 24)
+        );
         return FrameDetails.Titled(
             view,
             oneToFactor,
@@ -87,9 +89,24 @@ internal static class RemovableSidePicture
     private static void Bolt(SiteView view, (double X, double Z) at, double gripMm)
     {
         var half = RemovableSide.BoltMm / 2;
-        view.Rectangle(Layer.Steel, new(at.X - (gripMm / 2) - 9, at.Z - 8), new(at.X - (gripMm / 2) - 2, at.Z + 8), Palette.White);
-        view.Rectangle(Layer.Steel, new(at.X + (gripMm / 2) + 2, at.Z - 8), new(at.X + (gripMm / 2) + 10, at.Z + 8), Palette.White);
-        view.Rectangle(Layer.Steel, new(at.X + (gripMm / 2) + 10, at.Z - half), new(at.X - (gripMm / 2) - 2 + 30, at.Z + half), Palette.White);
+        view.Rectangle(
+            Layer.Steel,
+            new(at.X - (gripMm / 2) - 9, at.Z - 8),
+            new(at.X - (gripMm / 2) - 2, at.Z + 8),
+            Palette.White
+        );
+        view.Rectangle(
+            Layer.Steel,
+            new(at.X + (gripMm / 2) + 2, at.Z - 8),
+            new(at.X + (gripMm / 2) + 10, at.Z + 8),
+            Palette.White
+        );
+        view.Rectangle(
+            Layer.Steel,
+            new(at.X + (gripMm / 2) + 10, at.Z - half),
+            new(at.X - (gripMm / 2) - 2 + 30, at.Z + half),
+            Palette.White
+        );
         foreach (var side in new[] { -1, 1 })
         {
             view.Rectangle(
@@ -129,11 +146,11 @@ internal static class RemovableSidePicture
             DimensionSide.Right,
             [
                 new(new(0, 0), new(0, lug)),
-                new(
-                    new(0, (lug - RemovableSide.SpacingMm) / 2),
-                    new(0, (lug + RemovableSide.SpacingMm) / 2)
-                ),
-                new(new(0, channel.WebMm), new(0, channel.WebMm + channel.CutBackMm)) { Text = Invariant($"{channel.CutBackMm:0.#} cut back") },
+                new(new(0, (lug - RemovableSide.SpacingMm) / 2), new(0, (lug + RemovableSide.SpacingMm) / 2)),
+                new(new(0, channel.WebMm), new(0, channel.WebMm + channel.CutBackMm))
+                {
+                    Text = Invariant($"{channel.CutBackMm:0.#} cut back"),
+                },
             ]
         );
         view.Leader(new(-leg * 2.6, leg / 2), -8, 10, "F1");

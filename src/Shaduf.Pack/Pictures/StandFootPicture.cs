@@ -22,7 +22,10 @@ internal static class StandFootPicture
         var low = ground - foot.InConcreteMm;
         view.Concrete(new(-plinth, ground), new(plinth, ground - block.PlinthHeightMm));
         var beyond = Math.Min(block.LengthMm / 2, plinth + 150);
-        view.Concrete(new(-beyond, ground - block.PlinthHeightMm), new(beyond, Math.Max(low - 80, ground - block.PlinthHeightMm - block.DepthMm)));
+        view.Concrete(
+            new(-beyond, ground - block.PlinthHeightMm),
+            new(beyond, Math.Max(low - 80, ground - block.PlinthHeightMm - block.DepthMm))
+        );
         view.Rectangle(Layer.Steel, new(-half, 0), new(half, top), Palette.White);
         view.Rectangle(Layer.Steel, new(-leg, top), new(leg, top + ShownMm), Palette.White);
         foreach (var side in new[] { -1, 1 })
@@ -30,20 +33,33 @@ internal static class StandFootPicture
             AnchorBolt.Draw(view, side * foot.SpacingMm / 2, foot.Bolt.DiameterMm, (low, foot.BoltMm), (0, top));
         }
 
-        view.Leader(new(half, top / 2), 12, -10, $"{stand.Steel.MarkOf(StandPlates.BaseRole)} plate {stand.Plates.Pieces[0].Sizes}");
+        view.Leader(
+            new(half, top / 2),
+            12,
+            -10,
+            $"{stand.Steel.MarkOf(StandPlates.BaseRole)} plate {stand.Plates.Pieces[0].Sizes}"
+        );
         view.Leader(
             new(foot.SpacingMm / 2, low + (foot.InConcreteMm * 0.5)),
             view.Placing.LengthMm(beyond - (foot.SpacingMm / 2)) + 8,
             0,
-            Invariant($"4 bolts {foot.BoltName}, {foot.BoltMm:0} long, each with\nthree nuts and washers: one at the\nend, one under, one on the plate")
+            Invariant(
+                $"4 bolts {foot.BoltName}, {foot.BoltMm:0} long, each with\nthree nuts and washers: one at the\nend, one under, one on the plate"
+            )
         );
         view.Dimensions(
             DimensionSide.Left,
             [
                 new(new(-beyond, ground), new(-beyond, 0)) { Text = Invariant($"{foot.GroutMm:0} grout") },
                 new(new(-beyond, low), new(-beyond, ground)),
-                new(new(-beyond, ground - block.PlinthHeightMm), new(-beyond, ground)) { Text = Invariant($"{block.PlinthHeightMm:0} plinth") },
-                new(new(-beyond, top), new(-beyond, low + foot.BoltMm)) { Text = Invariant($"{foot.BoltMm - foot.InConcreteMm - foot.GroutMm - top:0} above") },
+                new(new(-beyond, ground - block.PlinthHeightMm), new(-beyond, ground))
+                {
+                    Text = Invariant($"{block.PlinthHeightMm:0} plinth"),
+                },
+                new(new(-beyond, top), new(-beyond, low + foot.BoltMm))
+                {
+                    Text = Invariant($"{foot.BoltMm - foot.InConcreteMm - foot.GroutMm - top:0} above"),
+                },
             ]
         );
         view.Dimensions(
@@ -68,14 +84,38 @@ internal static class StandFootPicture
         var (gusset, down) = (StandPlates.Gusset.SideMm, stand.Plan.TopMm - stand.Plan.LevelsMm[^1]);
         view.Rectangle(Layer.Steel, new(-leg, -down - gusset), new(leg, 0), Palette.White);
         view.Rectangle(Layer.Steel, new(-cap, 0), new(cap, StandPlan.CapMm), Palette.White);
-        view.Rectangle(Layer.Steel, new(-leg - 150, StandPlan.CapMm), new(leg + 250, StandPlan.CapMm + beam), Palette.White);
-        view.Rectangle(Layer.Steel, new(leg, -down - (gusset / 2)), new(leg + gusset, -down + (gusset / 2)), Palette.White);
+        view.Rectangle(
+            Layer.Steel,
+            new(-leg - 150, StandPlan.CapMm),
+            new(leg + 250, StandPlan.CapMm + beam),
+            Palette.White
+        );
+        view.Rectangle(
+            Layer.Steel,
+            new(leg, -down - (gusset / 2)),
+            new(leg + gusset, -down + (gusset / 2)),
+            Palette.White
+        );
         view.Line(Layer.Centre, new(0, -down - gusset - 30), new(0, StandPlan.CapMm + beam + 30));
         view.Line(Layer.Centre, new(0, -down), new(leg + gusset + 60, -down));
-        view.Leader(new(cap, StandPlan.CapMm / 2), 34, 4, $"{stand.Steel.MarkOf(StandPlates.CapRole)} cap {stand.Plates.Pieces[1].Sizes}");
-        view.Leader(new(leg + (gusset * 0.8), -down - (gusset * 0.3)), 12, 6, $"{stand.Steel.MarkOf(StandPlates.GussetRole)} gusset {stand.Plates.Pieces[2].Sizes}");
+        view.Leader(
+            new(cap, StandPlan.CapMm / 2),
+            34,
+            4,
+            $"{stand.Steel.MarkOf(StandPlates.CapRole)} cap {stand.Plates.Pieces[1].Sizes}"
+        );
+        view.Leader(
+            new(leg + (gusset * 0.8), -down - (gusset * 0.3)),
+            12,
+            6,
+            $"{stand.Steel.MarkOf(StandPlates.GussetRole)} gusset {stand.Plates.Pieces[2].Sizes}"
+        );
         view.Dimensions(DimensionSide.Left, [new(new(-leg - 150, -down), new(-leg - 150, 0))]);
-        return Titled(view, oneToFactor, "head of a leg from the front; diagonals and horizontals taken off; the centre lines of leg, diagonal and horizontal meet");
+        return Titled(
+            view,
+            oneToFactor,
+            "head of a leg from the front; diagonals and horizontals taken off; the centre lines of leg, diagonal and horizontal meet"
+        );
     }
 
     private static Scene Titled(SiteView view, double oneToFactor, string says)

@@ -125,14 +125,12 @@ public sealed class SiteView(SceneBuilder builder, SiteToPaper placing)
         // Figures count from the first point in whole millimetres, so that the links of a chain add up to its total.
         var isAcross = side is DimensionSide.Above or DimensionSide.Below;
         double Whole(SitePoint at) =>
-            Math.Round(
-                isAcross ? at.XMm - points[0].XMm : at.YMm - points[0].YMm,
-                MidpointRounding.AwayFromZero
-            );
+            Math.Round(isAcross ? at.XMm - points[0].XMm : at.YMm - points[0].YMm, MidpointRounding.AwayFromZero);
         var links = points
             .Zip(
                 points.Skip(1),
-                (a, b) => new Dimension(a, b) { Text = FormattableString.Invariant($"{Math.Abs(Whole(b) - Whole(a)):0}") }
+                (a, b) =>
+                    new Dimension(a, b) { Text = FormattableString.Invariant($"{Math.Abs(Whole(b) - Whole(a)):0}") }
             )
             .ToList();
         if (withOverall && links.Count > 1)

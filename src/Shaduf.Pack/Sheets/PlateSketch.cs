@@ -18,22 +18,52 @@ internal static class PlateSketch
         var builder = new SceneBuilder(size);
         builder.Rectangle(Layer.Thin, size.Box);
         builder.Text(new(3, 6.6), plate.Mark, TextStyle.Body with { Weight = FontWeight.Bold });
-        Line(builder, 16, 5.2, Invariant($"{count} off, {plate.Role}"), size);
-        Line(builder, 16, 9, Invariant($"plate {plate.Sizes}, {plate.VolumeMm3 * SteelDensity.KgPerM3 * 1e-9:0.00} kg each"), size);
+        Line(builder, 16, 5.2, Invariant($"{count} plates, {plate.Role}"), size);
+        Line(
+            builder,
+            16,
+            9,
+            Invariant($"plate {plate.Sizes}, {plate.VolumeMm3 * SteelDensity.KgPerM3 * 1e-9:0.00} kg each"),
+            size
+        );
         Face(builder, plate);
         var text = FaceMm + 9.0;
-        Line(builder, text, 15, Invariant($"{plate.WidthMm:0} x {plate.LengthMm:0}, {plate.ThicknessMm:0} thick"), size);
+        Line(
+            builder,
+            text,
+            15,
+            Invariant($"{plate.WidthMm:0} x {plate.LengthMm:0}, {plate.ThicknessMm:0} thick"),
+            size
+        );
         if (plate.Holes is { } holes)
         {
-            Line(builder, text, 19, Invariant($"4 holes {holes.DiameterMm:0}, {holes.SpacingMm:0} apart both ways,"), size);
-            Line(builder, text, 22.4, Invariant($"{(plate.WidthMm - holes.SpacingMm) / 2:0} from the edges, diagonals {holes.SpacingMm * Math.Sqrt(2):0}"), size);
+            Line(
+                builder,
+                text,
+                19,
+                Invariant($"4 holes {holes.DiameterMm:0}, {holes.SpacingMm:0} apart both ways,"),
+                size
+            );
+            Line(
+                builder,
+                text,
+                22.4,
+                Invariant(
+                    $"{(plate.WidthMm - holes.SpacingMm) / 2:0} from the edges, diagonals {holes.SpacingMm * Math.Sqrt(2):0}"
+                ),
+                size
+            );
         }
 
         return builder.Build($"plate {plate.Mark}");
     }
 
     private static void Line(SceneBuilder builder, double left, double base1, string text, PaperSize size) =>
-        builder.Text(new(left, base1), Lettering.Shortened(text, size.WidthMm - left - 2, TextStyle.Small), TextStyle.Small);
+        builder.Text(
+            new(left, base1),
+            Lettering.Shortened(text, size.WidthMm - left - 2, TextStyle.Small),
+            TextStyle.Small
+        );
 
     private static void Face(SceneBuilder builder, Plate plate)
     {
@@ -53,7 +83,10 @@ internal static class PlateSketch
             {
                 builder.Circle(
                     Layer.Outline,
-                    new(left + (wide / 2) + (x * holes.SpacingMm * scale / 2), top + (high / 2) + (y * holes.SpacingMm * scale / 2)),
+                    new(
+                        left + (wide / 2) + (x * holes.SpacingMm * scale / 2),
+                        top + (high / 2) + (y * holes.SpacingMm * scale / 2)
+                    ),
                     Math.Max(0.4, holes.DiameterMm * scale / 2)
                 );
             }

@@ -29,6 +29,7 @@ internal static class RackSheets
                 Invariant(
                     $"{RackTables.RacksText(rack.Grid)}; steel of one rack {rack.Steel.MassKg:0} kg, its modules {rack.ModuleMassKg:0} kg. {RackTexts.Plane(rack, design.Choice.Facing.AzimuthDeg)}"
                 ),
+                "Upright figures stand over the ground: left to the low edge, right to the top edge.",
             ],
             rack.Size.LengthMm / 380
         );
@@ -122,7 +123,9 @@ internal static class RackSheets
     private static IEnumerable<string> Bolts(Design design) =>
         Released(design)
             .SelectMany(lot =>
-                lot.Steel.Fixings.Select(bolts => Invariant($"{bolts.Count * lot.Count} off: {bolts.What}; {bolts.Where}."))
+                lot.Steel.Fixings.Select(bolts =>
+                    Invariant($"{bolts.Count * lot.Count} off: {bolts.What}; {bolts.Where}.")
+                )
             );
 
     // The stands' parts go out only with their drawings.

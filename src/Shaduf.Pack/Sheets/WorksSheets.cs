@@ -15,14 +15,17 @@ internal static class WorksSheets
         design.Works.Stand is { } stands && StandChapter.Withholding(design).Count == 0
             ? SheetDraft
                 .Scaled(
-                "stand",
-                "stand of the tank",
-                scale =>
-                    [StandFront.Of(stands, s_room, scale).Trimmed(), StandAbove.Of(stands, s_room, scale).Trimmed()],
-                [],
-                [StandDesign.Says(stands.Strength) + ".", .. StandTexts.Pieces(stands)],
-                stands.Stand.Plan.FloorMm / 230
-            )
+                    "stand",
+                    "stand of the tank",
+                    scale =>
+                        [
+                            StandFront.Of(stands, s_room, scale).Trimmed(),
+                            StandAbove.Of(stands, s_room, scale).Trimmed(),
+                        ],
+                    [],
+                    [StandDesign.Says(stands.Strength) + ".", .. StandTexts.Pieces(stands)],
+                    stands.Stand.Plan.FloorMm / 230
+                )
                 .Concat(
                     SheetDraft.Fixed(
                         "stand-details",
@@ -109,7 +112,9 @@ internal static class WorksSheets
     private static IEnumerable<SheetDraft> Foot(LightColumnStrength pole, FootingBlock block, int count)
     {
         var column = pole.Column;
-        var rod = pole.IsMast ? Invariant($", air rod of {LightColumn.AirRodMm:0}, its tip {LightColumn.TipMm:0} over the tube") : "";
+        var rod = pole.IsMast
+            ? Invariant($", air rod of {LightColumn.AirRodMm:0}, its tip {LightColumn.TipMm:0} over the tube")
+            : "";
         return SheetDraft.Fixed(
             NameOf(pole),
             $"foot of the {pole.Name} with the template of its bolts",

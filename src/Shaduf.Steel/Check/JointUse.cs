@@ -81,6 +81,11 @@ public sealed record JointUse(
     private static WeldGroup? Group(Skeleton skeleton, int joint, MemberRules rules, double legMm)
     {
         var (weld, second) = (skeleton.Joints[joint].Weld!, skeleton.Members[skeleton.Joints[joint].Second]);
+        if (weld.Pattern == WeldPattern.AllRound && skeleton.Joints[joint].HasCap)
+        {
+            return TubeWeld.Round(weld.WidthMm, weld.HeightMm);
+        }
+
         if (weld.Pattern == WeldPattern.AllRound)
         {
             // A longer cut has more weld: beyond 60 deg the one at 60 deg is taken, the safe side.

@@ -31,7 +31,20 @@ public static class TubeWeld
             return new(Math.PI * b, inertia, inertia, b / 2, b / 2);
         }
 
-        return new(2 * (b + h), Along(h, b), Along(b, h), b / 2, h / 2);
+        return Round(b, h);
+    }
+
+    /// <summary>Lines round a rectangle.</summary>
+    /// <param name="bMm">Its side along y [mm], 1 to 10000.</param>
+    /// <param name="hMm">Its side along z [mm], 1 to 10000.</param>
+    /// <returns>The weld.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range, or NaN.</exception>
+    /// <source>Elastic properties of lines: A = 2 (b + h), I = h³/6 + b h²/2</source>
+    public static WeldGroup Round(double bMm, double hMm)
+    {
+        Within.Require(bMm, 1, 10_000, "mm");
+        Within.Require(hMm, 1, 10_000, "mm");
+        return new(2 * (bMm + hMm), Along(hMm, bMm), Along(bMm, hMm), bMm / 2, hMm / 2);
     }
 
     private static double Along(double h, double b) => (Math.Pow(h, 3) / 6) + (b * h * h / 2);

@@ -38,6 +38,18 @@ public sealed partial class OnlyTheSheetsTests(ExamplePacks packs) : IClassFixtu
             Assert.Equal(Degrees(part.Shape.StartDeg) + " " + Degrees(part.Shape.EndDeg), sawn.Degrees);
         }
 
+        // Plates with their marks, numbers and sizes.
+        var texts = Sheets(example, "parts").SelectMany(sheet => sheet.All).Select(each => each.Text).ToList();
+        foreach (var (plate, number) in lots.SelectMany(lot => lot.Steel.Plates.Select(plate => (plate, lot.Count))))
+        {
+            Assert.Contains(plate.Mark, texts);
+            Assert.Contains(
+                texts,
+                text => text.StartsWith($"{plate.Count * number} plates, {plate.Role}", StringComparison.Ordinal)
+            );
+            Assert.Contains(texts, text => text.Contains(plate.Sizes, StringComparison.Ordinal));
+        }
+
         // The pieces to be cut are those of the cut plans, with their marks, as often.
         var cut = design
             .Takeoff.BarPlans.SelectMany(plan =>
@@ -115,7 +127,7 @@ public sealed partial class OnlyTheSheetsTests(ExamplePacks packs) : IClassFixtu
         var parts = Tables(
                 sheets,
                 "Columns and struts of all racks, millimetres",
-                ["mark", "part", "section", "off", "long point", "short point", "saw angles", "kg each"]
+                ["mark", "part", "section", "off", "from the bar", "long edge", "short edge", "saw angles", "kg each"]
             )
             .ToDictionary(row => row[0]);
         var places = Tables(
@@ -131,6 +143,7 @@ public sealed partial class OnlyTheSheetsTests(ExamplePacks packs) : IClassFixtu
             var row = parts[group.Mark];
             Assert.Equal(group.Count * rack.Grid.RackCount, M(row[3]));
             Assert.Equal(group.Section.Name, row[2]);
+            Assert.Equal(Shaduf.Parts.Part.WholeMm(group.AlongBarMm), M(row[4]));
         }
 
         foreach (var place in places)
@@ -138,7 +151,7 @@ public sealed partial class OnlyTheSheetsTests(ExamplePacks packs) : IClassFixtu
             // Along the axis, which lies midway between long and short point.
             var part = parts[place[1]];
             var axisMm = M(place[3]) + M(place[4]);
-            Assert.Equal((M(part[4]) + M(part[5])) / 2, axisMm, 2.0);
+            Assert.Equal((M(part[5]) + M(part[6])) / 2, axisMm, 2.0);
             Assert.Contains(
                 columns,
                 column =>

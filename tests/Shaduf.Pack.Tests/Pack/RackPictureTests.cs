@@ -37,7 +37,11 @@ public sealed class RackPictureTests(ExamplePacks packs) : IClassFixture<Example
             }
         )
         {
-            Assert.Empty(picture.TextOverlaps());
+            Assert.Empty(
+                picture
+                    .TextOverlaps()
+                    .Select(pair => $"{picture.Title}: '{pair.Item1.Item.Text}' over '{pair.Item2.Item.Text}'")
+            );
             var drawn = picture.Bounds()!.Value;
             Assert.True(drawn is { LeftMm: >= 0, TopMm: >= 0, RightMm: <= 173 }, $"{picture.Title}: {drawn}");
         }

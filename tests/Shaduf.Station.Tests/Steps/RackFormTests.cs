@@ -167,7 +167,7 @@ public sealed class RackFormTests
             columns,
             column =>
             {
-                var share = rack.Setting.SlopeMm(column.Shape.End) / rack.Size.DepthMm;
+                var share = rack.HeadSlopeMm(column) / rack.Size.DepthMm;
                 Assert.Equal(column.Mark == "C1" ? 0.25 : 0.75, share, 5e-10);
             }
         );

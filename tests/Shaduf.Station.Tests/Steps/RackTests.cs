@@ -54,7 +54,10 @@ public sealed class RackTests
         Assert.Equal(tiltDeg, column.Shape.EndDeg, 5e-7);
 
         // From 100 mm above the bottom of a 1.2 m footing to the underside of the tube at half the slope.
-        var meanMm = 1100 + 1000 + (rack.Size.DepthMm / 2 * Math.Sin(tilt)) - (tube * Math.Cos(tilt));
+        // The column is wider than the tube: a plate lies between them.
+        var capMm = Rack.CapMm / Math.Cos(tilt);
+        Assert.Equal((3, Rack.CapMm), (rack.Steel.Plates[0].Count, rack.Steel.Plates[0].ThicknessMm));
+        var meanMm = 1100 + 1000 + (rack.Size.DepthMm / 2 * Math.Sin(tilt)) - (tube * Math.Cos(tilt)) - capMm;
         Assert.Equal(meanMm, (column.Shape.LongPointMm + column.Shape.ShortPointMm) / 2, 5e-7);
     }
 
@@ -93,7 +96,7 @@ public sealed class RackTests
     public void Parts_with_one_mark_are_alike()
     {
         Assert.Equal(
-            ["B1", "B2", "C1", "F1", "F2", "F3", "F4", "K1", "S1", "T1"],
+            ["B1", "B2", "C1", "F1", "F2", "F3", "F4", "K1", "S1", "S2", "T1"],
             s_rack.Steel.Groups.Select(group => group.Mark)
         );
         Assert.Equal(s_rack.Steel.Parts.Count, s_rack.Steel.Groups.Sum(group => group.Count));

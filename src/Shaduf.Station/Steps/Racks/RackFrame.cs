@@ -26,7 +26,10 @@ internal sealed class RackFrame(RackDeck deck, RackSections sections, int lines,
         {
             var axisMm = -sections.Tube.SideMm / 2;
             var axis = (setting.OnSlope(x, 0, axisMm), setting.OnSlope(x, deck.DepthMm, axisMm));
-            var tube = steel.Add(Part.Over("T1", RackDeck.TubeRole, sections.Tube, axis, support.HeldAtMm), new(1, 0, 0));
+            var tube = steel.Add(
+                Part.Over("T1", RackDeck.TubeRole, sections.Tube, axis, support.HeldAtMm),
+                new(1, 0, 0)
+            );
             deck.Join(steel, tube, bearers);
             support.Under(steel, tube);
         }
@@ -91,7 +94,10 @@ internal sealed class RackFrame(RackDeck deck, RackSections sections, int lines,
 
         foreach (var seam in steel.JointSeams)
         {
-            yield return seam with { IsOnSite = true };
+            yield return seam with
+            {
+                IsOnSite = true,
+            };
         }
     }
 }

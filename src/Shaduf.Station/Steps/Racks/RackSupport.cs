@@ -66,7 +66,10 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
         }
 
         // The plate on a wide column takes its thickness off the column.
-        var head = underside with { At = underside.At - (setting.OffPlane * (IsCapped ? Rack.CapMm : 0)) };
+        var head = underside with
+        {
+            At = underside.At - (setting.OffPlane * (IsCapped ? Rack.CapMm : 0)),
+        };
         var part = steel.Cut(
             'C',
             "column",
@@ -199,13 +202,7 @@ internal sealed class RackSupport(RackSections sections, double depthMm, int lin
 
     // A slanting end is longer one way than the tube is wide.
     private static JointWeld AllRound(double sideMm, double sawDeg) =>
-        new(
-            WeldPattern.AllRound,
-            RackSteel.WeldLegMm,
-            sideMm,
-            sideMm / Math.Cos(sawDeg * Math.PI / 180),
-            new(1, 0, 0)
-        );
+        new(WeldPattern.AllRound, RackSteel.WeldLegMm, sideMm, sideMm / Math.Cos(sawDeg * Math.PI / 180), new(1, 0, 0));
 
     private Point OnTube(RackSetting setting, Point at) =>
         setting.OnSlope(at.XMm, setting.SlopeMm(at), -sections.Tube.SideMm / 2);

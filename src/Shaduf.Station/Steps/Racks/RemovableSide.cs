@@ -64,7 +64,9 @@ public static class RemovableSide
                     setting.OnSlope(x, middle + (lugMm / 2), -leg / 2)
                 ) with
                 {
-                    Work = Invariant($"2 holes {HoleMm:0} in one leg, {SpacingMm:0} apart, {GaugeMm(angle):0} from the heel"),
+                    Work = Invariant(
+                        $"2 holes {HoleMm:0} in one leg, {SpacingMm:0} apart, {GaugeMm(angle):0} from the heel"
+                    ),
                 };
             }
         }

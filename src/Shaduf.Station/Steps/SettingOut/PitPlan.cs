@@ -186,11 +186,11 @@ public sealed record PitPlan(
         if (right - left < 0.1 || far - near < 0.1)
         {
             // Pits in one line: the corners of the outermost two.
-            var (first, last) = (pits.MinBy(pit => pit.Middle.XM + pit.Middle.YM)!, pits.MaxBy(pit => pit.Middle.XM + pit.Middle.YM)!);
-            var lengthM = double.Hypot(
-                right - left + (block.LengthMm / 1000),
-                far - near + (block.WidthMm / 1000)
+            var (first, last) = (
+                pits.MinBy(pit => pit.Middle.XM + pit.Middle.YM)!,
+                pits.MaxBy(pit => pit.Middle.XM + pit.Middle.YM)!
             );
+            var lengthM = double.Hypot(right - left + (block.LengthMm / 1000), far - near + (block.WidthMm / 1000));
             var isAcross = right - left < 0.1;
             yield return new($"{first.Name} front left", $"{last.Name} back right", lengthM);
             yield return isAcross

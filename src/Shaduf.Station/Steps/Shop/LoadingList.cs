@@ -155,7 +155,8 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
     {
         var isRemovable = part.Mark == "F3";
         var angles = part.Mark == "F4" ? 4 : 2;
-        var lugs = isRemovable ? rack.Grid.Rows + 1
+        var lugs =
+            isRemovable ? rack.Grid.Rows + 1
             : part.Mark == "F2" ? 0
             : 1;
         var made = angles == 4 ? "two channels back to back" : "two angles lapped to a channel";
@@ -165,19 +166,14 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             part.Count / angles * rack.Grid.RackCount,
             (angles * part.MassKg / part.Count) + (lugs * lugKg),
             part.AlongBarMm,
-            isRemovable ? "laps and lugs welded in the shop, bolted on site"
+            isRemovable
+                ? "laps and lugs welded in the shop, bolted on site"
                 : $"laps{(lugs > 0 ? " and lug" : "")} welded in the shop, corners on site"
         );
     }
 
     private static LoadItem Loose(PartGroup part, int count) =>
-        new(
-            $"{part.Mark} {part.Role}",
-            count,
-            part.MassKg / part.Count,
-            part.AlongBarMm,
-            "welded on site"
-        );
+        new($"{part.Mark} {part.Role}", count, part.MassKg / part.Count, part.AlongBarMm, "welded on site");
 
     // What the weld map splices on site is loaded by the piece; what the shop splices, whole.
     internal static LoadItem InPieces(Assembly steel, PartGroup part, LoadItem whole)

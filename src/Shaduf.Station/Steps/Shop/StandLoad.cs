@@ -23,7 +23,9 @@ internal static class StandLoad
 
         var (plates, access) = (stands.Stand.Plates, stands.Stand.Access);
         yield return new(
-            Invariant($"stand deck and toe plate, sheets of {StandPlan.DeckMm:0} mm, {plates.DeckM2:0.0} m2 of deck a stand"),
+            Invariant(
+                $"stand deck and toe plate, sheets of {StandPlan.DeckMm:0} mm, {plates.DeckM2:0.0} m2 of deck a stand"
+            ),
             count,
             plates.DeckKg,
             0,
@@ -57,6 +59,8 @@ internal static class StandLoad
             part.Count * count,
             part.MassKg / part.Count,
             part.AlongBarMm,
-            part.Role == TankStand.DiagonalRole ? "welded to its gussets and bolted where it crosses, on site" : "welded on site"
+            part.Role == TankStand.DiagonalRole
+                ? "welded to its gussets and bolted where it crosses, on site"
+                : "welded on site"
         );
 }

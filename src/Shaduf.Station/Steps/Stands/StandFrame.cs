@@ -209,21 +209,19 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
             ),
         ];
 
-    // A plate closes each leg; the beam is welded along both its sides where it is narrower than the plate.
+    // A plate closes each leg; the beam is welded all round where both touch: along its sides on the plate, and across its
+    // underside on the plate's edges.
     private void Head((int Member, Point At) beam, (int Member, Point At) leg)
     {
-        var (cap, side) = (plan.Sections.Leg.SideMm + StandPlates.CapBeyondMm, plan.Sections.Beam.SideMm);
-        var weld =
-            side < cap
-                ? new JointWeld(WeldPattern.TwoRuns, RackSteel.WeldLegMm, cap, side, AlongX)
-                : AllRound(cap, AlongX);
-        if (plan.Sections.Leg.SideMm >= plan.Sections.Beam.SideMm)
+        var (legMm, beamMm) = (plan.Sections.Leg.SideMm, plan.Sections.Beam.SideMm);
+        if (legMm >= beamMm)
         {
-            steel.Cap(HeadName, beam, leg, weld);
+            var capMm = legMm + StandPlates.CapBeyondMm;
+            steel.Cap(HeadName, beam, leg, new(WeldPattern.AllRound, RackSteel.WeldLegMm, capMm, beamMm, AlongX));
         }
         else
         {
-            steel.Weld(HeadName, beam, leg, weld);
+            steel.Weld(HeadName, beam, leg, AllRound(legMm, AlongX));
         }
     }
 
@@ -271,7 +269,10 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
     {
         foreach (var seam in steel.JointSeams)
         {
-            yield return seam with { IsOnSite = true };
+            yield return seam with
+            {
+                IsOnSite = true,
+            };
         }
 
         var leg = 4 * plan.Sections.Leg.SideMm;

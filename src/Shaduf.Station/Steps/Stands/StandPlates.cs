@@ -28,8 +28,8 @@ public sealed record StandPlates(
     /// <summary>Its thickness [mm].</summary>
     public const double ToeThickMm = 5;
 
-    /// <summary>What a cap is wider than its leg [mm]: on each side three times its thickness, for runs that are long enough; judgement.</summary>
-    public const double CapBeyondMm = 60;
+    /// <summary>What a cap is wider than its leg [mm]; common practice, no source.</summary>
+    public const double CapBeyondMm = 20;
 
     /// <summary>Role of the base plates.</summary>
     public const string BaseRole = "base plate of a leg";
@@ -48,8 +48,7 @@ public sealed record StandPlates(
         SteelDensity.KgPerM3 * ((DeckM2 * StandPlan.DeckMm / 1000) + (ToeMm * ToeHighMm * ToeThickMm * 1e-9));
 
     /// <summary>Base plates, caps and gussets [kg].</summary>
-    public double PieceKg =>
-        SteelDensity.KgPerM3 * 1e-9 * Pieces.Sum(plate => plate.Count * plate.VolumeMm3);
+    public double PieceKg => SteelDensity.KgPerM3 * 1e-9 * Pieces.Sum(plate => plate.Count * plate.VolumeMm3);
 
     /// <summary>Base plates, caps and gussets of one stand.</summary>
     public IReadOnlyList<Plate> Pieces =>
@@ -67,12 +66,7 @@ public sealed record StandPlates(
 
     /// <summary>Area to paint, both faces [m²].</summary>
     public double PaintM2 =>
-        2
-        * (
-            DeckM2
-            + (ToeMm * ToeHighMm * 1e-6)
-            + (1e-6 * Pieces.Sum(plate => plate.Count * plate.FaceMm2))
-        );
+        2 * (DeckM2 + (ToeMm * ToeHighMm * 1e-6) + (1e-6 * Pieces.Sum(plate => plate.Count * plate.FaceMm2)));
 }
 
 /// <summary>The foot of a leg: a square plate on four bolts that are cast into its block.</summary>

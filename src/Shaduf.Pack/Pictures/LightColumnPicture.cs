@@ -98,7 +98,13 @@ public static class LightColumnPicture
             -12,
             Invariant($"{plates[1].Count} {plates[1].Mark} gussets {plates[1].Sizes}")
         );
-        var (left, ground) = (-side - 200, -PoleFoot.GroutMm);
+        Heights(view, foot, -side - 200, bottom);
+        view.Dimensions(DimensionSide.Below, [new(new(-side, bottom), new(side, bottom))]);
+    }
+
+    private static void Heights(SiteView view, PoleFoot foot, double left, double bottom)
+    {
+        var (ground, plateTop) = (-PoleFoot.GroutMm, foot.ThicknessMm);
         view.Dimensions(
             DimensionSide.Left,
             [
@@ -113,7 +119,6 @@ public static class LightColumnPicture
                 },
             ]
         );
-        view.Dimensions(DimensionSide.Below, [new(new(-side, bottom), new(side, bottom))]);
     }
 
     private static void Plate(SiteView view, PoleFoot foot, double poleMm)

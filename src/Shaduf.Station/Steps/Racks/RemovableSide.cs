@@ -52,7 +52,7 @@ public static class RemovableSide
         var (setting, angle, leg, lugMm) = (steel.Setting, size.Angle, size.Angle.SideMm, LugMm(size.Channel));
         foreach (var joint in steel.Skeleton.Joints.Where(joint => joint.Name == JointName))
         {
-            var middle = Math.Clamp(setting.SlopeMm(joint.AtFirst), lugMm / 2, plane.DepthMm - (lugMm / 2));
+            var middle = Math.Max(lugMm / 2, Math.Min(plane.DepthMm - (lugMm / 2), setting.SlopeMm(joint.AtFirst)));
             foreach (var side in new[] { -1, 1 })
             {
                 var x = plane.LengthMm - leg + (side * leg / 2);

@@ -42,9 +42,6 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
     /// <summary>Name of the welds of the toe plate.</summary>
     internal const string ToeName = "toe plate to deck";
 
-    // Laid stitches of the deck plate on the joists: 50 mm in each 300 mm; common practice, no source.
-    private const double StitchMm = 50;
-    private const double StitchPitchMm = 300;
     private static readonly Point AlongX = new(1, 0, 0);
     private static readonly Point AlongY = new(0, 1, 0);
     private readonly RackSteel steel = new(null);
@@ -71,11 +68,11 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
             plan.DeckM2,
             2 * (plan.WidthMm.RightMm - plan.WidthMm.LeftMm + plan.DepthMm.BackMm - plan.DepthMm.FrontMm)
         );
-        Assembly assembly = new("stand", steel.Parts, [.. Seams(access)])
+        Assembly assembly = new("stand", steel.Parts, [.. StandWelds.Of(steel, plan, access, (gussets, crew))])
         {
             Series = 200,
             Plates = plates.Pieces,
-            Fixings = [.. Bolts()],
+            Fixings = [StandWelds.Bolts(steel)],
         };
         return new(plan, assembly, steel.Skeleton, access, plates);
     }
@@ -252,51 +249,6 @@ internal sealed class StandFrame(StandPlan plan, CrewBrief crew)
                     weld
                 );
             }
-        }
-    }
-
-    private IEnumerable<Fixing> Bolts()
-    {
-        var crossings = steel.Skeleton.Joints.Count(joint => joint.Name == CrossingName);
-        yield return new(
-            "bolt M10 x 30 galvanised, with nut and two washers, where diagonals cross",
-            $"one at each of {crossings} crossings, with a packer as thick as the gusset",
-            crossings
-        );
-    }
-
-    private IEnumerable<Seam> Seams(StandAccess access)
-    {
-        foreach (var seam in steel.JointSeams)
-        {
-            yield return seam with
-            {
-                IsOnSite = true,
-            };
-        }
-
-        var leg = 4 * plan.Sections.Leg.SideMm;
-        yield return new(LapName, 5, LapMm, 2 * gussets) { IsOnSite = true };
-        yield return new(GussetName, 5, StandPlates.Gusset.SideMm, 2 * gussets);
-        yield return new(BaseName, 6, leg, plan.LegCount) { IsAllRound = true };
-        yield return new(CapName, 6, leg, plan.LegCount) { IsAllRound = true };
-        var (width, depth) = (plan.WidthMm.RightMm - plan.WidthMm.LeftMm, plan.DepthMm.BackMm - plan.DepthMm.FrontMm);
-        int Stitches(double mm) => (int)Math.Ceiling(mm / StitchPitchMm);
-        yield return new(DeckName, 4, StitchMm, Stitches(plan.JoistXMm.Count * depth)) { IsOnSite = true };
-        yield return new(ToeName, 4, StitchMm, Stitches(2 * (width + depth))) { IsOnSite = true };
-        foreach (var seam in access.Seams(plan.Sections.Rail.SideMm))
-        {
-            yield return seam;
-        }
-
-        foreach (var alike in steel.Parts.Where(part => part.SplicesMm.Count > 0).GroupBy(part => part.Mark))
-        {
-            var section = alike.First().Section;
-            var roundMm = section.SideMm * (section.Outline == Outline.EqualAngle ? 2 : 4);
-            yield return new($"splice of {alike.Key}", section.WallMm, roundMm, alike.Sum(part => part.SplicesMm.Count))
-            {
-                IsOnSite = crew.IsTooLong(alike.First()),
-            };
         }
     }
 

@@ -130,7 +130,7 @@ internal static class FrontPage
 
         yield return new Notice(
             FindingStatus.Unchecked,
-            "Steel, welds, blocks in the ground, stands under tanks, masts and light poles are checked by the rules named in the findings. An engineer must check all of it before anything is cut or dug."
+            "Steel, welds, blocks in the ground, stands under tanks, masts and light columns are checked by the rules named in the findings. An engineer must check all of it before anything is cut or dug."
         );
     }
 

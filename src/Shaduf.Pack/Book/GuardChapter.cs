@@ -164,7 +164,7 @@ internal static class GuardChapter
         {
             SizeMm = 2.6,
             Caption =
-                "Least sizes. Bond: every module frame to the rack, each rack, drive, light pole, both sides of the gate, wellhead or surface pump, and a metal tank; no bare copper on zinc without a bimetal clamp",
+                "Least sizes. Bond: every module frame to the rack, each rack, drive, light column, both sides of the gate, wellhead or surface pump, and a metal tank; no bare copper on zinc without a bimetal clamp",
         };
 
     private static IEnumerable<string> HowToMeasure(GuardEarth earth)

@@ -2,7 +2,7 @@ using Shaduf.Station;
 
 namespace Shaduf.Pack;
 
-/// <summary>A mast or light pole: x along the row from its left end, y from the low edge of the first rack.</summary>
+/// <summary>A mast or light column: x along the row from its left end, y from the low edge of the first rack.</summary>
 public sealed record PoleEntry(double XM, double YM, double HeightM, bool HasRod, bool HasLamp);
 
 /// <summary>Night light: least and mean on racks and ground; battery and module of one lamp.</summary>

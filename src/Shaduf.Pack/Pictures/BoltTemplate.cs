@@ -29,7 +29,9 @@ internal static class BoltTemplate
         foreach (
             var (i, line) in new[]
             {
-                Invariant($"hole {2 * hole:0.0} mm for M{foot.BoltMm:0}"),
+                Invariant(
+                    $"hole of the board {2 * hole:0.0} mm for M{foot.BoltMm:0}; of the plate {PoleFoot.HoleMm(foot.BoltMm):0} mm"
+                ),
                 Invariant($"bolt to bolt {foot.BoltSpacingMm:0}"),
                 Invariant($"diagonals {foot.BoltSpacingMm * Math.Sqrt(2):0.0}"),
             }.Index()

@@ -41,7 +41,7 @@ public static class GuardPlan
             guard.Earth.RingWireM > 0
                 ? "earth rod on the ring"
                 : Invariant($"earth rod, {2 * GuardEarth.RodM:0} m apart");
-        lines.Add($"filled circle: mast or light pole; open circle: {rods}; dotted: bare wire in the ground");
+        lines.Add($"filled circle: mast or light column; open circle: {rods}; dotted: bare wire in the ground");
         if (guard.Lightning.Protection is not null)
         {
             lines.Add(

@@ -208,10 +208,10 @@ public sealed record ArrayLayout(PlaneFacing Facing, Rack Rack, IReadOnlyList<Ne
             ]
         );
 
-    // Lightning masts and light poles, each square to the line of sight.
+    // Lightning masts and light columns, each square to the line of sight.
     private NearThing Poles(Guard guard) =>
         new(
-            "masts and light poles",
+            "masts and light columns",
             [
                 .. guard.Poles.Select(pole =>
                     Screen.Facing(

@@ -27,7 +27,7 @@ internal static class FenceFindings
                 : FindingStatus.Holds,
             fence.FreeM switch
             {
-                < 0 => "racks, masts or light poles stand outside the fence: move its points in guard.fenceLine",
+                < 0 => "racks, masts or light columns stand outside the fence: move its points in guard.fenceLine",
                 0 => "the fence runs through racks: move its points in guard.fenceLine",
                 _ => "free ground between the fence and what stands inside, to walk and to work",
             },

@@ -16,7 +16,7 @@ public sealed record GuardPole(GroundPlace Place, double HeightM, double Diamete
 /// <param name="Light">Night light; null for none.</param>
 /// <param name="Lightning">Lightning and its rods.</param>
 /// <param name="Earth">Earth electrodes.</param>
-/// <param name="Poles">Masts and light poles.</param>
+/// <param name="Poles">Masts and light columns.</param>
 /// <param name="NoonShadeM">How far a pole's shadow reaches onto the rack before it at noon, on the worst day [m]; 0 when it does not.</param>
 /// <param name="WellheadM">Way from the drive to the wellhead, which is bonded too [m].</param>
 /// <param name="Fence">The fence; null for none.</param>

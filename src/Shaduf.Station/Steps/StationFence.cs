@@ -9,7 +9,7 @@ namespace Shaduf.Station;
 /// <param name="Line">The fence, post by post.</param>
 /// <param name="Steel">Its posts and struts, where they stand.</param>
 /// <param name="IsTold">Whether the brief gives its line; else it is a rectangle round the racks.</param>
-/// <param name="FreeM">Least free ground between it and racks, masts and light poles [m]; 0 or below where it does not go round them.</param>
+/// <param name="FreeM">Least free ground between it and racks, masts and light columns [m]; 0 or below where it does not go round them.</param>
 /// <param name="Notes">What was chosen and why.</param>
 public sealed record StationFence(
     FenceLine Line,
@@ -77,7 +77,7 @@ public sealed record StationFence(
     /// <summary>Sets the fence out.</summary>
     /// <param name="asked">What is asked.</param>
     /// <param name="slope">The ground round the racks.</param>
-    /// <param name="poles">Masts and light poles.</param>
+    /// <param name="poles">Masts and light columns.</param>
     /// <param name="workshop">The saw, for its posts.</param>
     /// <returns>The fence.</returns>
     internal static StationFence Of(

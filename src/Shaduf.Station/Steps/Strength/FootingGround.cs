@@ -34,7 +34,7 @@ public sealed record FootingGround(SoilClass Class, double? WaterM)
     /// <summary>Whether its strength is only felt, with a thumb or a picket: the presumed values are kept to as well.</summary>
     public bool IsFelt { get; init; }
 
-    /// <summary>Factor on the presumed lateral bearing: 2 for what may lean by a finger's width, as light poles may.</summary>
+    /// <summary>Factor on the presumed lateral bearing: 2 for what may lean by a finger's width, as light columns may.</summary>
     /// <source>IBC 2018, 1806.3.4</source>
     public double LateralFactor { get; init; } = 1;
 

@@ -11,7 +11,7 @@ namespace Shaduf.Station;
 /// <param name="Lines">Its working.</param>
 public sealed record LightColumnCheck(string What, CheckResult Result, IReadOnlyList<Line> Lines);
 
-/// <summary>A light pole or lightning mast that is asked for.</summary>
+/// <summary>A light column or lightning mast that is asked for.</summary>
 /// <param name="HeightMm">From the ground to the lamp, or to the tip of a mast [mm].</param>
 /// <param name="IsMast">Whether it is a lightning mast; its rod is taken as wide as the tube.</param>
 /// <param name="Sail">What hangs on it; null for nothing.</param>

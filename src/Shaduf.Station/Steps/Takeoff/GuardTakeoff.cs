@@ -115,7 +115,7 @@ internal static class GuardTakeoff
 
         if (guard.Poles.Count > 0)
         {
-            yield return Labour.Days("pole", guard.Poles.Count, "masts and light poles");
+            yield return Labour.Days("pole", guard.Poles.Count, "masts and light columns");
         }
     }
 

@@ -118,6 +118,11 @@ internal static class BesideFiles
             return Results.StatusCode(StatusCodes.Status403Forbidden);
         }
 
+        if (!request.HasFormContentType)
+        {
+            return Results.StatusCode(StatusCodes.Status415UnsupportedMediaType);
+        }
+
         var form = await request.ReadFormAsync();
         var back =
             $"/station/{id}/{(form["back"] == "handover" ? "handover" : form["back"] == "money" ? "money" : "cards")}";

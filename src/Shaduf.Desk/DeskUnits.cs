@@ -52,6 +52,7 @@ public sealed class DeskUnits
         return
             s_pairs.FirstOrDefault(each => (IsUs ? each.Metric : each.Us) == unit) is { } pair
             && double.TryParse(value[..gap], NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            && double.IsFinite(number)
             ? Text(IsUs ? (number * pair.Factor) + pair.Offset : (number - pair.Offset) / pair.Factor)
                 + " "
                 + (IsUs ? pair.Us : pair.Metric)

@@ -46,7 +46,7 @@ internal static class Downloads
             ? Results.Stream(font, "font/ttf")
             : Results.NotFound();
 
-    // The pack that was made last; a browser that asks for one that is none yet gets it made.
+    // The pack that is being made or was made last, as its page says; a browser that asks for one that is none yet gets it made.
     private static async Task<IResult> PackAsync(Guid id, StationStore store, PackJobs jobs, CancellationToken stop)
     {
         if (await store.ReadAsync(id, stop) is not { } station)
@@ -54,10 +54,7 @@ internal static class Downloads
             return Results.NotFound();
         }
 
-        var job =
-            jobs.Of(id) is { Files.Count: > 0 } made && made.EditNumber == station.EditNumber
-                ? made
-                : jobs.Start(station);
+        var job = jobs.Of(id) is { IsOver: false } or { Files.Count: > 0 } ? jobs.Of(id)! : jobs.Start(station);
         while (!job.IsOver)
         {
             await Task.Delay(50, stop);
@@ -121,8 +118,12 @@ internal static class Downloads
                 );
             }
 
-            using var reader = new StreamReader(brief.OpenReadStream(), new UTF8Encoding(false, true));
-            var text = await reader.ReadToEndAsync();
+            using var reader = new StreamReader(
+                brief.OpenReadStream(),
+                new UTF8Encoding(false, true),
+                detectEncodingFromByteOrderMarks: false
+            );
+            var text = (await reader.ReadToEndAsync()).TrimStart('\uFEFF');
             var name = BriefText.Of(text).Value("station.name") ?? "Station without a name";
             var others = await Task.WhenAll(files.Where(file => file != brief).Select(BesideFiles.ReadAsync));
             var station = await store.AddAsync(name[..Math.Min(name.Length, 80)], text, others);

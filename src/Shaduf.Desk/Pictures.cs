@@ -45,7 +45,12 @@ public sealed class Pictures
             var (svg, pageCount) = shown[key];
             shown[key] = (svg, pageCount - 1);
             left.Enqueue(key);
-            if (left.Count > MostLeft && left.Dequeue() is var old && shown.GetValueOrDefault(old).PageCount <= 0)
+            if (
+                left.Count > MostLeft
+                && left.Dequeue() is var old
+                && shown.GetValueOrDefault(old).PageCount <= 0
+                && !left.Contains(old)
+            )
             {
                 shown.Remove(old);
             }

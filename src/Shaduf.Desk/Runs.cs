@@ -23,6 +23,9 @@ internal sealed class Runs(string folder, Action told) : IDisposable
     /// <summary>The last design whose choice was made anew: it has the front of costs.</summary>
     public Design? Chosen { get; private set; }
 
+    /// <summary>The last of them that had several ways to weigh; the last one where none had.</summary>
+    public Design? Weighed { get; private set; }
+
     /// <summary>Whether its choice was held as it stood, and not made anew.</summary>
     public bool IsHeld { get; private set; }
 
@@ -94,6 +97,7 @@ internal sealed class Runs(string folder, Action told) : IDisposable
             var design = PackWriter.Legible(DesignRun.Run(file, anew ? null : new Quick(pin!, memory), Progress));
             stop.ThrowIfCancellationRequested();
             (pin, Chosen) = anew ? (Pin.Of(design), design) : (pin, Chosen);
+            Weighed = Weighed is null || (anew && ChoiceCharts.ShownFront(design).Count > 1) ? design : Weighed;
             (Design, IsHeld, Errors) = (design, !anew, []);
             done(design);
             (Step, IsChoosing) = (null, false);

@@ -45,6 +45,9 @@ public sealed class Workbench : IDisposable
     /// <summary>The last design whose choice was made anew: it has the front of costs.</summary>
     public Design? Chosen => runs.Chosen;
 
+    /// <summary>The last design that weighed several ways against each other: its front stays while one of them is taken.</summary>
+    public Design? Weighed => runs.Weighed;
+
     /// <summary>Whether the choice of pump, array and racks was held while the brief was edited.</summary>
     public bool IsHeld => runs.IsHeld;
 
@@ -102,7 +105,11 @@ public sealed class Workbench : IDisposable
             return Task.CompletedTask;
         }
 
-        return ChangeAsync(brief => value.Trim().Length == 0 ? brief.Without(path) : brief.With(path, value), path);
+        return ChangeAsync(
+            brief => value.Trim().Length == 0 ? brief.Without(path) : brief.With(path, value),
+            path,
+            field: path
+        );
     }
 
     /// <summary>Shows what a value would do while it is typed; nothing is kept.</summary>
@@ -148,12 +155,32 @@ public sealed class Workbench : IDisposable
         }
     }
 
-    /// <summary>Leaves a field or an item out.</summary>
-    public Task RemoveAsync(string path) => ChangeAsync(brief => brief.Without(path), $"{path} left out");
+    /// <summary>Leaves an item out, which is known by its place among those that the person saw.</summary>
+    /// <param name="path">The item.</param>
+    /// <param name="seen">The edit that was shown when it was asked for; after another one the place may be another item's.</param>
+    public Task RemoveAsync(string path, int seen)
+    {
+        BriefText Left(BriefText brief) =>
+            Station!.EditNumber == seen
+                ? brief.Without(path)
+                : throw new ArgumentException($"{path} was not left out: the list had changed meanwhile.");
+        return ChangeAsync(Left, $"{path} left out");
+    }
 
     /// <summary>Adds an item to a list.</summary>
-    public Task AddAsync(string path, IReadOnlyList<(string Name, string Value)> fields) =>
-        ChangeAsync(brief => brief.WithItem(path, fields), $"{path}: one more");
+    public Task AddAsync(string path, IReadOnlyList<(string Name, string Value)> fields)
+    {
+        if (fields.FirstOrDefault(field => field.Value.Length > LongestValue) is ({ } name, var value))
+        {
+            Tell(
+                $"{path}: {name} has {value.Length} characters; a field takes {LongestValue}. Nothing was added.",
+                path
+            );
+            return Task.CompletedTask;
+        }
+
+        return ChangeAsync(brief => brief.WithItem(path, fields), $"{path}: one more", field: path);
+    }
 
     /// <summary>Takes the last edit back.</summary>
     public Task UndoAsync() => TakeBackAsync(() => history.Back, "undo");
@@ -169,14 +196,15 @@ public sealed class Workbench : IDisposable
         turn.Dispose();
     }
 
-    /// <summary>Changes the brief; edits that come while another is being kept wait for their turn.</summary>
-    internal Task ChangeAsync(Func<BriefText, BriefText> change, string what) =>
-        ChangeAsync(brief => Task.FromResult<(BriefText, IReadOnlyList<FileChange>)>((change(brief), [])), what);
+    /// <summary>Changes the brief; edits wait for their turn, a refusal is told beside its field, if it has one.</summary>
+    internal Task ChangeAsync(Func<BriefText, BriefText> change, string what, string? field = null) =>
+        ChangeAsync(brief => Task.FromResult<(BriefText, IReadOnlyList<FileChange>)>((change(brief), [])), what, field);
 
     /// <summary>Changes the brief and the files beside it, as one edit.</summary>
     internal async Task ChangeAsync(
         Func<BriefText, Task<(BriefText Brief, IReadOnlyList<FileChange> Files)>> change,
-        string what
+        string what,
+        string? field = null
     )
     {
         using var mine = await turn.TakeAsync();
@@ -192,7 +220,7 @@ public sealed class Workbench : IDisposable
         }
         catch (Exception trouble) when (trouble is ArgumentException or BadInputException)
         {
-            Tell(trouble.Message, what);
+            Tell(trouble.Message, field);
         }
     }
 

@@ -34,6 +34,16 @@ public sealed record StationAttachment
     /// <summary>What is in it.</summary>
     public byte[] Bytes { get; }
 
+    // Names of devices, under which Windows writes no file.
+    private static readonly string[] s_taken =
+    [
+        "con",
+        "prn",
+        "aux",
+        "nul",
+        .. Enumerable.Range(1, 9).SelectMany(n => new[] { $"com{n}", $"lpt{n}" }),
+    ];
+
     /// <summary>What is wrong with a file before its bytes are taken.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="size">Its size [bytes].</param>
@@ -42,6 +52,9 @@ public sealed record StationAttachment
         name.Length is 0 or > LongestName ? $"A file's name has 1 to {LongestName} characters."
         : name.AsSpan().ContainsAnyExcept(Plain) || name.StartsWith('.') || name.EndsWith('.') || name.Trim() != name
             ? "A file's name is made of latin letters, digits, dots, dashes, underlines and blanks, without a folder."
+        : s_taken.Contains(name.Split('.')[0].TrimEnd(), StringComparer.OrdinalIgnoreCase)
+        || name.Equals("station.yaml", StringComparison.OrdinalIgnoreCase)
+            ? $"'{name}' is a name of its own: the brief's, or one that some computers keep for themselves. Take another."
         : size > LargestBytes ? $"A file has at most {LargestBytes / 1024 / 1024} MB."
         : null;
 

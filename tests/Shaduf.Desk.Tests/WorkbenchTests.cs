@@ -208,10 +208,36 @@ public sealed class WorkbenchTests : IAsyncLifetime
         using var bench = await OpenedAsync();
         await bench.AddAsync("uses.livestock", [("animal", "sheep"), ("count", "5")]);
         Assert.Equal("sheep", bench.Brief!.Value("uses.livestock[4].animal"));
-        await bench.RemoveAsync("uses.livestock[1]");
+        await bench.RemoveAsync("uses.livestock[1]", bench.Station!.EditNumber);
         Assert.Equal("goat", bench.Brief!.Value("uses.livestock[1].animal"));
         await bench.SetAsync("tank.stand", "");
         Assert.Null(bench.Brief!.Value("tank.stand"));
+    }
+
+    [Fact]
+    public async Task Leaving_an_item_out_twice_at_once_takes_one_and_tells_the_other()
+    {
+        using var bench = await OpenedAsync();
+        var seen = bench.Station!.EditNumber;
+        await bench.RemoveAsync("uses.livestock[1]", seen);
+        await bench.RemoveAsync("uses.livestock[1]", seen);
+        Assert.Equal(2, bench.Brief!.ItemCount("uses.livestock"));
+        Assert.Contains("the list had changed meanwhile", bench.Message, StringComparison.Ordinal);
+        Assert.Null(bench.MessageField);
+    }
+
+    [Theory]
+    [InlineData("null", "says nothing")]
+    [InlineData("~", "says nothing")]
+    [InlineData(300, "300 characters")]
+    public async Task An_item_that_cannot_be_is_told_beside_its_list(object count, string told)
+    {
+        using var bench = await OpenedAsync();
+        var value = count as string ?? new string('7', (int)count);
+        await bench.AddAsync("uses.livestock", [("animal", "goat"), ("count", value)]);
+        Assert.Contains(told, bench.Message, StringComparison.Ordinal);
+        Assert.Equal("uses.livestock", bench.MessageField);
+        Assert.Equal(3, bench.Brief!.ItemCount("uses.livestock"));
     }
 
     [Fact]

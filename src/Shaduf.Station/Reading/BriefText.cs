@@ -54,11 +54,7 @@ public sealed class BriefText
     /// </exception>
     public BriefText With(string path, string value)
     {
-        value = value.Trim();
-        if (value is "" or "~" or "null")
-        {
-            throw new ArgumentException($"{path}: nothing to write; leave the field out instead", nameof(value));
-        }
+        value = Told(path, value);
 
         return Find(path) switch
         {
@@ -108,7 +104,8 @@ public sealed class BriefText
             throw new ArgumentException($"{path}: an item without fields", nameof(fields));
         }
 
-        var item = $"{{ {string.Join(", ", fields.Select(field => $"{field.Name}: {Written(field.Value.Trim())}"))} }}";
+        fields = [.. fields.Select(field => (field.Name, Told($"{path}.{field.Name}", field.Value)))];
+        var item = $"{{ {string.Join(", ", fields.Select(field => $"{field.Name}: {Written(field.Value)}"))} }}";
         var changed = Find(path) switch
         {
             YamlList { Items.Count: 0 } list => Put(BriefSpans.Brackets(Text, list), $"[{item}]"),
@@ -122,10 +119,16 @@ public sealed class BriefText
             changed,
             [
                 .. Leaves.Where(leaf => leaf.Path != path),
-                .. fields.Select(field => ($"{path}[{ItemCount(path) + 1}].{field.Name}", field.Value.Trim())),
+                .. fields.Select(field => ($"{path}[{ItemCount(path) + 1}].{field.Name}", field.Value)),
             ]
         );
     }
+
+    // What YAML reads as nothing is not written.
+    private static string Told(string path, string value) =>
+        value.Trim() is not ("" or "~" or "null") and { } told
+            ? told
+            : throw new ArgumentException($"{path}: '{value.Trim()}' says nothing; leave the field out instead");
 
     private IEnumerable<(string Path, string Value)> Leaves => BriefSpans.Leaves(top, "");
 

@@ -5,7 +5,7 @@ namespace Shaduf.Station;
 
 /// <summary>
 /// What an arrangement costs as far as arrangements differ: pump, drive, modules, pipes, tanks, and the steel, concrete
-/// and labour of the racks. Cables, wellhead, fence and taps are the same or nearly so and are left out.
+/// and labour of the racks. Cables, wellhead, fence and taps are the same or nearly so and are left out; so are the stands of tanks, which are sized after the choice.
 /// </summary>
 /// <param name="brief">The brief.</param>
 /// <param name="shelf">The cards.</param>

@@ -66,8 +66,7 @@ internal sealed class ArrangementSearch(SizingGround ground, bool isLoose)
         year.MostPumpableM3(kept, line.Table, mostM3);
         if (
             tanks.All(tank => IsBeaten(front, line.BareCost + tank.Cost, mostM3, tank.UsefulM3))
-            || (ground.Prices.Racks(line.Module, line.Grid, line.Plane.Facing.TiltDeg) ?? (isLoose ? 0 : null))
-                is not { } racks
+            || ground.Prices.Racks(line.Module, line.Grid, line.Plane.Facing.TiltDeg) is not { } racks
             || tanks.All(tank => IsBeaten(front, line.BareCost + racks + tank.Cost, mostM3, tank.UsefulM3))
         )
         {

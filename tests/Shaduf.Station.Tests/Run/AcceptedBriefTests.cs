@@ -161,6 +161,20 @@ public sealed class AcceptedBriefTests
         Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
     }
 
+    [Fact]
+    public void A_cable_that_no_pump_works_behind_gives_a_design_on_racks_that_can_be_made()
+    {
+        using var scratch = new Scratch();
+        var brief = SmallStation.Brief();
+        brief["array"]!["motorCable"] = "2000 m";
+        brief["rack"]!["lowEdge"] = "0.3 m";
+        brief["uses"]!.AsObject().Remove("plots");
+        brief["rack"]!.AsObject().Remove("mix");
+        var design = DesignRun.Run(scratch.Read(brief.ToJsonString()));
+        Sound.Assert(design);
+        Assert.NotNull(design.Sizing.Limit);
+    }
+
     private static StationFile? Tried(Scratch scratch, JsonNode brief)
     {
         try

@@ -6,6 +6,7 @@ using Shaduf.Bench.Steel;
 using Shaduf.Bench.Workshop;
 
 // Lists the benches and runs those chosen: dotnet run -c Release --project bench/Shaduf.Bench -- --filter '*Colebrook*'
+// Where the harness cannot build its own copy: ... --filter '*Stand*' --inProcess (--job Dry for one quick look)
 // By processor time, for a machine that does other work besides:
 // ... -- growth docs/rack-growth.svg  a rack's time over its members, with the plot of docs/performance.md
 // ... -- racks [brief ...]            the racks of the examples, or of some briefs

@@ -39,7 +39,7 @@ internal static class StandTexts
             .ToList();
         var post = stand.Steel.Parts.First(part => part.Role == StandAccess.PostRole).Mark;
         yield return Invariant(
-            $"Caps {stand.Plates.CapSideMm:0} x {stand.Plates.CapSideMm:0} x {StandPlan.CapMm:0} mm between legs and row beams. Rails {rails[0]} in front, {rails[2]} on the right, {rails[4]} behind, {rails[6]} on the left, {StandAccess.KneeMm:0} and {StandAccess.RailMm:0} mm over the deck on posts {post} at most {stand.Access.PostSpacingMm:0} mm apart, toe plate {StandPlates.ToeHighMm:0} x {StandPlates.ToeThickMm:0} mm all round, opening of {StandAccess.GateMm:0} mm with a gate that closes itself. Ladder {StandAccess.LadderWidthMm:0} mm between the middles of its stiles: {stand.Access.RungCount} rungs of round bar {StandAccess.RungMm:0} mm, {stand.Access.LadderMm / stand.Access.RungCount:0} mm apart."
+            $"Caps {stand.Plates.CapSideMm:0} x {stand.Plates.CapSideMm:0} x {StandPlan.CapMm:0} mm between legs and row beams. Rails {rails[0]} in front, {rails[2]} on the right, {rails[4]} behind, {rails[6]} on the left, {StandAccess.KneeMm:0} and {StandAccess.RailMm:0} mm over the deck on posts {post} at most {stand.Access.PostSpacingMm:0} mm apart, toe plate {StandPlates.ToeHighMm:0} x {StandPlates.ToeThickMm:0} mm all round, opening of {StandAccess.GateMm:0} mm with a gate that closes itself. Ladder {StandAccess.LadderWidthMm:0} mm clear between its stiles: {stand.Access.RungCount} rungs of round bar {StandAccess.RungMm:0} mm, {stand.Access.RungSpacingMm:0} mm apart, the last level with the deck; the stiles go on {stand.Access.HoldMm:0} mm above it as hand holds, and one steps through between them: no rung there."
         );
     }
 }

@@ -50,6 +50,7 @@ public static class StandFront
             Bar(view, part);
         }
 
+        Rungs(view, stand);
         Deck(view, plan);
         Marks(view, stand);
         Heights(view, plan, block, (leftMm, highMm));
@@ -122,6 +123,18 @@ public static class StandFront
             ],
             Palette.White
         );
+    }
+
+    // The last rung is level with the deck; nothing bars the way between the hand holds.
+    private static void Rungs(SiteView view, TankStand stand)
+    {
+        var stiles = stand.Steel.Parts.Where(part => part.Mark[0] == 'V').Select(part => part.Shape.Start.XMm).ToList();
+        var half = stand.Plan.Sections.Rail.SideMm / 2;
+        for (var i = 1; i <= stand.Access.RungCount; i++)
+        {
+            var up = i * stand.Access.RungSpacingMm;
+            view.Line(Layer.Thin, new(stiles.Min() + half, up), new(stiles.Max() - half, up));
+        }
     }
 
     private static void Deck(SiteView view, StandPlan plan) =>

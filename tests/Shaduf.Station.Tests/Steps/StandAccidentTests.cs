@@ -14,17 +14,39 @@ public sealed class StandAccidentTests
         var accidents = s_stands.Strength.Accidents;
         Assert.Equal(2, accidents.Count);
         Assert.All(accidents, each => Assert.InRange(each.Use.UtilisationShare, 0.01, 1));
-        var finding = StandAccidentFinding.Of(accidents);
+        var finding = StandAccidentFinding.Of(accidents, "");
         Assert.Equal(FindingStatus.Holds, finding.Status);
         Assert.Equal(accidents.Max(each => each.Use.UtilisationShare), finding.Value!.Value, 1e-12);
         Assert.Contains("bollards", finding.Says);
+        Assert.True(s_stands.Strength.Outlasts);
+        Assert.EndsWith(
+            ". What would hold: this",
+            StandAccidentFinding
+                .Of([new("lost", "L1", "leg", new(1.2, "6.2"), "G + W")], ". What would hold: this")
+                .Says,
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>Rungs climb to the deck; above it the stiles alone go on, with room to step through.</summary>
+    [Fact]
+    public void No_rung_bars_the_opening_above_the_deck()
+    {
+        var (access, plan) = (s_stands.Stand.Access, s_stands.Stand.Plan);
+        var stiles = s_stands.Stand.Steel.Parts.Where(part => part.Role == StandAccess.StileRole).ToList();
+        Assert.Equal(plan.FloorMm, access.RungCount * access.RungSpacingMm, 1e-9);
+        Assert.InRange(access.RungSpacingMm, 225, 300);
+        Assert.All(stiles, stile => Assert.Equal(plan.FloorMm + StandAccess.RailMm, stile.LengthMm, 1e-6));
+        var clear = Math.Abs(stiles[1].Shape.Start.XMm - stiles[0].Shape.Start.XMm) - plan.Sections.Rail.SideMm;
+        Assert.Equal(500, clear, 1e-6);
+        Assert.True(clear <= StandAccess.GateMm);
     }
 
     [Fact]
     public void A_leg_too_thin_to_be_reckoned_with_is_told_in_words()
     {
         var refused = new CheckResult(double.PositiveInfinity, "class 4");
-        var finding = StandAccidentFinding.Of([new("diagonal X1 lost", "L1", "leg", refused, "G + W")]);
+        var finding = StandAccidentFinding.Of([new("diagonal X1 lost", "L1", "leg", refused, "G + W")], "");
         Assert.Equal(FindingStatus.Stop, finding.Status);
         Assert.Null(finding.Value);
         Assert.Contains("L1 is then used most: its wall is too thin", finding.Says);

@@ -5,8 +5,8 @@ namespace Shaduf.Station;
 
 /// <summary>Guard rail and ladder of a platform.</summary>
 /// <param name="PostSpacingMm">Largest distance of two posts [mm].</param>
-/// <param name="LadderMm">Length of the ladder [mm].</param>
-/// <param name="RungCount">Rungs.</param>
+/// <param name="LadderMm">Length of the ladder's stiles [mm]: from the ground to the top rail's height over the deck.</param>
+/// <param name="RungCount">Rungs, the last level with the deck; above it only the stiles go on, as hand holds.</param>
 /// <param name="FallMm">How far one can fall from the platform [mm].</param>
 public sealed record StandAccess(double PostSpacingMm, double LadderMm, int RungCount, double FallMm)
 {
@@ -22,8 +22,8 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
     /// <summary>Distance of rungs at most [mm]: 225 to 300 (EN ISO 14122-4:2016, from memory).</summary>
     public const double RungPitchMm = 280;
 
-    /// <summary>Clear width of the ladder [mm]: 400 to 600 (EN ISO 14122-4:2016, from memory).</summary>
-    public const double LadderWidthMm = 450;
+    /// <summary>Clear width of the ladder [mm]: 400 to 600, and 500 to 700 between hand holds that one steps through (EN ISO 14122-4:2016, from memory).</summary>
+    public const double LadderWidthMm = 500;
 
     /// <summary>Fall from which a ladder needs a cage or an arrester that is led on it [mm] (EN ISO 14122-4:2016).</summary>
     public const double CageFromMm = 3000;
@@ -71,6 +71,12 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
             new(RailName, 4, railMm, 2 * RailJointCount) { IsOnSite = true },
             new(RungName, 4, Math.PI * RungMm, 2 * RungCount) { IsOnSite = true, IsAllRound = true },
         ];
+
+    /// <summary>Distance of the rungs, the first from the ground [mm].</summary>
+    public double RungSpacingMm => FallMm / RungCount;
+
+    /// <summary>How far the stiles go on above the last rung [mm].</summary>
+    public double HoldMm => LadderMm - FallMm;
 
     /// <summary>Mass of the rungs [kg].</summary>
     public double RungKg => RungCount * LadderWidthMm / 1000 * RungKgPerM;
@@ -120,13 +126,16 @@ public sealed record StandAccess(double PostSpacingMm, double LadderMm, int Rung
         // The last corner, beside the gate, has its post too.
         Upright(steel, rail, sides[^1].To, RailMm);
         var ladder = deck + RailMm;
-        foreach (var x in new[] { corners.Left + half, corners.Left + half + LadderWidthMm })
+
+        // In the middle of the opening between the corner's post and the gate's.
+        var (middle, apart) = ((corners.Left + gate) / 2, (LadderWidthMm / 2) + half);
+        foreach (var x in new[] { middle - apart, middle + apart })
         {
             var foot = new Point(x, front - half, 0);
             steel.Add(Straight(steel, 'V', StileRole, rail, foot, foot + new Point(0, 0, ladder)));
         }
 
-        return new(widest, ladder, (int)Math.Ceiling(ladder / RungPitchMm), deck)
+        return new(widest, ladder, (int)Math.Ceiling((deck / RungPitchMm) - 1e-9), deck)
         {
             PostCount = steel.Parts.Count(part => part.Role == PostRole),
             RailJointCount = railJoints,

@@ -7,7 +7,8 @@ internal static class StandAccidentFinding
 {
     /// <summary>The finding.</summary>
     /// <param name="accidents">What accidents do to the stand.</param>
-    public static Finding Of(IReadOnlyList<StandAccident> accidents)
+    /// <param name="advice">What would hold where something does not; begins with a full stop.</param>
+    public static Finding Of(IReadOnlyList<StandAccident> accidents, string advice)
     {
         var worst = accidents.MaxBy(each => each.Use.UtilisationShare)!;
         return Finding.AtMost(
@@ -22,11 +23,7 @@ internal static class StandAccidentFinding
                 )
             )
                 + ". Vehicles are kept off: bollards or stones wherever a track passes within 3 m"
-                + (
-                    worst.Use.Holds
-                        ? ""
-                        : ". What would hold: heavier diagonals and legs than are taken (tank.standing.diagonal, tank.standing.leg), one bay more (tank.standing.bays), or an engineer's design"
-                ),
+                + (worst.Use.Holds ? "" : advice),
             "EN 1990:2002, 6.4.3.3, factors 1.0; which accidents: judgement, no source; " + worst.Use.Clause
         ) with
         {

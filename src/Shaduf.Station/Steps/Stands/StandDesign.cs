@@ -82,8 +82,8 @@ public sealed record StandDesign(
             Joist = null,
         };
         StandStrength? other =
-            strength.Holds || open == brief.Stand ? null
-            : Lightest(ground, tank, open) is { Holds: true } would ? would
+            (strength.Holds && strength.Outlasts) || open == brief.Stand ? null
+            : Lightest(ground, tank, open) is { Holds: true, Outlasts: true } would ? would
             : null;
         return new(
             count,
@@ -155,7 +155,7 @@ public sealed record StandDesign(
         {
             var tried = search.Sized(legs);
             last = tried ?? last;
-            if (tried is { Holds: true })
+            if (tried is { Holds: true, Outlasts: true })
             {
                 break;
             }

@@ -36,7 +36,7 @@ internal static class StandFindings
                 strength.Slender,
                 Advice(false, stand)
             ),
-            StandAccidentFinding.Of(strength.Accidents),
+            StandAccidentFinding.Of(strength.Accidents, Advice(strength.Outlasts, stand)),
             Sway(strength),
             Platform(stand),
             Feet(stand),

@@ -94,7 +94,7 @@ internal static class StandLimits
             1,
             "",
             Invariant(
-                $"guard rail 1.1 m high all round with posts {rail.Name} at most {access.PostSpacingMm / 1000:0.00} m apart ({moment:0.00} of {holds:0.00} kN m, {move:0} of 30 mm), knee rail, toe plate of 100 mm, a gate that closes itself at the ladder; ladder of {access.LadderMm / 1000:0.0} m with {access.RungCount} rungs"
+                $"guard rail 1.1 m high all round with posts {rail.Name} at most {access.PostSpacingMm / 1000:0.00} m apart ({moment:0.00} of {holds:0.00} kN m, {move:0} of 30 mm), knee rail, toe plate of 100 mm, a gate that closes itself at the ladder; ladder with {access.RungCount} rungs {access.RungSpacingMm:0} mm apart up to the deck, above it only the stiles, {access.HoldMm / 1000:0.0} m of hand hold {StandAccess.LadderWidthMm:0} mm clear to step through"
             )
                 + (
                     access.NeedsCage

@@ -5,6 +5,8 @@ namespace Shaduf.Station;
 /// <summary>Tries stands under one tank.</summary>
 internal sealed class StandSearch
 {
+    private const double JustBeyond = 1.01;
+
     private readonly StandSite ground;
     private readonly StandTank tank;
     private readonly StandBrief brief;
@@ -66,7 +68,38 @@ internal sealed class StandSearch
             (at, tried) = (next, heavier);
         }
 
-        return tried?.Holds == true ? Lowered(at, tried) : tried;
+        return tried?.Holds == true ? Hardened(Lowered(at, tried)) : tried;
+    }
+
+    // What an accident would break is raised, a size at a time, as far as the brief leaves it open.
+    private StandStrength Hardened((StandForm Form, StandStrength Holding) lowered)
+    {
+        var (form, holding) = lowered;
+        while (
+            !holding.Outlasts
+            && Harder(form, holding) is var next
+            && next != form
+            && Tried(next) is { Holds: true } heavier
+        )
+        {
+            (form, holding) = (next, heavier);
+        }
+
+        return holding;
+    }
+
+    private StandForm Harder(StandForm form, StandStrength holding)
+    {
+        var broken = holding.Accidents.Where(each => !each.Use.Holds).ToList();
+        double Short(string role) => broken.Exists(each => each.Role == role) ? JustBeyond : 0;
+        return form with
+        {
+            Leg = Above(form.Leg, brief.Leg, Short(TankStand.LegRole)),
+            Diagonal = Next(form.Diagonal, Most(Short(TankStand.DiagonalRole), Short(TankStand.PlanRole))),
+            Horizontal = Above(form.Horizontal, brief.Horizontal, Short(TankStand.HorizontalRole)),
+            Beam = Above(form.Beam, brief.Beam, Short(TankStand.BeamRole)),
+            Joist = Above(form.Joist, brief.Joist, Short(TankStand.JoistRole)),
+        };
     }
 
     /// <summary>A stand with its welds and plates as large as they have to be.</summary>
@@ -152,7 +185,7 @@ internal sealed class StandSearch
         return next == form ? null : next;
     }
 
-    private static double Short(bool isShort) => isShort ? 1.01 : 0;
+    private static double Short(bool isShort) => isShort ? JustBeyond : 0;
 
     private static double Most(params double[] shares) => shares.Max();
 
@@ -174,7 +207,7 @@ internal sealed class StandSearch
             : angles.SkipWhile(each => each != name).Skip(1).FirstOrDefault() ?? name;
 
     // One size less of each group at a time, while it holds.
-    private StandStrength Lowered(StandForm form, StandStrength holding)
+    private (StandForm Form, StandStrength Holding) Lowered(StandForm form, StandStrength holding)
     {
         var groups = new (string? Given, Func<StandForm, string> Of, Func<StandForm, string, StandForm> With)[]
         {
@@ -197,7 +230,7 @@ internal sealed class StandSearch
             }
         }
 
-        return holding;
+        return (form, holding);
     }
 
     // None where a part cannot be made so: legs without length, horizontals wider than their legs.

@@ -71,6 +71,9 @@ public sealed record StandStrength(
     /// <summary>What accidents do to it.</summary>
     public IReadOnlyList<StandAccident> Accidents => accidents ??= StandAccidents.Of(this);
 
+    /// <summary>Whether it outlasts every one of them.</summary>
+    public bool Outlasts => Accidents.All(each => each.Use.Holds);
+
     private IReadOnlyList<StandAccident>? accidents;
 
     /// <summary>Leg of the weld that the hardest used diagonal needs on its gusset [mm].</summary>

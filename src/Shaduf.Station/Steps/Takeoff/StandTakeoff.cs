@@ -82,7 +82,7 @@ internal static class StandTakeoff
             Invariant($"rung of round bar 20 mm, {StandAccess.LadderWidthMm:0} mm long"),
             "nr",
             count * access.RungCount,
-            Invariant($"{StandAccess.RungPitchMm:0} mm apart at most on {access.LadderMm / 1000:0.0} m")
+            Invariant($"{StandAccess.RungPitchMm:0} mm apart at most on {access.FallMm / 1000:0.0} m, up to the deck")
         );
         if (access.NeedsCage)
         {

@@ -11,13 +11,11 @@ public static class Fence
     // Longest mesh and wire between two posts that struts hold.
     private const double LongestStrainM = 69;
 
-    // From the foot of a strut to the post at the other end.
-    private const double ClearOfStrutM = 0.5;
-
     /// <summary>
     /// The fence, post by post. Each straight between corners and gate posts has bays of equal width, none wider than the
-    /// spacing. Struts hold the posts at corners, at the gate, and so many between them that no strained length is longer than
-    /// 69 m; where the straight is too short for a strut, the posts of its two ends hold each other.
+    /// spacing; where a strut's hole would meet that of the next post, the bays at its ends are as wide as that takes. Struts
+    /// hold the posts at corners, at the gate, and so many between them that no strained length is longer than 69 m; a bay too
+    /// short for a strut gets a rail, and its posts hold each other.
     /// </summary>
     /// <param name="corners">The points of the line in order, three at least, each side 1 m long at least.</param>
     /// <param name="form">How it is made.</param>
@@ -30,7 +28,8 @@ public static class Fence
     {
         Require(corners, form, gate);
         var runs = Runs(corners, form, gate).ToList();
-        return new(form, corners, gate, runs, Posts(runs, form, gate is null));
+        var (posts, rails) = Held(Posts(runs, form, gate is null), runs, form);
+        return new(form, corners, gate, runs, posts, rails);
     }
 
     private static void Require(IReadOnlyList<FencePoint> corners, FenceForm form, FenceGate? gate)
@@ -40,8 +39,8 @@ public static class Fence
             throw new ArgumentException("A fence needs three corners.", nameof(corners));
         }
 
-        Within.Require(form.SpacingM, 1, 5, "m");
         Within.Require(form.HeightM, 0.9, 2.25, "m");
+        Within.Require(form.SpacingM, form.LeastSpacingM, 5, "m");
         foreach (var (i, corner) in corners.Index())
         {
             Within.Require(corner.LevelM, -1000, 1000, "m");
@@ -84,8 +83,21 @@ public static class Fence
     private static FenceRun Run(int side, FencePoint from, FencePoint to, FenceForm form)
     {
         var run = new FenceRun(side, from, to, 1);
-        return run with { BayCount = (int)Math.Max(1, Math.Ceiling((run.MeshM / form.SpacingM) - 1e-9)) };
+        var count = BaysIn(run.MeshM, form);
+        return run.MeshM / count >= form.ClearBayM || run.MeshM < 2 * form.ClearBayM
+            ? run with
+            {
+                BayCount = count,
+            }
+            : run with
+            {
+                BayCount = 2 + BaysIn(run.MeshM - (2 * form.ClearBayM), form),
+                EndBayM = form.ClearBayM,
+            };
     }
+
+    private static int BaysIn(double lengthM, FenceForm form) =>
+        (int)Math.Max(1, Math.Ceiling((lengthM / form.SpacingM) - 1e-9));
 
     private static List<FencePost> Posts(List<FenceRun> runs, FenceForm form, bool isRing)
     {
@@ -99,9 +111,11 @@ public static class Fence
                 : null
             );
             posts.Add(Post(Bend(before, run, i == 0), run.From, (before, run), form));
-            for (var bay = 1; bay < run.BayCount; bay++)
+            var atM = 0.0;
+            foreach (var bayM in run.BaysM.SkipLast(1))
             {
-                var at = run.From.Toward(run.To, (double)bay / run.BayCount);
+                atM += bayM;
+                var at = run.From.Toward(run.To, atM / run.MeshM);
                 posts.Add(Post(FencePostKind.Intermediate, at, (run, run), form));
             }
         }
@@ -145,21 +159,42 @@ public static class Fence
             kind,
             foot,
             form.HeightM + form.HoleOf(kind).DepthM + Math.Max(beside.Before?.StepM ?? 0, beside.After?.StepM ?? 0),
-            kind == FencePostKind.Intermediate
-                ? []
-                :
-                [
-                    .. beside.Before is { } before && HasRoom(before, form) ? [before.From] : Array.Empty<FencePoint>(),
-                    .. beside.After is { } after && HasRoom(after, form) ? [after.To] : Array.Empty<FencePoint>(),
-                ]
+            []
         );
 
-    private static bool HasRoom(FenceRun run, FenceForm form) => run.MeshM >= form.StrutReachM + ClearOfStrutM;
+    // Beside a post that is strained: a strut into a bay with room for it, else a rail across the bay.
+    private static (List<FencePost> Posts, List<FenceRail> Rails) Held(
+        List<FencePost> posts,
+        List<FenceRun> runs,
+        FenceForm form
+    )
+    {
+        List<int> railed = [];
+        foreach (var (i, bayM) in runs.SelectMany(run => run.BaysM).Index())
+        {
+            var (here, next) = (i, (i + 1) % posts.Count);
+            var strained = new[] { (At: here, To: next), (At: next, To: here) }
+                .Where(each => posts[each.At].Kind != FencePostKind.Intermediate)
+                .ToList();
+            if (strained.Count > 0 && bayM < (strained.Count == 1 ? form.ClearBayM : form.BothStrutsM) - 1e-9)
+            {
+                railed.Add(here);
+                continue;
+            }
+
+            foreach (var (at, to) in strained)
+            {
+                posts[at] = posts[at] with { StrutsTo = [.. posts[at].StrutsTo, posts[to].Foot] };
+            }
+        }
+
+        return (posts, [.. railed.Select(i => new FenceRail(posts[i], posts[(i + 1) % posts.Count]))]);
+    }
 
     // A post between becomes a strainer before the strained length grows too long.
     private static List<FencePost> Strained(List<FencePost> posts, List<FenceRun> runs, FenceForm form)
     {
-        double[] baysM = [.. runs.SelectMany(run => Enumerable.Repeat(run.BayM, run.BayCount))];
+        double[] baysM = [.. runs.SelectMany(run => run.BaysM)];
         var ofPost = runs.SelectMany(run => Enumerable.Repeat(run, run.BayCount)).ToList();
         var sinceM = 0.0;
         for (var i = 1; i < posts.Count; i++)

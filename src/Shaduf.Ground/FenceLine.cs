@@ -29,7 +29,7 @@ public readonly record struct FenceHole(double LengthM, double WidthM, double De
 }
 
 /// <summary>How a fence is made.</summary>
-/// <param name="SpacingM">Widest bay between posts [m], 1 to 5.</param>
+/// <param name="SpacingM">Widest bay between posts [m], from <see cref="LeastSpacingM"/> to 5.</param>
 /// <param name="HeightM">Height of the mesh [m], 0.9 to 2.25.</param>
 public sealed record FenceForm(double SpacingM, double HeightM)
 {
@@ -37,6 +37,12 @@ public sealed record FenceForm(double SpacingM, double HeightM)
     private const double FewWiresM = 1.2;
     private const double StrutShare = 0.75;
     private const double StrutInHoleM = 0.4;
+
+    // From where a strut enters the ground to the middle of its hole: half of what lies in it, so that concrete is all round.
+    private const double StrutHoleOffM = 0.15;
+
+    // Between the holes of two posts, at the least.
+    private const double BetweenHolesM = 0.25;
 
     /// <summary>Line wires.</summary>
     public int WireCount => HeightM < FewWiresM ? 2 : 3;
@@ -53,8 +59,23 @@ public sealed record FenceForm(double SpacingM, double HeightM)
     /// <summary>Where a strut meets its post, and as far from it its foot goes into the ground: it leans at 45 deg [m].</summary>
     public double StrutReachM => StrutShare * HeightM;
 
-    /// <summary>Length of a strut [m].</summary>
+    /// <summary>Length of a strut on level ground [m].</summary>
     public double StrutM => (StrutReachM * Math.Sqrt(2)) + StrutInHoleM;
+
+    /// <summary>How far a strut goes on below the ground and beyond where it enters it, at the most [m].</summary>
+    public double StrutBuriedM { get; } = StrutInHoleM / Math.Sqrt(2);
+
+    /// <summary>From the middle of a post to the middle of the hole of its strut, along the ground [m].</summary>
+    public double StrutHoleAtM => StrutReachM + StrutHoleOffM;
+
+    /// <summary>Shortest bay in which a strut's hole keeps off that of the next post [m].</summary>
+    public double ClearBayM => StrutHoleAtM + ((StrutHole.LengthM + PlainHole.LengthM) / 2);
+
+    /// <summary>Shortest bay that has room for the struts of the posts at both its ends [m].</summary>
+    public double BothStrutsM => (2 * StrutHoleAtM) + StrutHole.LengthM;
+
+    /// <summary>Least spacing at which no strut's hole need meet that of a post [m].</summary>
+    public double LeastSpacingM => ClearBayM + BetweenHolesM;
 
     /// <summary>Hole of a post.</summary>
     /// <param name="kind">The post.</param>
@@ -88,7 +109,7 @@ public sealed record FencePost(FencePostKind Kind, FencePoint Foot, double Lengt
 /// <param name="SideIndex">Side of the fence in which it lies, from 0.</param>
 /// <param name="From">Its start.</param>
 /// <param name="To">Its end.</param>
-/// <param name="BayCount">Bays, all of one width.</param>
+/// <param name="BayCount">Bays.</param>
 public sealed record FenceRun(int SideIndex, FencePoint From, FencePoint To, int BayCount)
 {
     /// <summary>Slope beyond which the mesh does not follow the ground but goes down in steps, bay by bay [deg]; common practice, no source.</summary>
@@ -115,12 +136,26 @@ public sealed record FenceRun(int SideIndex, FencePoint From, FencePoint To, int
     /// <summary>Mesh along it: along the ground, or level where it is stepped [m].</summary>
     public double MeshM => IsStepped ? PlanM : SlopeM;
 
-    /// <summary>Width of a bay, measured as the mesh lies [m].</summary>
-    public double BayM => MeshM / BayCount;
+    /// <summary>Width of the bay at each of its ends where equal bays would be too short for a strut; null where all are equal [m].</summary>
+    public double? EndBayM { get; init; }
+
+    /// <summary>Widths of its bays, measured as the mesh lies [m].</summary>
+    public IReadOnlyList<double> BaysM =>
+        EndBayM is { } endM
+            ? [endM, .. Enumerable.Repeat((MeshM - (2 * endM)) / (BayCount - 2), BayCount - 2), endM]
+            : [.. Enumerable.Repeat(MeshM / BayCount, BayCount)];
+
+    /// <summary>Width of its widest bay [m].</summary>
+    public double BayM => BaysM.Max();
 
     /// <summary>By how much its posts are longer where it is stepped [m].</summary>
-    public double StepM => IsStepped ? Math.Abs(RiseM) / BayCount : 0;
+    public double StepM => IsStepped ? Math.Abs(RiseM) * BayM / MeshM : 0;
 }
+
+/// <summary>A tube between two neighbouring posts, which holds them apart where a bay has no room for a strut.</summary>
+/// <param name="From">The post at which it begins.</param>
+/// <param name="To">The post at which it ends.</param>
+public sealed record FenceRail(FencePost From, FencePost To);
 
 /// <summary>A gate.</summary>
 /// <param name="SideIndex">Side of the fence in which it stands, from 0.</param>
@@ -134,12 +169,14 @@ public sealed record FenceGate(int SideIndex, double MiddleM, double WidthM);
 /// <param name="Gate">Its gate; null for none.</param>
 /// <param name="Runs">Its straights, from the gate round to the gate.</param>
 /// <param name="Posts">Its posts in the same order.</param>
+/// <param name="Rails">Rails in bays without room for a strut.</param>
 public sealed record FenceLine(
     FenceForm Form,
     IReadOnlyList<FencePoint> Corners,
     FenceGate? Gate,
     IReadOnlyList<FenceRun> Runs,
-    IReadOnlyList<FencePost> Posts
+    IReadOnlyList<FencePost> Posts,
+    IReadOnlyList<FenceRail> Rails
 )
 {
     /// <summary>Mesh bought for one metre of fence: tension and joints; common practice, no source.</summary>

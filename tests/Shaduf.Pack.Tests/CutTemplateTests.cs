@@ -65,7 +65,11 @@ public sealed class CutTemplateTests
     [Fact]
     public void The_head_of_a_strut_touches_its_post_all_round()
     {
-        var strips = CutTemplate.Round("N3", FenceSteel.StrutDiameterMm, FenceSteel.StrutBehindMm);
+        var strips = CutTemplate.Round(
+            "N3",
+            FenceSteel.StrutDiameterMm,
+            new FenceSaddle("N3", "on its post", 60.3, 45).BehindMm
+        );
         const double post = 60.3 / 2;
         const double inner = (48.3 / 2) - 3.2;
         var (sin, cos) = Math.SinCos(Math.PI / 4);

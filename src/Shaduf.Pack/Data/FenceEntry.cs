@@ -14,10 +14,11 @@ namespace Shaduf.Pack;
 /// <param name="BayCount">Bays.</param>
 /// <param name="PostCount">Posts.</param>
 /// <param name="StrutCount">Struts.</param>
+/// <param name="RailCount">Rails in bays without room for a strut.</param>
 /// <param name="MeshM">Mesh to buy.</param>
 /// <param name="WireM">Line wire to buy.</param>
 /// <param name="ConcreteM3">Concrete.</param>
-/// <param name="Parts">Posts and struts by mark.</param>
+/// <param name="Parts">Posts, struts and rails by mark.</param>
 public sealed record FenceEntry(
     double RoundM,
     double HeightM,
@@ -28,6 +29,7 @@ public sealed record FenceEntry(
     int BayCount,
     int PostCount,
     int StrutCount,
+    int RailCount,
     double MeshM,
     double WireM,
     double ConcreteM3,
@@ -47,6 +49,7 @@ public sealed record FenceEntry(
             line.BayCount,
             line.Posts.Count,
             line.StrutCount,
+            line.Rails.Count,
             R(line.MeshM),
             R(line.WireM),
             R(line.ConcreteM3),

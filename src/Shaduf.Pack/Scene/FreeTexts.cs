@@ -1,10 +1,13 @@
 namespace Shaduf.Pack;
 
-/// <summary>Writes small texts beside points of a picture, each where it lies on no other text.</summary>
-/// <param name="builder">The picture; texts go onto it, over all lines, when they are written out.</param>
+/// <summary>Writes small texts beside points of a picture, each where it lies on no other text and, where it can, on no line.</summary>
+/// <param name="builder">The picture; texts find their places, and go onto it, when all lines are drawn.</param>
 internal sealed class FreeTexts(SceneBuilder builder)
 {
     private const double AsideMm = 2.2;
+
+    // A text goes this much farther out, as told in the steps below, rather than stand over a line.
+    private const double OverLine = 3;
 
     // Directions in which a place is looked for, right first, then farther out with a leader.
     private static readonly (double Right, double Down)[] s_ways =
@@ -22,12 +25,20 @@ internal sealed class FreeTexts(SceneBuilder builder)
     private static readonly double[] s_out = [1, 2.5, 4, 6, 9, 13];
     private readonly List<TextBox> written = [];
     private readonly List<TextItem> waiting = [];
+    private readonly List<(PaperPoint Point, string Text, bool IsNeeded, string About)> asked = [];
 
     /// <summary>Puts the texts onto the picture, when all lines are drawn.</summary>
     public void Write()
     {
+        var lines = builder.Build().Items.SelectMany(Lines).ToList();
+        foreach (var (point, text, isNeeded, about) in asked)
+        {
+            Place(point, text, isNeeded, lines, about);
+        }
+
         builder.Add(waiting);
         waiting.Clear();
+        asked.Clear();
     }
 
     /// <summary>Writes a text with its middle at a point, whatever is there.</summary>
@@ -59,26 +70,80 @@ internal sealed class FreeTexts(SceneBuilder builder)
     /// <param name="point">The point.</param>
     /// <param name="text">The text.</param>
     /// <param name="isNeeded">Whether it must be written even over another text, where no place is free.</param>
-    public void Beside(PaperPoint point, string text, bool isNeeded = true)
+    public void Beside(PaperPoint point, string text, bool isNeeded = true) =>
+        asked.Add((point, text, isNeeded, builder.Subject));
+
+    private void Place(
+        PaperPoint point,
+        string text,
+        bool isNeeded,
+        List<(PaperPoint From, PaperPoint To)> lines,
+        string about
+    )
     {
         var free = s_out
             .SelectMany(each => s_ways.Select(way => (Item: Written(point, text, way, each), Far: each)))
             .Where(each => written.TrueForAll(other => !other.Overlaps(Wider(each.Item))))
-            .Take(1)
             .ToList();
         if (free.Count == 0 && !isNeeded)
         {
             return;
         }
 
-        var (item, far) = free.Count > 0 ? free[0] : (Written(point, text, s_ways[0], 1), 1);
+        var (item, far) =
+            free.Count > 0
+                ? free.MinBy(each => each.Far + (OverLine * lines.Count(line => Crosses(each.Item, line))) + Led(each))
+                : (Written(point, text, s_ways[0], 1), 1);
+
+        // A leader that runs through other texts or over much else costs as much as standing on a line.
+        double Led((TextItem Item, double Far) each)
+        {
+            var at = each.Item.At;
+            return each.Far <= s_out[1] ? 0 : OverLine * (1 + written.Count(other => other.IsCrossedBy(point, at)));
+        }
+
         if (far > s_out[1])
         {
             builder.Line(Layer.Dimension, point, item.At);
+            lines.Add((point, item.At));
         }
 
         written.Add(item.TextBox);
-        waiting.Add(item with { About = builder.Subject });
+        waiting.Add(item with { About = about });
+    }
+
+    private static bool Crosses(TextItem item, (PaperPoint From, PaperPoint To) line) =>
+        item.TextBox.IsCrossedBy(line.From, line.To);
+
+    // What is drawn, as straight lines; round things by their corners.
+    private static IEnumerable<(PaperPoint From, PaperPoint To)> Lines(SceneItem item) =>
+        item switch
+        {
+            LineItem line => [(line.From, line.To)],
+            PolyItem { IsStroked: true } poly => poly
+                .Points.Zip(poly.Points.Skip(1))
+                .Concat(poly.IsClosed ? [(poly.Points[^1], poly.Points[0])] : []),
+            CircleItem circle => Chords(circle.Centre, circle.RadiusMm, 0, 360),
+            ArcItem arc => Chords(arc.Centre, arc.RadiusMm, arc.StartDeg, arc.SweepDeg),
+            _ => [],
+        };
+
+    private static IEnumerable<(PaperPoint From, PaperPoint To)> Chords(
+        PaperPoint centre,
+        double radiusMm,
+        double startDeg,
+        double sweepDeg
+    )
+    {
+        var count = (int)Math.Ceiling(sweepDeg / 15);
+        PaperPoint[] round =
+        [
+            .. Enumerable
+                .Range(0, count + 1)
+                .Select(i => Math.SinCos((startDeg + (sweepDeg * i / count)) * Math.PI / 180))
+                .Select(way => centre.Moved(radiusMm * way.Cos, -radiusMm * way.Sin)),
+        ];
+        return round.Zip(round.Skip(1));
     }
 
     // Room round a text, so that it does not read on into its neighbour.

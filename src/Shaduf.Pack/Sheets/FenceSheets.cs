@@ -33,25 +33,34 @@ internal static class FenceSheets
                 "fence",
                 "fence: setting out and build",
                 scale => [FencePicture.Above(fence, plan, pegs, scale)],
-                [FencePicture.Side(fence.Line, SideScale), .. Tables(fence, pegs)],
+                [.. FenceSide.Of(fence, SideScale), .. Tables(fence, pegs)],
                 [.. Notes(fence)],
                 wideM * 1000 / 380
             )
-            .Concat(fence.Steel.Groups.Where(part => part.Role == FenceSteel.StrutRole).Take(1).SelectMany(StrutHead));
+            .Concat(Saddles(fence.Steel));
     }
 
-    private static IEnumerable<SheetDraft> StrutHead(Parts.PartGroup strut) =>
-        SheetDraft.Fixed(
-            "fence-strut",
-            "template of the fence struts' heads",
-            "1:1",
-            CutTemplate.Round(
-                $"{strut.Mark} {strut.Section.Name}, 45 deg on its post",
-                FenceSteel.StrutDiameterMm,
-                FenceSteel.StrutBehindMm
-            ),
-            [CutTemplate.Caution, "Wrap it round the strut, upper line at the long point, seam on the short side."]
-        );
+    // Each on its own small sheet, to be printed and cut out.
+    private static IEnumerable<SheetDraft> Saddles(Parts.Assembly steel) =>
+        FenceSteel
+            .Saddles(steel)
+            .SelectMany(
+                (saddle, i) =>
+                    SheetDraft.Fixed(
+                        i == 0 ? "fence-strut" : Invariant($"fence-strut-{i + 1}"),
+                        Invariant($"template for the end of the fence's {saddle.Mark}"),
+                        "1:1",
+                        CutTemplate.Round(
+                            Invariant($"{saddle.Mark}, {saddle.AngleDeg:0} deg {saddle.What}"),
+                            FenceSteel.StrutDiameterMm,
+                            saddle.BehindMm
+                        ),
+                        [
+                            CutTemplate.Caution,
+                            "Wrap it round the tube, upper line at the long point, seam on the short side; of a rail the seam is on top at both ends.",
+                        ]
+                    )
+            );
 
     private static IEnumerable<Scene> Tables(StationFence fence, IReadOnlyList<(string Name, SitePlace Place)> pegs)
     {
@@ -66,7 +75,7 @@ internal static class FenceSheets
             ),
             .. SheetTexts.Table(
                 "Straights between them, metres",
-                ["from", "to", "on plan", "rise", "along ground", "bays", "bay", "mesh"],
+                ["from", "to", "on plan", "rise", "along ground", "bays", "mesh"],
                 [.. line.Runs.Select(run => RunRow(line, run))],
                 tallMm
             ),
@@ -76,7 +85,47 @@ internal static class FenceSheets
                 [.. fence.Steel.Groups.Select(part => TubeRow(line.Form, part))],
                 tallMm
             ),
+            .. StrutTable(fence, tallMm),
         ];
+    }
+
+    // Where the ground slopes, struts are not all of one length.
+    private static IEnumerable<Scene> StrutTable(StationFence fence, double tallMm)
+    {
+        var struts = FenceSteel.Struts(fence.Line, fence.Steel).ToList();
+        return struts.DistinctBy(each => each.Strut.Mark).Count() < 2
+            ? []
+            : SheetTexts.Table(
+                "Struts: from which post towards which",
+                ["mark", "at", "towards"],
+                [
+                    .. struts.Select(each =>
+                        (IReadOnlyList<string>)
+                            [each.Strut.Mark, Name(fence.Line, each.Post), Towards(fence.Line, each.Post, each.To)]
+                    ),
+                ],
+                tallMm
+            );
+    }
+
+    // The end of the straight in which the strut lies, on the side to which it leans.
+    private static string Towards(FenceLine line, FencePoint post, FencePoint to)
+    {
+        var all = line.Posts.ToList();
+        var (at, next) = (all.FindIndex(each => each.Foot == post), all.FindIndex(each => each.Foot == to));
+        var (start, isOnward) = (0, next == (at + 1) % all.Count);
+        foreach (var run in line.Runs)
+        {
+            var bay = isOnward ? at : next;
+            if (bay < start + run.BayCount)
+            {
+                return Name(line, isOnward ? run.To : run.From);
+            }
+
+            start += run.BayCount;
+        }
+
+        return Name(line, to);
     }
 
     private static IEnumerable<(string Name, FencePoint At)> Points(FenceLine line) =>
@@ -109,12 +158,24 @@ internal static class FenceSheets
             GroundSheets.Metres(run.PlanM),
             GroundSheets.Metres(run.RiseM, 2),
             GroundSheets.Metres(run.SlopeM),
-            Invariant($"{run.BayCount}"),
-            GroundSheets.Metres(run.BayM),
+            Bays(run),
             run.IsStepped ? Invariant($"steps of {run.StepM:0.00}") : "along ground",
         ];
 
-    private static string Name(FenceLine line, FencePoint at) => Points(line).First(each => each.At == at).Name;
+    /// <summary>Bays of a straight: '4 x 1.924', or end bays and those between them.</summary>
+    public static string Bays(FenceRun run) =>
+        run.EndBayM is { } endM
+            ? Invariant(
+                $"{endM:0.000} + {(run.BayCount > 3 ? Invariant($"{run.BayCount - 2} x ") : "")}{run.BaysM[1]:0.000} + {endM:0.000}"
+            )
+            : Invariant($"{run.BayCount} x {run.BayM:0.000}");
+
+    /// <summary>Name of a point of the line or of a gate post.</summary>
+    public static string Name(FenceLine line, FencePoint at) =>
+        Points(line).FirstOrDefault(each => each.At == at).Name
+        ?? Invariant(
+            $"strainer {line.Posts.Where(post => post.Kind == FencePostKind.Strainer).ToList().FindIndex(post => post.Foot == at) + 1} of the line"
+        );
 
     private static IReadOnlyList<string> TubeRow(FenceForm form, Parts.PartGroup part)
     {
@@ -129,7 +190,9 @@ internal static class FenceSheets
             part.Section.Name,
             Invariant($"{Parts.Part.WholeMm(part.Shape.LongPointMm):0}"),
             Invariant($"{part.Count}"),
-            Invariant($"{hole.LengthM * 1000:0} x {hole.WidthM * 1000:0} x {hole.DepthM * 1000:0}"),
+            part.Role == FenceSteel.RailRole
+                ? "none"
+                : Invariant($"{hole.LengthM * 1000:0} x {hole.WidthM * 1000:0} x {hole.DepthM * 1000:0}"),
         ];
     }
 
@@ -137,10 +200,20 @@ internal static class FenceSheets
     {
         var line = fence.Line;
         yield return Invariant(
-            $"Fence {fence.Says}, {line.Form.HeightM:0.0} m high: {line.BayCount} bays, {line.Posts.Count} posts, {line.StrutCount} struts, {line.MeshM:0.0} m of mesh, {line.WireM:0} m of line wire on {line.Form.WireCount} lines, {line.StretcherCount} stretcher bars, {line.ConcreteM3:0.00} m3 of concrete."
+            $"Fence {fence.Says}, {line.Form.HeightM:0.0} m high: {line.BayCount} bays, {line.Posts.Count} posts, {line.StrutCount} struts, {line.Rails.Count} rails, {line.MeshM:0.0} m of mesh, {line.WireM:0} m of line wire on {line.Form.WireCount} lines, {line.StretcherCount} stretcher bars, {line.ConcreteM3:0.00} m3 of concrete."
         );
         yield return "East and north from the middle of the front rack's low edge; levels above the ground under its low left corner. Posts of a straight stand on a string between its ends, one bay apart. Tolerances: line 50 mm, plumb 1 in 100.";
-        yield return "Struts lie in the line of the fence at 45 deg. Let the concrete of strained posts stand 3 days before wire is tightened. Tie the mesh every 450 mm to the wires, every 150 mm at top and bottom. Bond gate posts and a post every 50 m to the earth of the station.";
+        if (line.Rails.Count > 0)
+        {
+            yield return Invariant(
+                $"A bay too short for a strut has a rail {line.Form.StrutReachM * 1000:0} above the ground instead: the posts at its ends hold each other."
+            );
+        }
+
+        yield return Invariant(
+            $"Struts lie in the line of the fence, their heads {line.Form.StrutReachM * 1000:0} above the ground (45 deg where it is level); middle of a strut's hole {line.Form.StrutHoleAtM * 1000:0} from its post along the ground. Struts and rails are welded on; brush the welds and coat them with zinc-rich paint."
+        );
+        yield return "Let the concrete of strained posts stand 3 days before wire is tightened. Tie the mesh every 450 mm to the wires, every 150 mm at top and bottom. Bond gate posts and a post every 50 m to the earth of the station.";
         if (line.Runs.Any(run => run.IsStepped))
         {
             yield return "Stepped straights: the mesh hangs level from post to post; close the wedge under it with stones.";

@@ -108,7 +108,9 @@ internal static class PartSketch
         var shape = part.Shape;
         if (Math.Max(shape.StartDeg, shape.EndDeg) < SquareDeg)
         {
-            return part.Role == FenceSteel.StrutRole ? "head by its template" : "";
+            return part.Role == FenceSteel.StrutRole ? "head by its template"
+                : part.Role == FenceSteel.RailRole ? "both ends by their templates"
+                : "";
         }
 
         var isAtStart = shape.StartDeg >= SquareDeg;

@@ -140,7 +140,7 @@ internal static class ShopSheets
     /// <summary>What goes on the truck, in the order of loading.</summary>
     public static IEnumerable<SheetDraft> Loading(Design design)
     {
-        var list = LoadingList.Of(design);
+        var (list, isWithheld) = (LoadingList.Of(design), StandRelease.IsWithheld(design));
         return SheetDraft.Fixed(
             "loading",
             "loading list",
@@ -154,7 +154,7 @@ internal static class ShopSheets
                             (IReadOnlyList<string>)
                                 [
                                     Invariant($"{item.Trip}"),
-                                    item.What,
+                                    isWithheld && item.IsOfStand ? $"{item.What}: WITHHELD, stays behind" : item.What,
                                     Invariant($"{item.Count}"),
                                     Invariant($"{item.EachKg:0.0}"),
                                     Invariant($"{item.MassKg:0}"),
@@ -168,9 +168,9 @@ internal static class ShopSheets
             ],
             [
                 .. StandRelease.Before(design) is { } withheld ? [withheld] : Array.Empty<string>(),
-                "First loaded lies lowest and comes off last; long steel on the bed, nothing over its end without a flag. Straps off last, nobody beside the load. Sand, stone, water, tools and small goods are not counted.",
+                "First loaded lies lowest and comes off last; long steel on the bed, nothing over its end without a flag. Straps off last, nobody beside the load. A round tank wider than 1.5 m fills the truck alone. Sand, stone, water, cables, drive, lamps, valves, tools and small goods are not counted: they go on a trip for the rest.",
                 Invariant(
-                    $"{list.TripCount} trips{(list.IsPayloadTold ? "" : "; the truck's payload is not told: a usual one is taken")}{(list.BedMm is { } bed ? Invariant($"; bed {bed:0} mm, longest piece {list.LongestMm:0} mm") : "; the length of the truck's bed is not told: look before you load")}."
+                    $"{list.Items.Sum(item => item.MassKg):0} kg in {list.TripCount} trips{(list.IsPayloadTold ? "" : "; what the truck may carry was not told: a usual one is taken")}{(list.BedMm is { } bed ? Invariant($"; bed {bed:0} mm, longest piece {list.LongestMm:0} mm") : Invariant($"; longest piece {list.LongestMm:0} mm: measure the truck's bed"))}."
                 ),
             ]
         );

@@ -31,6 +31,44 @@ public sealed class LoadingListTests
         Assert.Equal(Enumerable.Range(1, list.TripCount), list.Items.Select(item => item.Trip).Distinct());
     }
 
+    /// <summary>The truck carries what is bought: the masses of stand, fence, cement, pipes and tanks, to the gram.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_is_loaded_weighs_what_was_taken_off(string example)
+    {
+        var design = Examples.DesignOf(example);
+        var (works, choice) = (design.Works, design.Choice);
+        var items = LoadingList.Of(design).Items;
+        double Kg(Func<LoadItem, bool> isOne) => items.Where(isOne).Sum(item => item.MassKg);
+        bool IsCement(LoadItem item) => item.What.StartsWith("cement", StringComparison.Ordinal);
+        Assert.Equal(works.Stand?.MassKg ?? 0, Kg(item => item.IsOfStand && !IsCement(item)), 1e-6);
+        Assert.Equal(works.Guard.Fence?.Steel.MassKg ?? 0, Kg(item => item.What.StartsWith('N')), 1e-6);
+        Assert.Equal(
+            50 * design.Takeoff.Lines.Where(line => line.Item == "cement-50kg").Sum(line => line.Quantity),
+            Kg(IsCement),
+            1e-6
+        );
+        Assert.Equal(
+            choice.TankCount * StandTank.Of(choice.Tank).EmptyKg,
+            Kg(item => item.What.Contains($"tank {choice.Tank.Name}", StringComparison.Ordinal)),
+            1e-6
+        );
+        foreach (var pipe in choice.Lift.Lay.Reaches.Select(reach => reach.Pipe).Distinct())
+        {
+            var metres = design
+                .Takeoff.Lines.Where(line => line.Item == pipe.Name && line.Section != Money.BillSection.SourceAndPump)
+                .Sum(line => line.Quantity);
+            Assert.Equal(
+                metres * pipe.MassKgPerM,
+                Kg(item => item.What.StartsWith($"pipe {pipe.Name},", StringComparison.Ordinal)),
+                1e-6
+            );
+        }
+
+        Assert.Single(items, item => item.What.StartsWith("pump", StringComparison.Ordinal));
+        Assert.All(items.Where(item => item.IsAlone), tank => Assert.Single(items, item => item.Trip == tank.Trip));
+    }
+
     [Fact]
     public void A_small_truck_goes_more_often_and_carries_the_same()
     {

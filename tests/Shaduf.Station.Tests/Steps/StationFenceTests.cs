@@ -86,9 +86,15 @@ public sealed class StationFenceTests
                     }
 
                     var fence = Of(new(null, line, new(null, share, widthM)));
-                    Assert.Equal(fence.Line.Posts.Count + fence.Line.StrutCount, fence.Steel.Parts.Count);
+                    Assert.Equal(
+                        fence.Line.Posts.Count + fence.Line.StrutCount + fence.Line.Rails.Count,
+                        fence.Steel.Parts.Count
+                    );
                     Assert.Equal(fence.Steel.Parts.Count, fence.Steel.Groups.Sum(group => group.Count));
-                    Assert.All(fence.Steel.Parts, part => Assert.InRange(part.LengthMm, 1500, 5400));
+
+                    // On a slope that is too steep to build on, a strut may be all but nought.
+                    var isBuilt = fence.Line.Runs.All(run => run.SlopeDeg <= FenceRun.SteepestDeg);
+                    Assert.All(fence.Steel.Parts, part => Assert.InRange(part.LengthMm, isBuilt ? 400 : 1, 5400));
                     foreach (var (post, part) in fence.Line.Posts.Zip(fence.Steel.Parts))
                     {
                         Assert.Equal(post.Foot.EastM * 1000, part.Shape.Start.XMm, 1e-3);
@@ -105,6 +111,37 @@ public sealed class StationFenceTests
                     );
                 },
                 iter: Math.Max(40, Check.Iter / 4)
+            );
+
+    /// <summary>On level ground and on any slope that is built: the whole foot of each strut, the tube's thickness included, lies in its hole with concrete round it.</summary>
+    [Fact]
+    public void Each_strut_ends_in_its_hole() =>
+        Gen.Select(Gen.Double[4, 30], Gen.Double[4, 30], Gen.Double[-0.9, 0.9])
+            .Sample(
+                (longM, wideM, slopeRatio) =>
+                {
+                    var line = new[] { (0.0, 0.0), (longM, 0.0), (longM, wideM), (0.0, wideM) }
+                        .Select(at => new FenceCornerBrief(new(at.Item1, at.Item2), at.Item1 * slopeRatio))
+                        .ToList();
+                    var fence = Of(new(null, line, FenceGateBrief.Unsaid));
+                    var form = fence.Line.Form;
+                    var struts = fence.Steel.Parts.Where(part => part.Role == FenceSteel.StrutRole).ToList();
+                    foreach (
+                        var ((foot, to), strut) in fence
+                            .Line.Posts.SelectMany(post => post.StrutsTo.Select(to => (post.Foot, to)))
+                            .Zip(struts)
+                    )
+                    {
+                        var planM = double.Hypot(to.EastM - foot.EastM, to.NorthM - foot.NorthM);
+                        var riseRatio = (to.LevelM - foot.LevelM) / planM;
+                        var holeM = form.StrutHoleAtM / double.Hypot(1, riseRatio);
+                        var end = strut.Shape.End * 0.001;
+                        var endM = double.Hypot(end.XMm - foot.EastM, end.YMm - foot.NorthM);
+                        var deepM = foot.LevelM + (riseRatio * endM) - end.ZMm;
+                        Assert.InRange(endM + 0.024, holeM - 0.225 + 0.02, holeM + 0.225 - 0.02);
+                        Assert.InRange(deepM, 0.12, form.StrutHole.DepthM - 0.05);
+                    }
+                }
             );
 
     [Fact]
@@ -131,7 +168,7 @@ public sealed class StationFenceTests
         Assert.Equal(1, Of("fence-gate"));
         var tubes = design.Takeoff.BarPlans.Where(plan => plan.Section.Name is "CHS60.3x3.2" or "CHS48.3x3.2");
         Assert.Equal(
-            line.Posts.Count + line.StrutCount,
+            line.Posts.Count + line.StrutCount + line.Rails.Count,
             tubes.Sum(plan => plan.Plan.Bars.Sum(bar => bar.Pieces.Count(piece => piece.Mark[0] == 'N')))
         );
         Assert.Contains(line.Runs, run => run.SlopeM > run.PlanM + 0.01);

@@ -35,14 +35,17 @@ public sealed class FenceTests
 
     [Fact]
     public void Any_line_on_any_slope_has_bays_and_strained_lengths_within_their_limits() =>
-        Gen.Select(s_line, Gen.Double[1, 5], Gen.Double[0.9, 2.25], Gen.Double[0, 1])
+        Gen.Select(s_line, Gen.Double[2.5, 5], Gen.Double[0.9, 2.25], Gen.Double[0, 1])
             .Sample(
                 (line, spacingM, heightM, share) =>
                 {
                     var sideM = double.Hypot(line[1].EastM - line[0].EastM, line[1].NorthM - line[0].NorthM);
                     var gate = new FenceGate(0, 2 + (share * (sideM - 4)), 3);
                     var fence = Fence.Around(line, new(spacingM, heightM), gate);
-                    Assert.All(fence.Runs, run => Assert.InRange(run.BayM, 0.01, spacingM * (1 + 1e-9)));
+                    Assert.All(
+                        fence.Runs,
+                        run => Assert.All(run.BaysM, bayM => Assert.InRange(bayM, 0.01, spacingM * (1 + 1e-9)))
+                    );
                     Assert.Equal(fence.BayCount + 1, fence.Posts.Count);
                     Assert.Equal(2, fence.CountOf(FencePostKind.Gate));
                     Assert.InRange(LongestStrainM(fence), 0, 69);
@@ -55,6 +58,64 @@ public sealed class FenceTests
                     Assert.All(fence.Posts, post => Assert.True(post.LengthM >= heightM + 0.6 - 1e-9));
                 }
             );
+
+    /// <summary>Whatever the length of a side and the place of the gate: no strut's hole meets another hole, and each strained post is held on both sides.</summary>
+    [Fact]
+    public void Holes_of_struts_keep_off_all_others() =>
+        Gen.Select(Gen.Double[5, 30], Gen.Double[4, 30], Gen.Double[0, 1], Gen.Double[0.9, 2.25])
+            .Sample(
+                (longM, wideM, share, heightM) =>
+                {
+                    FencePoint[] corners = [new(0, 0, 0), new(longM, 0, 0), new(longM, wideM, 0), new(0, wideM, 0)];
+                    var form = new FenceForm(2.5, heightM);
+                    var fence = Fence.Around(corners, form, new(0, 2 + (share * (longM - 4)), 3));
+                    (FencePoint At, double HalfM)[] posts =
+                    [
+                        .. fence.Posts.Select(post => (post.Foot, form.HoleOf(post.Kind).LengthM / 2)),
+                    ];
+                    (FencePoint At, double HalfM)[] struts =
+                    [
+                        .. fence.Posts.SelectMany(post =>
+                            post.StrutsTo.Select(to =>
+                                (Along(post.Foot, to, form.StrutHoleAtM), form.StrutHole.LengthM / 2)
+                            )
+                        ),
+                    ];
+                    foreach (var (i, strut) in struts.Index())
+                    {
+                        Assert.All(
+                            posts.Concat(struts[..i]),
+                            other => Assert.True(ApartM(strut.At, other.At) >= strut.HalfM + other.HalfM - 1e-6)
+                        );
+                    }
+
+                    var held =
+                        fence.StrutCount
+                        + fence.Rails.Sum(rail => (IsStrained(rail.From) ? 1 : 0) + (IsStrained(rail.To) ? 1 : 0));
+                    Assert.Equal((2 * fence.StrainedCount) - 2, held);
+                }
+            );
+
+    [Fact]
+    public void A_short_straight_beside_the_gate_gets_rails_and_no_struts()
+    {
+        var fence = Fence.Around(
+            [new(0, 0, 0), new(8.4, 0, 0), new(8.4, 7.7, 0), new(0, 7.7, 0)],
+            new(2.5, 1.8),
+            new(0, 4.2, 3)
+        );
+        Assert.Equal([2, 2], [fence.Runs[0].BayCount, fence.Runs[^1].BayCount]);
+        Assert.Equal(4, fence.Rails.Count);
+        Assert.Equal(6, fence.StrutCount);
+        Assert.All(fence.Posts.Where(post => post.Kind == FencePostKind.Gate), post => Assert.Empty(post.StrutsTo));
+    }
+
+    [Fact]
+    public void Bays_at_the_ends_widen_where_equal_ones_are_too_short_for_a_strut()
+    {
+        var run = Fence.Around(Square(5.2), new(2.5, 1.8), null).Runs[0];
+        Assert.Equal([1.875, 1.45, 1.875], run.BaysM.Select(bayM => Math.Round(bayM, 9)));
+    }
 
     [Fact]
     public void A_long_straight_gets_strainers_and_a_slight_bend_no_strut()
@@ -130,6 +191,21 @@ public sealed class FenceTests
         Assert.Equal(-2, FenceOutline.FreeM(Square(3), [new(5, 1, 0)]), 1e-9);
     }
 
+    private static bool IsStrained(FencePost post) => post.Kind != FencePostKind.Intermediate;
+
+    private static FencePoint Along(FencePoint from, FencePoint to, double atM)
+    {
+        var share = atM / ApartM(from, to);
+        return new(
+            from.EastM + ((to.EastM - from.EastM) * share),
+            from.NorthM + ((to.NorthM - from.NorthM) * share),
+            from.LevelM + ((to.LevelM - from.LevelM) * share)
+        );
+    }
+
+    private static double ApartM(FencePoint a, FencePoint b) =>
+        double.Hypot(double.Hypot(b.EastM - a.EastM, b.NorthM - a.NorthM), b.LevelM - a.LevelM);
+
     private static FencePoint[] Square(double sideM) =>
         [new(0, 0, 0), new(sideM, 0, 0), new(sideM, sideM, 0), new(0, sideM, 0)];
 
@@ -138,7 +214,7 @@ public sealed class FenceTests
 
     private static double LongestStrainM(FenceLine fence)
     {
-        double[] bays = [.. fence.Runs.SelectMany(run => Enumerable.Repeat(run.BayM, run.BayCount))];
+        double[] bays = [.. fence.Runs.SelectMany(run => run.BaysM)];
         var (since, longest) = (0.0, 0.0);
         for (var i = 1; i < fence.Posts.Count; i++)
         {

@@ -17,6 +17,12 @@ public sealed record LoadItem(string What, int Count, double EachKg, double Leng
     /// <summary>Trip on which they go, from 1.</summary>
     public int Trip { get; init; }
 
+    /// <summary>Whether they are for the stand of a tank, so that they stay behind while it is withheld.</summary>
+    public bool IsOfStand { get; init; }
+
+    /// <summary>Whether each of them fills the truck.</summary>
+    public bool IsAlone { get; init; }
+
     /// <summary>Mass of all of them [kg].</summary>
     public double MassKg => Count * EachKg;
 }
@@ -55,19 +61,12 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
         LoadItem[] all =
         [
             .. Racks(works.Rack).OrderByDescending(item => item.LengthMm),
-            .. (works.Stand is { } stand ? StandLoad.Of(stand) : []).OrderByDescending(item => item.LengthMm),
+            .. StandItems(works.Stand),
             .. Poles(works.Guard),
             .. works.Guard.Fence is { } fence ? FenceLoad.Of(fence) : [],
-            new(
-                "cement, bags of 50 kg, off the floor and covered",
-                (int)lines.Where(line => line.Item == "cement-50kg").Sum(line => line.Quantity),
-                BagKg,
-                0,
-                ""
-            ),
-            .. works.Source is WellBuild well
-                ? [new LoadItem("pump with motor, riser, cable and rope", 1, well.Hung.EmptyKg, 0, "")]
-                : Array.Empty<LoadItem>(),
+            .. Cement(lines),
+            .. WaterLoad.Pipes(choice, works, lines),
+            WaterLoad.Pump(choice, works.Source),
             new(
                 "modules, upright on their long side, strapped, last on and first off",
                 choice.ModuleCount,
@@ -75,6 +74,7 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
                 choice.Module.Body.LengthMm,
                 ""
             ),
+            .. lines.Any(line => line.Item == choice.Tank.Name) ? WaterLoad.Tanks(choice.Tank, choice.TankCount) : [],
         ];
         return new([.. Tripped(all, payloadKg)], payloadKg, crew.PayloadKg is not null, crew.TruckBedM * 1000);
     }
@@ -88,7 +88,7 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             "workshop/loading",
             fits && IsPayloadTold && BedMm is not null ? FindingStatus.Holds : FindingStatus.Look,
             Invariant(
-                $"{Items.Sum(item => item.MassKg):0} kg in {TripCount} trips of {PayloadKg:0} kg{(IsPayloadTold ? "" : " (the truck's payload is not told: a usual one)")}; longest piece {LongestMm:0} mm{(BedMm is { } bed ? Invariant($", bed {bed:0} mm") : ", the truck's bed is not told")}; sand, stone, tools and small goods not counted"
+                $"{Items.Sum(item => item.MassKg):0} kg in {TripCount} trips of {PayloadKg:0} kg{(IsPayloadTold ? "" : " (the truck's payload is not told: a usual one)")}; longest piece {LongestMm:0} mm{(BedMm is { } bed ? Invariant($", bed {bed:0} mm") : ", the truck's bed is not told")}; sand, stone, cables, drive, lamps, valves, tools and small goods not counted"
             ),
             LongestMm,
             BedMm,
@@ -96,6 +96,31 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             "solid model; usual payload: common practice, no source"
         );
     }
+
+    private static IEnumerable<LoadItem> StandItems(StandDesign? stands) =>
+        stands is null
+            ? []
+            : StandLoad
+                .Of(stands)
+                .OrderByDescending(item => item.LengthMm)
+                .Select(item => item with { IsOfStand = true });
+
+    // Bags of the stand's footings apart: they stay behind while it is withheld.
+    private static IEnumerable<LoadItem> Cement(IReadOnlyList<QuantityLine> lines) =>
+        lines
+            .Where(line => line.Item == "cement-50kg")
+            .GroupBy(line => line.Description.EndsWith(StandTakeoff.FootingsWord, StringComparison.Ordinal))
+            .OrderBy(bags => !bags.Key)
+            .Select(bags => new LoadItem(
+                $"cement{(bags.Key ? " of the stand's footings" : "")}, bags of 50 kg, off the floor and covered",
+                (int)bags.Sum(line => line.Quantity),
+                BagKg,
+                0,
+                ""
+            )
+            {
+                IsOfStand = bags.Key,
+            });
 
     // A pole in pieces is welded together on site; its foot is on it.
     private static IEnumerable<LoadItem> Poles(Guard guard) =>
@@ -201,13 +226,13 @@ public sealed record LoadingList(IReadOnlyList<LoadItem> Items, double PayloadKg
             for (var left = item.Count; left > 0; )
             {
                 var room = (int)((payloadKg - loadedKg) / item.EachKg);
-                if (room < 1 && loadedKg > 0)
+                if ((room < 1 || item.IsAlone) && loadedKg > 0)
                 {
                     (trip, loadedKg) = (trip + 1, 0);
                     continue;
                 }
 
-                var taken = Math.Min(left, Math.Max(1, room));
+                var taken = item.IsAlone ? 1 : Math.Min(left, Math.Max(1, room));
                 yield return item with
                 {
                     Count = taken,

@@ -15,7 +15,7 @@ internal static class FenceTakeoff
         }
 
         var posts = Invariant(
-            $"{line.Posts.Count} posts and {line.StrutCount} struts, fence {fence.Says}, bays of at most {line.Form.SpacingM:0.0} m"
+            $"{line.Posts.Count} posts, {line.StrutCount} struts and {line.Rails.Count} rails, fence {fence.Says}, bays of at most {line.Form.SpacingM:0.0} m"
         );
         return
         [

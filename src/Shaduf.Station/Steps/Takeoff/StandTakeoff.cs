@@ -13,6 +13,9 @@ internal static class StandTakeoff
     // A cage begins so high over the ground (EN ISO 14122-4: 2.2 to 3.0 m).
     private const double CageFromMm = 2500;
 
+    /// <summary>What its concrete is for.</summary>
+    public const string FootingsWord = "the footings of the stand";
+
     /// <summary>The lines.</summary>
     /// <param name="stands">The stands; null for none.</param>
     /// <returns>The lines.</returns>
@@ -135,7 +138,7 @@ internal static class StandTakeoff
         foreach (
             var line in ConcreteTakeoff.Of(
                 BillSection.Ground,
-                "the footings of the stand",
+                FootingsWord,
                 footings.ConcreteM3,
                 footings,
                 Invariant(

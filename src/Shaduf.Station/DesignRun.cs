@@ -121,8 +121,9 @@ public static class DesignRun
     private static Works WorksOf(SizingGround ground, ShadedSizing shaded, PriceBook book)
     {
         var (brief, survey, sizing) = (ground.Brief, ground.Survey, shaded.Sizing);
-        var (guard, choice) = (shaded.Guard, sizing.Choice);
+        var choice = sizing.Choice;
         var racks = Remembered.RackOf(ground, choice);
+        var guard = shaded.Round(ground, racks.Taken.Rack);
         var (rack, footings, electrics) = (racks.Taken.Rack, racks.Taken.Footings!, shaded.Electrics);
         var stand = Remembered.StandOf(ground, choice);
         return new(

@@ -23,7 +23,7 @@ internal static class GuardChapter
         if (guard.Lightning.Protection is not null)
         {
             yield return new Figure(
-                LightningSection.Of(guard, PicturePaper.Full).Trimmed(),
+                LightningSection.Of(guard, design.Works.Rack, PicturePaper.Full).Trimmed(),
                 "Lightning section. The sphere rolls over ground and tips; what lies under it is protected."
             );
         }

@@ -38,7 +38,7 @@ internal static class PipeChapter
         {
             yield return new Paragraph(
                 Invariant(
-                    $"Each of the {stands.Count} tap stands: apron of {TapStands.ApronM:0.0} x {TapStands.ApronM:0.0} m, {TapStands.SlabM * 1000:0} mm thick, falling 1 in 50 to a channel, with a kerb of 75 mm; tap 0.5 to 0.6 m over the container's stone; drain of at least 63 mm falling 1 in 50 to the soakaway, at least 10 m off and 30 m from the source. Waste {stands.WasteLPerDay:0} L a day needs {stands.WallM2:0.0} m2 of wall: {stands.SoakawayText}. Its bottom stays 1.5 m above the water in the ground. Animals drink at a trough of their own, 10 m away."
+                    $"Each of the {stands.Count} tap stands: apron of {TapStands.ApronM:0.0} x {TapStands.ApronM:0.0} m, {TapStands.SlabM * 1000:0} mm thick, falling 1 in {TapStands.FallNumber:0} to a channel, with a kerb of {TapStands.KerbHeightM * 1000:0} mm; tap 0.5 to 0.6 m over the container's stone; drain of at least {TapStands.DrainMm:0} mm falling 1 in {TapStands.FallNumber:0} to the soakaway, at least 10 m off and 30 m from the source. Waste {stands.WasteLPerDay:0} L a day needs {stands.WallM2:0.0} m2 of wall: {stands.SoakawayText}. Its bottom stays 1.5 m above the water in the ground. Animals drink at a trough of their own, 10 m away."
                 )
             );
         }

@@ -16,10 +16,6 @@ public sealed record ModelBody(string Group, string Name, string Trade, IReadOnl
 /// <summary>The whole station as bodies.</summary>
 public static class StationModel
 {
-    // A tank that stands far away or nowhere told is shown beside the racks, outside their fence.
-    private const double FarM = 45;
-    private const double AsideM = 6;
-
     /// <summary>The bodies: racks, modules, footings, stand where it is released, tank, poles, fence.</summary>
     /// <param name="design">The design.</param>
     /// <returns>The bodies.</returns>
@@ -168,24 +164,18 @@ public static class StationModel
     // The stand only with its drawings; tanks side by side.
     private static IEnumerable<ModelBody> Tank(Design design, SitePlan plan)
     {
-        var (card, field) = (design.Choice.Tank, plan.Field);
-        var isNear = plan.Tank is { } told && double.Hypot(told.Place.EastM, told.Place.NorthM) <= FarM;
-        var endM = plan.Fence.Select(corner => plan.Bearing.InField(corner).XM).Append(field.LengthM).Max();
-        SitePlace Middle(int i) =>
-            isNear
-                ? new(plan.Tank!.Place.EastM + (i * 1.5 * card.DiameterM), plan.Tank.Place.NorthM)
-                : plan.Bearing.At(new(endM + AsideM + ((0.5 + (i * 1.5)) * card.DiameterM), field.DepthM / 2));
-        var group = isNear ? "tank" : "tank, drawn beside the racks";
+        var (card, places) = (design.Choice.Tank, TankPlaces.Of(design, plan));
+        var group = places.IsTold ? "tank" : "tank, drawn beside the racks";
         var stands = StandChapter.Withholding(design).Count == 0 ? design.Works.Stand : null;
         var floorMm = stands is null ? design.Brief.Tank.StandM * 1000 : stands.Stand.Plan.FloorMm;
-        for (var i = 0; i < design.Choice.TankCount; i++)
+        foreach (var (i, place) in places.Middles.Index())
         {
-            var foot = At(Middle(i), 0);
+            var foot = At(place, 0);
             yield return new(
                 group,
                 Invariant($"tank {i + 1}"),
                 "tank",
-                Solid.Post(foot + new Point(0, 0, floorMm), card.DiameterM * 1000, card.HeightM * 1000)
+                TankSolid(card, foot + new Point(0, 0, floorMm))
             );
             if (stands is null)
             {
@@ -217,6 +207,19 @@ public static class StationModel
                 );
             }
         }
+    }
+
+    private static IReadOnlyList<IReadOnlyList<Point>> TankSolid(TankCard card, Point foot)
+    {
+        var (wideMm, highMm) = (card.DiameterM * 1000, card.HeightM * 1000);
+        return card.Shape == TankShape.Round
+            ? Solid.Post(foot, wideMm, highMm)
+            : Solid.Box(
+                foot - new Point(wideMm / 2, wideMm / 2, 0),
+                new(wideMm, 0, 0),
+                new(0, wideMm, 0),
+                new(0, 0, highMm)
+            );
     }
 
     // Blocks or strips under the legs, and a plinth under each; the legs' millimetres moved by a corner.

@@ -45,21 +45,14 @@ internal static class ElectricSymbols
         builder.Circle(s_symbol, new(earthMm, at.YMm), 0.6, s_symbol.Colour);
     }
 
-    /// <summary>A converter from direct current to three phases, or to direct current for a brushless motor.</summary>
-    public static void Drive(SceneBuilder builder, PaperPoint at, bool isThreePhase)
+    /// <summary>A converter from direct current to three phases.</summary>
+    public static void Drive(SceneBuilder builder, PaperPoint at)
     {
         builder.Rectangle(s_symbol, Round(at, 7, 6), Palette.White);
         builder.Line(s_symbol, at.Moved(-7, 6), at.Moved(7, -6));
         Equals(builder, at.Moved(-3.4, -3));
-        if (isThreePhase)
-        {
-            builder.Text(at.Moved(1.2, 3.4), "3", TextStyle.Small.Centred);
-            Wave(builder, at.Moved(4.4, 3.4), 1.6);
-        }
-        else
-        {
-            Equals(builder, at.Moved(3.4, 3));
-        }
+        builder.Text(at.Moved(1.2, 3.4), "3", TextStyle.Small.Centred);
+        Wave(builder, at.Moved(4.4, 3.4), 1.6);
     }
 
     /// <summary>A filter: coils in the line.</summary>
@@ -86,21 +79,51 @@ internal static class ElectricSymbols
         }
     }
 
-    /// <summary>A motor.</summary>
-    public static void Motor(SceneBuilder builder, PaperPoint at, bool isThreePhase)
+    /// <summary>A motor on three phases: a cage motor, or one with magnets that its controller turns.</summary>
+    public static void Motor(SceneBuilder builder, PaperPoint at, bool hasMagnets)
     {
         builder.Circle(s_symbol, at, 7, Palette.White);
-        builder.Text(at.Moved(0, -1.6), "M", TextStyle.Body.Centred with { Weight = FontWeight.Bold });
-        if (isThreePhase)
-        {
-            builder.Text(at.Moved(-2, 3), "3", TextStyle.Small.Centred);
-            Wave(builder, at.Moved(1.4, 3), 1.6);
-        }
-        else
-        {
-            Equals(builder, at.Moved(0, 3));
-        }
+        builder.Text(
+            at.Moved(0, -1.6),
+            hasMagnets ? "MS" : "M",
+            TextStyle.Body.Centred with
+            {
+                Weight = FontWeight.Bold,
+            }
+        );
+        builder.Text(at.Moved(-2, 3), "3", TextStyle.Small.Centred);
+        Wave(builder, at.Moved(1.4, 3), 1.6);
     }
+
+    /// <summary>A battery on a line that runs across: a long and a short plate.</summary>
+    public static void Battery(SceneBuilder builder, PaperPoint at)
+    {
+        builder.Area(s_symbol, Round(at, 0.8, 3).Corners, Palette.White);
+        builder.Line(s_symbol, at.Moved(-0.8, -3), at.Moved(-0.8, 3));
+        builder.Line(s_symbol, at.Moved(0.8, -1.5), at.Moved(0.8, 1.5));
+    }
+
+    /// <summary>A lamp: a circle with a cross.</summary>
+    public static void Lamp(SceneBuilder builder, PaperPoint at)
+    {
+        const double aside = 1.9;
+        builder.Circle(s_symbol, at, 2.7, Palette.White);
+        builder.Line(s_symbol, at.Moved(-aside, -aside), at.Moved(aside, aside));
+        builder.Line(s_symbol, at.Moved(-aside, aside), at.Moved(aside, -aside));
+    }
+
+    /// <summary>A contact at the end of a line that runs across: a blade over a gap.</summary>
+    public static void Contact(SceneBuilder builder, PaperPoint at)
+    {
+        builder.Area(s_symbol, Round(at, 3, 1.5).Corners, Palette.White);
+        builder.Circle(s_symbol, at.Moved(-3, 0), 0.6, Palette.White);
+        builder.Circle(s_symbol, at.Moved(3, 0), 0.6, Palette.White);
+        builder.Line(s_symbol, at.Moved(-2.4, 0), at.Moved(2.6, -2.2));
+    }
+
+    /// <summary>A box at which a line begins.</summary>
+    public static void Terminal(SceneBuilder builder, PaperPoint at) =>
+        builder.Rectangle(s_symbol, Round(at, 2.4, 2.4), Palette.White);
 
     /// <summary>Earth: three bars, each shorter than the one above.</summary>
     public static void Earth(SceneBuilder builder, PaperPoint at)

@@ -25,14 +25,11 @@ public static class GuardPlan
         var (view, scale) = View(Extent(guard), size with { WidthMm = size.WidthMm - NorthArrow.RoomMm }, oneToFactor);
         Racks(view, guard.Field);
         Fence(view, guard);
-        Earth(view, guard);
-        foreach (var rod in guard.Lightning.Rods)
-        {
-            Circle(view, guard, rod);
-        }
-
+        EarthPlan.Draw(view, guard, FenceCorners(guard).Count > 0);
+        var areShown = guard.Lightning.Rods.Select(rod => Circle(view, guard, rod)).ToList().Contains(true);
         Poles(view, guard);
         Dimensions(view, guard);
+        EarthPlan.Number(view, guard);
 
         // The racks look down on the paper.
         NorthArrow.Draw(view, 180 - azimuthDeg);
@@ -41,12 +38,21 @@ public static class GuardPlan
             guard.Earth.RingWireM > 0
                 ? "earth rod on the ring"
                 : Invariant($"earth rod, {2 * GuardEarth.RodM:0} m apart");
-        lines.Add($"filled circle: mast or light column; open circle: {rods}; dotted: bare wire in the ground");
-        if (guard.Lightning.Protection is not null)
+        lines.Add(
+            Invariant(
+                $"filled circle: mast or light column; open circle with its number: {rods}, in a pit of {GuardEarth.PitM * 1000:0} mm"
+            )
+        );
+        lines.Add(
+            Invariant(
+                $"dotted: bare copper wire 50 mm2, {GuardEarth.WireDepthM} m deep; thin: bonds of copper 16 mm2; square: drive"
+            )
+        );
+        if (areShown)
         {
             lines.Add(
                 Invariant(
-                    $"broken circles: what one rod protects at the height of the top edge, {guard.Field.TopM:0.0} m"
+                    $"broken: as far as one mast alone protects at the height of the top edge, {guard.Field.TopM:0.0} m"
                 )
             );
         }
@@ -188,29 +194,6 @@ public static class GuardPlan
         _ = corners.Length > 0 ? view.Polygon(Layer.Fence, corners) : view;
     }
 
-    private static void Earth(SiteView view, Guard guard)
-    {
-        var earth = guard.Earth;
-        if (earth.RingWireM > 0)
-        {
-            var (lengthM, depthM) = GuardEarth.RingSides(guard.Field);
-            view.Rectangle(
-                Layer.Earthing,
-                SitePoint.Metres(-GuardEarth.RingOffM, -GuardEarth.RingOffM),
-                SitePoint.Metres(lengthM - GuardEarth.RingOffM, depthM - GuardEarth.RingOffM)
-            );
-        }
-        else if (earth.Rods.Count > 1)
-        {
-            view.Polyline(Layer.Earthing, [.. earth.Rods.Select(rod => SitePoint.Metres(rod.XM, rod.YM))]);
-        }
-
-        foreach (var rod in earth.Rods)
-        {
-            view.Builder.Circle(Layer.Outline, view.At(SitePoint.Metres(rod.XM, rod.YM)), SymbolMm, Palette.White);
-        }
-    }
-
     private static void Poles(SiteView view, Guard guard)
     {
         foreach (var pole in guard.Poles)
@@ -224,14 +207,14 @@ public static class GuardPlan
         }
     }
 
-    // What one rod alone protects at the top edge, as far as it lies in the picture.
-    private static void Circle(SiteView view, Guard guard, GroundPlace rod)
+    // What one rod alone protects at the top edge, as far as it lies in the picture; whether any of it does.
+    private static bool Circle(SiteView view, Guard guard, GroundPlace rod)
     {
         var (left, low, right, high) = Extent(guard);
         var lightning = guard.Lightning;
         var atM = Math.Min(lightning.CountedRodM, guard.Field.TopM);
         var reachM = RollingSphere.ReachM(lightning.SphereM, lightning.CountedRodM, atM);
-        var piece = new List<SitePoint>();
+        var (piece, isShown) = (new List<SitePoint>(), false);
         for (var i = 0; i <= 360; i++)
         {
             var angle = i * Math.PI / 180;
@@ -245,10 +228,13 @@ public static class GuardPlan
             if ((!isIn || i == 360) && piece.Count > 1)
             {
                 view.Polyline(Layer.Hidden, piece);
+                isShown = true;
             }
 
             piece = isIn ? piece : [];
         }
+
+        return isShown;
     }
 
     private static void Dimensions(SiteView view, Guard guard)

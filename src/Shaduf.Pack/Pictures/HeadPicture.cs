@@ -11,11 +11,15 @@ internal static class HeadPicture
     private const double StepMm = 13;
 
     /// <summary>The slab with the casing, cut.</summary>
+    /// <param name="design">The design.</param>
     /// <param name="build">What is built.</param>
-    /// <param name="casingMm">Diameter of the casing [mm].</param>
     /// <param name="oneToFactor">n of the scale 1:n.</param>
-    public static Scene Slab(WellBuild build, double casingMm, double oneToFactor)
+    public static Scene Slab(Design design, WellBuild build, double oneToFactor)
     {
+        var (casingMm, lift) = (design.Survey["casing"], design.Choice.Lift);
+        var seal = design.Brief.Source is BoreholeBrief { SealM: { } sealM }
+            ? Invariant($"the ring round it grouted to {sealM:0.#} m down")
+            : "the ring round it sealed with grout: see the driller's log";
         var (half, thick, bore) = (build.Apron.SideM * 500, build.Apron.ThickM * 1000, casingMm / 2);
         var view = new SceneBuilder(new(600, 400)).View(new(oneToFactor, new(0, 0), new(300, 200)));
         foreach (var side in new[] { -1, 1 })
@@ -48,10 +52,18 @@ internal static class HeadPicture
                 new(new(-half, thick), new(0, thick + PipeAboveMm)),
             ]
         );
-        view.Leader(new(bore, -350), 12, 4, Invariant($"casing {casingMm:0} mm, sealed as in the borehole's section"));
+        view.Leader(new(bore, -350), 12, 4, Invariant($"casing {casingMm:0} mm, {seal}"));
+        view.Leader(
+            new(bore + 200, thick + PipeAboveMm),
+            10,
+            -6,
+            $"riser {lift.Foot.Card.Name}, main {lift.Lay.Reaches[0].Pipe.Name}"
+        );
         return Titled(
             view,
-            Invariant($"1:{oneToFactor:0.##}, millimetres; slab {build.Apron.Mix}, falling 2 % away from the casing")
+            Invariant(
+                $"1:{oneToFactor:0.##}, millimetres; slab {build.Apron.SideM * 1000:0} x {build.Apron.SideM * 1000:0}, concrete {build.Apron.Mix}, falling 2 % away from the casing"
+            )
         );
     }
 
@@ -84,7 +96,15 @@ internal static class HeadPicture
     {
         switch (item)
         {
-            case "gate-valve" or "washout-tee":
+            case "washout-tee":
+                builder.Line(Layer.Pipe, at, at.Moved(0, 9)).Line(Layer.Pipe, at.Moved(0, 9), at.Moved(-1.5, 11));
+                builder.Polygon(
+                    Layer.Outline,
+                    [at.Moved(-2, 2), at.Moved(2, 8), at.Moved(-2, 8), at.Moved(2, 2)],
+                    Palette.White
+                );
+                break;
+            case "gate-valve":
                 builder.Polygon(
                     Layer.Outline,
                     [at.Moved(-3, -2), at.Moved(3, 2), at.Moved(3, -2), at.Moved(-3, 2)],

@@ -110,27 +110,8 @@ public static class IntakeSection
         var (builder, survey) = (view.Builder, build.Intake.Survey);
         var strainer = view.At(SitePoint.Metres(0, build.Intake.StrainerM));
         var shaft = view.At(SitePoint.Metres(pumpX, survey.PumpM));
-        if (survey.Stand == PumpStand.Bank)
-        {
-            var half = build.Plinth.SideM / 2;
-            view.Rectangle(
-                Layer.Concrete,
-                SitePoint.Metres(pumpX - half, survey.GroundM - 0.1),
-                SitePoint.Metres(pumpX + half, Math.Max(survey.PumpM - 0.2, survey.GroundM)),
-                Palette.Steel.Tint(0.8)
-            );
-        }
-        else
-        {
-            view.Rectangle(
-                Layer.Outline,
-                SitePoint.Metres(pumpX - 0.9, survey.LowestM - 0.2),
-                SitePoint.Metres(pumpX + 0.3, survey.LowestM + 0.1),
-                Palette.White
-            );
-        }
-
-        builder.Polyline(Layer.Pipe, [strainer, shaft.Moved(-3, 0), shaft]);
+        Under(view, build, pumpX);
+        Suction(view, build, pumpX, (strainer, shaft));
         builder.Rectangle(
             Layer.Steel,
             new(strainer.XMm - 1.4, strainer.YMm - 1, strainer.XMm + 1.4, strainer.YMm + 2.5),
@@ -152,6 +133,62 @@ public static class IntakeSection
                     YMm = shaft.YMm - 4.5,
                 },
             ]
+        );
+    }
+
+    // The plinth on the bank, or the raft.
+    private static void Under(SiteView view, IntakeBuild build, double pumpX)
+    {
+        var survey = build.Intake.Survey;
+        if (survey.Stand == PumpStand.Bank)
+        {
+            var half = build.Plinth.SideM / 2;
+            view.Rectangle(
+                Layer.Concrete,
+                SitePoint.Metres(pumpX - half, survey.GroundM - 0.1),
+                SitePoint.Metres(pumpX + half, Math.Max(survey.PumpM - 0.2, survey.GroundM)),
+                Palette.Steel.Tint(0.8)
+            );
+            view.Leader(
+                SitePoint.Metres(pumpX, survey.GroundM),
+                -8,
+                26,
+                Invariant(
+                    $"plinth {build.Plinth.SideM * 1000:0} x {build.Plinth.SideM * 1000:0}, {build.Plinth.ThickM * 1000:0} thick"
+                )
+            );
+        }
+        else
+        {
+            view.Rectangle(
+                Layer.Outline,
+                SitePoint.Metres(pumpX - 0.9, survey.LowestM - 0.2),
+                SitePoint.Metres(pumpX + 0.3, survey.LowestM + 0.1),
+                Palette.White
+            );
+        }
+    }
+
+    // Straight, or over the edge of the bank.
+    private static void Suction(
+        SiteView view,
+        IntakeBuild build,
+        double pumpX,
+        (PaperPoint Strainer, PaperPoint Shaft) ends
+    )
+    {
+        var (strainer, shaft) = ends;
+        var shore = view.At(Bank(build, pumpX)[2]).Moved(0, -1.2);
+        var isOver = build.Intake.Survey.Stand == PumpStand.Bank && shore.YMm > shaft.YMm && shore.XMm < shaft.XMm - 3;
+        view.Builder.Polyline(
+            Layer.Pipe,
+            isOver ? [strainer, shore, shaft.Moved(-3, 0), shaft] : [strainer, shaft.Moved(-3, 0), shaft]
+        );
+        var middle = new PaperPoint((strainer.XMm + shaft.XMm) / 2, (strainer.YMm + shaft.YMm) / 2);
+        view.Builder.Leader(
+            isOver ? new((strainer.XMm + shore.XMm) / 2, (strainer.YMm + shore.YMm) / 2) : middle,
+            middle.Moved(-12, -16),
+            Invariant($"suction pipe {build.Pipe.Card.Name}, {build.Pipe.SuctionM:0.#} m")
         );
     }
 

@@ -17,10 +17,11 @@ public static class LightningSection
 
     /// <summary>Composes the picture.</summary>
     /// <param name="guard">The guard; it has lightning rods.</param>
+    /// <param name="rack">One of the racks, for its columns.</param>
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
     /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Guard guard, PaperSize size, double? oneToFactor = null)
+    public static Scene Of(Guard guard, Rack rack, PaperSize size, double? oneToFactor = null)
     {
         var (field, lightning) = (guard.Field, guard.Lightning);
         var backM = field.DepthM + GuardField.BehindM;
@@ -34,9 +35,10 @@ public static class LightningSection
         var texts = new FreeTexts(view.Builder);
         Protected(view, texts, guard, backM);
         Ground(view, guard, backM);
-        for (var rack = 0; rack < field.RackCount; rack++)
+        var columns = new RackEnd(rack, rack.TubePlacesMm[0]).ColumnsMm.Select(mm => mm / 1000).ToList();
+        for (var each = 0; each < field.RackCount; each++)
         {
-            Rack(view, field, rack * field.PitchM);
+            Plane(view, field, each * field.PitchM, columns);
         }
 
         foreach (var mast in Seen(guard))
@@ -48,7 +50,7 @@ public static class LightningSection
         texts.Write();
         string[] ring =
             guard.Earth.RingWireM > 0
-                ? [Invariant($"dots in the ground: ring of bare wire, {GuardEarth.WireDepthM} m deep")]
+                ? [Invariant($"dots in the ground: the ring, {GuardEarth.WireDepthM} m deep")]
                 : [];
         view.Under(
             20,
@@ -56,6 +58,7 @@ public static class LightningSection
                 Invariant(
                     $"1:{scale:0.##}, millimetres; shaded: protected, in the plane of the mast; broken line: the same at the end of the racks"
                 ),
+                "heights of the racks: to the upper side of the modules",
                 .. ring,
             ]
         );
@@ -122,11 +125,15 @@ public static class LightningSection
         }
     }
 
-    private static void Rack(SiteView view, GuardField field, double nearM)
+    private static void Plane(SiteView view, GuardField field, double nearM, IReadOnlyList<double> columnsM)
     {
         const double thickM = 0.06;
-        var middle = nearM + (field.RackM / 2);
-        view.Line(Layer.Steel, SitePoint.Metres(middle, 0), SitePoint.Metres(middle, (field.LowM + field.TopM) / 2));
+        foreach (var atM in columnsM)
+        {
+            var topM = field.LowM + ((field.TopM - field.LowM) * atM / field.RackM) - thickM;
+            view.Line(Layer.Steel, SitePoint.Metres(nearM + atM, 0), SitePoint.Metres(nearM + atM, topM));
+        }
+
         view.Polygon(
             Layer.Module,
             [

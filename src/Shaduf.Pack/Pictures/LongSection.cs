@@ -11,8 +11,9 @@ public static class LongSection
     private const double TopMm = 10;
     private const double BottomMm = 32;
 
-    // Paper width of a thing too slender for the scale.
+    // Paper width of a thing too slender for the scale, and how far a pipe lies below its ground at least.
     private const double TankMm = 7;
+    private const double LeastCoverMm = 1.1;
 
     /// <summary>Composes the picture.</summary>
     /// <param name="design">The design.</param>
@@ -97,7 +98,17 @@ public static class LongSection
         var end = view.At(SitePoint.Metres(route[^1].ChainageM, design.Brief.Lift.InletM));
         view.Builder.Polyline(
             Layer.Pipe,
-            [.. route.Select(point => view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)).Moved(0, 1.1)), end]
+            [
+                .. route
+                    .Select(point =>
+                        (
+                            Ground: view.At(SitePoint.Metres(point.ChainageM, point.ElevationM)),
+                            Pipe: view.At(SitePoint.Metres(point.ChainageM, point.ElevationM - design.Works.CoverM))
+                        )
+                    )
+                    .Select(at => at.Pipe with { YMm = Math.Max(at.Pipe.YMm, at.Ground.YMm + LeastCoverMm) }),
+                end,
+            ]
         );
         GradeLine(view, design);
     }
@@ -125,6 +136,8 @@ public static class LongSection
         var floor = view.At(SitePoint.Metres(end.ChainageM, end.ElevationM + design.Brief.Tank.StandM));
         var top = view.At(SitePoint.Metres(end.ChainageM, tankTopM));
         var heightMm = Math.Max(3, floor.YMm - top.YMm);
+        var ground = view.At(SitePoint.Metres(end.ChainageM, end.ElevationM));
+        Under(view, design.Brief.Tank, (floor, ground));
         view.Builder.Rectangle(
             Layer.Outline,
             new(floor.XMm, floor.YMm - heightMm, floor.XMm + TankMm, floor.YMm),
@@ -133,7 +146,9 @@ public static class LongSection
         view.Builder.Area(Layer.Water, WaterInTank(floor, heightMm).Corners, Palette.Water.Tint(0.25));
         view.Builder.Text(
             new(floor.XMm + TankMm, floor.YMm - heightMm - 1.5),
-            Invariant($"tank {design.Choice.TankM3:0.#} m3, inlet {design.Brief.Lift.InletM:0.0}"),
+            Invariant(
+                $"tank {design.Choice.TankM3:0.#} m3{Standing(design.Brief.Tank)}, inlet {design.Brief.Lift.InletM:0.0}"
+            ),
             TextStyle.Small with
             {
                 Horizontal = HorizontalAnchor.Right,
@@ -141,6 +156,49 @@ public static class LongSection
             }
         );
     }
+
+    // What the tank stands on; nothing where it stands on the ground or a low slab.
+    private static void Under(SiteView view, TankBrief tank, (PaperPoint Floor, PaperPoint Ground) at)
+    {
+        var (floor, ground) = at;
+        if (ground.YMm - floor.YMm < 0.5)
+        {
+            return;
+        }
+
+        var right = floor.XMm + TankMm;
+        switch (tank.Stand.Kind)
+        {
+            case StandKind.Mound:
+                PaperPoint[] mound =
+                [
+                    floor.Moved(-0.5, 0),
+                    new(right + 0.5, floor.YMm),
+                    new(right + 3, ground.YMm),
+                    ground.Moved(-3, 0),
+                ];
+                view.Builder.Hatch(HatchPattern.Earth, mound).Polygon(Layer.Ground, mound);
+                break;
+            case StandKind.Masonry:
+                view.Builder.Hatch(
+                        HatchPattern.Diagonal,
+                        [floor, new(right, floor.YMm), new(right, ground.YMm), ground],
+                        spacingMm: 1.6
+                    )
+                    .Rectangle(Layer.Concrete, new(floor.XMm, floor.YMm, right, ground.YMm));
+                break;
+            default:
+                view.Builder.Line(Layer.Steel, floor.Moved(1, 0), ground.Moved(1, 0))
+                    .Line(Layer.Steel, new(right - 0.4, floor.YMm), new(right - 0.4, ground.YMm))
+                    .Line(Layer.Ground, ground, new(right + 2, ground.YMm));
+                break;
+        }
+    }
+
+    private static string Standing(TankBrief tank) =>
+        tank.StandM <= 0 ? ""
+        : tank.Stand.Kind == StandKind.Mound ? Invariant($" on a mound of {tank.StandM:0.0} m")
+        : Invariant($", floor {tank.StandM:0.0} m above the ground");
 
     private static PaperBox WaterInTank(PaperPoint floor, double heightMm) =>
         new(floor.XMm + 0.4, floor.YMm - (heightMm * 0.75), floor.XMm + TankMm - 0.4, floor.YMm - 0.4);

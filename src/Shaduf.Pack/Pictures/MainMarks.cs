@@ -36,15 +36,17 @@ internal static class MainMarks
 
     private static string Legend(IReadOnlyList<RouteMark> marks)
     {
-        var named = new[]
-        {
-            (Kind: RouteFitting.AirValve, Says: "A air valve"),
-            (Kind: RouteFitting.Washout, Says: "W washout"),
-            (Kind: RouteFitting.LineValve, Says: "V line valve"),
-        };
+        var named = new[] { RouteFitting.AirValve, RouteFitting.Washout, RouteFitting.LineValve };
         return string.Join(
-            ", ",
-            named.Where(each => marks.Any(mark => mark.Fitting == each.Kind)).Select(each => each.Says)
+            "; ",
+            named
+                .Select(kind => (Kind: kind, Here: marks.Where(mark => mark.Fitting == kind).ToList()))
+                .Where(each => each.Here.Count > 0)
+                .Select(each =>
+                    Invariant(
+                        $"{Letter(each.Kind)} {MainTable.Says(each.Kind)} at {string.Join(", ", each.Here.Select(mark => Invariant($"{mark.At.ChainageM:0}")))} m"
+                    )
+                )
         );
     }
 
@@ -72,7 +74,13 @@ internal static class MainMarks
             var worst = design.Works.Main.Profile.WorstOf(reach);
             var bars = Invariant($"needs {worst.NeededBar:0.0} of {worst.AllowedBar:0.0} bar");
             view.Builder.Rectangle(Layer.Thin, new(fromMm, topMm, toMm, topMm + StripMm), Palette.White);
-            string[] texts = [$"{reach.Pipe.Name}: {bars}", reach.Pipe.Name, ""];
+            string[] texts =
+            [
+                Invariant($"{reach.FromM:0} to {reach.ToM:0} m {reach.Pipe.Name}: {bars}"),
+                $"{reach.Pipe.Name}: {bars}",
+                reach.Pipe.Name,
+                "",
+            ];
             var text = texts.First(each =>
                 each.Length == 0 || Lettering.WidthMm(each, Lettering.SmallMm) < toMm - fromMm - 1
             );

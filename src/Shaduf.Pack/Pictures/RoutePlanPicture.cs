@@ -39,9 +39,28 @@ internal static class RoutePlanPicture
         NorthArrow.Draw(view);
         return view.Under(
                 view.Builder.Build().Bounds()!.Value.LeftMm,
-                [Invariant($"way of the main, 1:{scale:0.##}, north up; chainages in metres from the source")]
+                [
+                    Invariant($"way of the main, 1:{scale:0.##}, north up; chainages in metres from the source"),
+                    .. Winds(route, places)
+                        ? ["where the chainage grows by more than a leg is long, the pipe winds between its ends"]
+                        : Array.Empty<string>(),
+                ]
             )
             .Builder.Build("way of the main")
             .Trimmed();
     }
+
+    // Whether some leg's pipe is longer by a twentieth than the ground between its ends.
+    private static bool Winds(IReadOnlyList<RoutePoint> route, IReadOnlyList<SitePlace> places) =>
+        Enumerable
+            .Range(1, route.Count - 1)
+            .Any(i =>
+            {
+                var planM = double.Hypot(
+                    places[i].EastM - places[i - 1].EastM,
+                    places[i].NorthM - places[i - 1].NorthM
+                );
+                var groundM = double.Hypot(planM, route[i].ElevationM - route[i - 1].ElevationM);
+                return route[i].ChainageM - route[i - 1].ChainageM > groundM * 1.05;
+            });
 }

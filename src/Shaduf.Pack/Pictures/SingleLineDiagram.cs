@@ -33,7 +33,7 @@ public static class SingleLineDiagram
     public static Scene Of(Design design, double widthMm)
     {
         var steps = Steps(design).ToList();
-        var heightMm = TopMm + steps.Sum(step => step.HeightMm) + 16;
+        var heightMm = TopMm + steps.Sum(step => step.HeightMm) + 24 + SideCircuits.HeightMm(design);
         var builder = new SceneBuilder(new(widthMm, heightMm));
         var bottomMm = TopMm + steps.Sum(step => step.HeightMm) - (steps[^1].HeightMm / 2);
         builder.Line(ElectricSymbols.Wire, new(LineMm, TopMm), new(LineMm, bottomMm));
@@ -55,6 +55,7 @@ public static class SingleLineDiagram
 
         Places(builder, steps);
         Earth(builder, design, (bottomMm + 10, widthMm));
+        SideCircuits.Draw(builder, design, bottomMm + 22, (words, atMm) => Words(builder, words, atMm, widthMm));
         return builder.Build("single-line diagram");
     }
 
@@ -117,7 +118,8 @@ public static class SingleLineDiagram
     {
         var (works, choice) = (design.Works.Electrics, design.Choice);
         var direct = works.Cables.SkipLast(1).ToList();
-        var isThreePhase = choice.Pump.Motor.Kind == MotorKind.ThreePhase;
+        var motor = choice.Pump.Motor;
+        var hasMagnets = motor.Kind == MotorKind.BrushlessDc;
         yield return Cable(direct[0], 2);
         if (works.Protection.IsFar)
         {
@@ -139,9 +141,9 @@ public static class SingleLineDiagram
             "",
             16,
             Invariant(
-                $"drive {choice.Drive.Name}: {choice.Drive.Sheet.WindowLowV:0} to {choice.Drive.Sheet.WindowHighV:0} V, {choice.Drive.Sheet.LargestMotorA * works.DeratingShare:0.0} A here; {works.Lowest.SetHz:0.0} to {Math.Floor(works.Lowest.HighestHz * 10) / 10:0.0} Hz"
+                $"drive {choice.Drive.Name}: in {choice.Drive.Sheet.WindowLowV:0} to {choice.Drive.Sheet.WindowHighV:0} V direct; out to the motor {choice.Drive.Sheet.LargestMotorA * works.DeratingShare:0.0} A at most in this heat and height, {works.Lowest.SetHz:0.0} to {Math.Floor(works.Lowest.HighestHz * 10) / 10:0.0} Hz"
             ),
-            (builder, at) => ElectricSymbols.Drive(builder, at, isThreePhase),
+            ElectricSymbols.Drive,
             IsEarthed: true
         );
         if (works.Filter.Kind != FilterKind.None)
@@ -154,7 +156,7 @@ public static class SingleLineDiagram
             );
         }
 
-        yield return Cable(works.MotorCable, isThreePhase ? 3 : 2);
+        yield return Cable(works.MotorCable, 3);
         if (works.Protection.MotorNeed is not null)
         {
             yield return new(
@@ -169,9 +171,9 @@ public static class SingleLineDiagram
             "",
             20,
             Invariant(
-                $"motor of {choice.Pump.Name}: {choice.Pump.Motor.ShaftKW:0.##} kW, {choice.Pump.Motor.RatedV:0} V, {choice.Pump.Motor.RatedA:0.0} A, {choice.Pump.Motor.RatedHz:0} Hz; earth core in its cable"
+                $"{(hasMagnets ? "brushless motor with magnets" : "three-phase motor")} of {choice.Pump.Name}: {motor.ShaftKW:0.##} kW, {motor.RatedV:0} V, {motor.RatedA:0.0} A, {motor.RatedHz:0} Hz at its rating; three cores and an earth core in its cable"
             ),
-            (builder, at) => ElectricSymbols.Motor(builder, at, isThreePhase),
+            (builder, at) => ElectricSymbols.Motor(builder, at, hasMagnets),
             IsEarthed: true
         );
     }
@@ -182,7 +184,7 @@ public static class SingleLineDiagram
     private static string Label(CableRun run) =>
         run is { Card: { } card, Choice.Fit: { } fit }
             ? Invariant(
-                $"{run.Name}: {card.Name}, {card.SizeMm2:0.#} mm², {run.Duty.LengthM:0} m; {run.Duty.CurrentA:0.0} A, may carry {fit.AmpacityA:0} A; drop {fit.DropV:0.0} V, {fit.DropShare * 100:0.0} %"
+                $"{run.Name}: {card.Name}, {card.SizeMm2:0.#} mm², {run.Duty.LengthM:0} m; carries {run.Duty.CurrentA:0.0} A, may carry {fit.AmpacityA:0} A; drop {fit.DropV:0.0} V, {fit.DropShare * 100:0.0} %"
             )
             : $"{run.Name}: no cable fits";
 

@@ -9,9 +9,6 @@ internal static class SitePlanPicture
 {
     private static readonly PaperSize s_room = new(1200, 1200);
 
-    // What lies farther from the racks is shown by an arrow at the edge.
-    private const double FarM = 45;
-
     /// <summary>Composes the picture.</summary>
     /// <param name="design">The design.</param>
     /// <param name="plan">The station from above.</param>
@@ -163,42 +160,40 @@ internal static class SitePlanPicture
         }
 
         var placed = RoutePlaces.Of(design.Brief);
-        var reachM = IsFar(tank.Place) ? ReachM(plan) : FarM;
-        var way = Inside(placed.Count > 0 ? placed : [plan.Source.Place, tank.Place], reachM);
+        var sheet = SiteBounds.Of(
+            plan,
+            IsFar(tank.Place) ? [] : [.. placed.Where(place => !IsFar(place)), .. TankPlaces.Of(design, plan).Middles],
+            Shown
+        );
+        var way = Inside(placed.Count > 0 ? placed : [plan.Source.Place, tank.Place], sheet);
         if (way.Count > 1)
         {
-            view.Polyline(Layer.Pipe, [.. way.Select(At)]);
+            view.Polyline(placed.Count > 0 ? Layer.Pipe : Layer.Hidden, [.. way.Select(At)]);
         }
 
-        var says = Invariant($"main {mainM:0} m{(placed.Count > 0 ? "" : ", its way not told")}");
+        var says = Invariant(
+            $"main {mainM:0} m{(placed.Count > 0 ? "" : ", by a way that was not told: the broken line is not its place")}"
+        );
         if (!IsFar(tank.Place))
         {
-            texts.Beside(Middle(view, way[^2], way[^1]), says);
-            view.Circle(Layer.Outline, At(tank.Place), design.Choice.Tank.DiameterM * 500, Palette.Water.Tint(0.12));
-            texts.Beside(view.At(At(tank.Place)), Says(tank));
+            texts.Beside(way.Count > 1 ? Middle(view, way[^2], way[^1]) : view.At(At(way[0])), says);
+            SiteTanks.Draw(view, texts, design, plan);
             return;
         }
 
-        var (from, to) = (way[^1], placed.FirstOrDefault(place => Away(place) > reachM, tank.Place));
+        var (from, to) = (way[^1], placed.FirstOrDefault(place => !sheet.Holds(place), tank.Place));
         var (east, north) = (to.EastM - from.EastM, to.NorthM - from.NorthM);
         var lengthM = double.Hypot(east, north);
         Way(view, texts, view.At(At(from)), (east / lengthM, -north / lengthM), $"{says}, to the {Says(tank)}");
     }
 
-    // A little beyond racks, fence and source, so that a long main does not make all else small.
-    private static double ReachM(SitePlan plan) =>
-        Math.Min(
-            FarM,
-            3 + plan.RackCorners.SelectMany(rack => rack).Concat(plan.Fence).Append(Shown(plan.Source.Place)).Max(Away)
-        );
-
     // From its first point as far as the plan goes, cut where it leaves it.
-    private static List<SitePlace> Inside(IReadOnlyList<SitePlace> way, double reachM)
+    private static List<SitePlace> Inside(IReadOnlyList<SitePlace> way, SiteBounds sheet)
     {
         List<SitePlace> inside = [Shown(way[0])];
         for (var i = 1; i < way.Count; i++)
         {
-            if (Away(way[i]) <= reachM)
+            if (sheet.Holds(way[i]))
             {
                 inside.Add(way[i]);
                 continue;
@@ -214,7 +209,7 @@ internal static class SitePlanPicture
                         a.EastM + ((b.EastM - a.EastM) * share),
                         a.NorthM + ((b.NorthM - a.NorthM) * share)
                     ))
-                    .TakeWhile(place => Away(place) <= reachM)
+                    .TakeWhile(sheet.Holds)
                     .TakeLast(1)
             );
             break;
@@ -266,15 +261,15 @@ internal static class SitePlanPicture
         return double.Hypot(place.EastM - middle.EastM, place.NorthM - middle.NorthM);
     }
 
-    private static double Away(SitePlace place) => double.Hypot(place.EastM, place.NorthM);
-
-    private static bool IsFar(SitePlace place) => Away(place) > FarM;
+    private static bool IsFar(SitePlace place) => TankPlaces.IsFar(place);
 
     // Itself, or as far out as the plan goes.
     private static SitePlace Shown(SitePlace place)
     {
         var farM = double.Hypot(place.EastM, place.NorthM);
-        return farM <= FarM ? place : new(place.EastM * FarM / farM, place.NorthM * FarM / farM);
+        return farM <= TankPlaces.FarM
+            ? place
+            : new(place.EastM * TankPlaces.FarM / farM, place.NorthM * TankPlaces.FarM / farM);
     }
 
     private static string Says(PlacedThing thing) =>

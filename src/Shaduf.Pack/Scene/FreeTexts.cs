@@ -9,6 +9,9 @@ internal sealed class FreeTexts(SceneBuilder builder)
     // A text goes this much farther out, as told in the steps below, rather than stand over a line.
     private const double OverLine = 3;
 
+    // A circle smaller than this is a sign: seen by its diagonal.
+    private const double SmallMm = 3;
+
     // Directions in which a place is looked for, right first, then farther out with a leader.
     private static readonly (double Right, double Down)[] s_ways =
     [
@@ -81,26 +84,40 @@ internal sealed class FreeTexts(SceneBuilder builder)
         string about
     )
     {
+        var width = Lettering.WidthMm(text, TextStyle.Small.SizeMm);
+        var reachMm = (s_out[^1] * AsideMm * 2) + width;
+        var near = new PaperBox(point.XMm, point.YMm, point.XMm, point.YMm).Grown(reachMm);
+        var (beside, across) = (
+            written.Where(other => Touches(near, PaperBox.Round(other.Corners))).ToList(),
+            lines
+                .Select(line => (line.From, line.To, Box: PaperBox.Round([line.From, line.To])))
+                .Where(line => Touches(near, line.Box))
+                .ToList()
+        );
         var free = s_out
             .SelectMany(each => s_ways.Select(way => (Item: Written(point, text, way, each), Far: each)))
-            .Where(each => written.TrueForAll(other => !other.Overlaps(Wider(each.Item))))
+            .Select(each => (each.Item, Box: TextBox.Of(each.Item, width), each.Far))
+            .Where(each => beside.TrueForAll(other => !other.Overlaps(Wider(each.Item, each.Box))))
             .ToList();
         if (free.Count == 0 && !isNeeded)
         {
             return;
         }
 
-        var (item, far) =
-            free.Count > 0
-                ? free.MinBy(each => each.Far + (OverLine * lines.Count(line => Crosses(each.Item, line))) + Led(each))
-                : (Written(point, text, s_ways[0], 1), 1);
-
-        // A leader that runs through other texts or over much else costs as much as standing on a line.
-        double Led((TextItem Item, double Far) each)
+        // The cheapest; those farther out than the best so far are not looked at.
+        var (item, box, far, best) = (Written(point, text, s_ways[0], 1), (TextBox?)null, 1.0, double.MaxValue);
+        foreach (var each in free.TakeWhile(each => each.Far < best))
         {
-            var at = each.Item.At;
-            return each.Far <= s_out[1] ? 0 : OverLine * (1 + written.Count(other => other.IsCrossedBy(point, at)));
+            var cost = each.Far + (OverLine * (Crossings(across, each.Box) + Led(each.Item.At, each.Far)));
+            if (cost < best)
+            {
+                (item, box, far, best) = (each.Item, each.Box, each.Far, cost);
+            }
         }
+
+        // A leader costs as much as standing on a line, and as much again for each text that it runs through.
+        int Led(PaperPoint at, double farOut) =>
+            farOut <= s_out[1] ? 0 : 1 + beside.Count(other => other.IsCrossedBy(point, at));
 
         if (far > s_out[1])
         {
@@ -108,12 +125,15 @@ internal sealed class FreeTexts(SceneBuilder builder)
             lines.Add((point, item.At));
         }
 
-        written.Add(item.TextBox);
+        written.Add(box ?? item.TextBox);
         waiting.Add(item with { About = about });
     }
 
-    private static bool Crosses(TextItem item, (PaperPoint From, PaperPoint To) line) =>
-        item.TextBox.IsCrossedBy(line.From, line.To);
+    private static int Crossings(List<(PaperPoint From, PaperPoint To, PaperBox Box)> lines, TextBox text)
+    {
+        var around = PaperBox.Round(text.Corners);
+        return lines.Count(line => Touches(line.Box, around) && text.IsCrossedBy(line.From, line.To));
+    }
 
     // What is drawn, as straight lines; round things by their corners.
     private static IEnumerable<(PaperPoint From, PaperPoint To)> Lines(SceneItem item) =>
@@ -123,10 +143,20 @@ internal sealed class FreeTexts(SceneBuilder builder)
             PolyItem { IsStroked: true } poly => poly
                 .Points.Zip(poly.Points.Skip(1))
                 .Concat(poly.IsClosed ? [(poly.Points[^1], poly.Points[0])] : []),
+            CircleItem { RadiusMm: < SmallMm } circle => [Diagonal(circle.Box)],
             CircleItem circle => Chords(circle.Centre, circle.RadiusMm, 0, 360),
             ArcItem arc => Chords(arc.Centre, arc.RadiusMm, arc.StartDeg, arc.SweepDeg),
             _ => [],
         };
+
+    private static (PaperPoint From, PaperPoint To) Diagonal(PaperBox box) =>
+        (new(box.LeftMm, box.TopMm), new(box.RightMm, box.BottomMm));
+
+    private static bool Touches(PaperBox box, PaperBox other) =>
+        box.LeftMm <= other.RightMm
+        && other.LeftMm <= box.RightMm
+        && box.TopMm <= other.BottomMm
+        && other.TopMm <= box.BottomMm;
 
     private static IEnumerable<(PaperPoint From, PaperPoint To)> Chords(
         PaperPoint centre,
@@ -147,9 +177,9 @@ internal sealed class FreeTexts(SceneBuilder builder)
     }
 
     // Room round a text, so that it does not read on into its neighbour.
-    private static TextBox Wider(TextItem item)
+    private static TextBox Wider(TextItem item, TextBox tight)
     {
-        var box = PaperBox.Round(item.TextBox.Corners).Grown(0.6);
+        var box = PaperBox.Round(tight.Corners).Grown(0.6);
         return new(
             item,
             [

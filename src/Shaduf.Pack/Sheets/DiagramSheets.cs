@@ -18,10 +18,10 @@ internal static class DiagramSheets
             "long-section",
             "long section of the main",
             "as noted",
-            [Pack.LongSection.Of(design, s_section).Trimmed()],
+            [Pack.LongSection.Of(design, s_section).Trimmed(), .. MainTable.Of(design, 120)],
             [
                 Invariant(
-                    $"Cover over the crown of the pipe {design.Works.CoverM:0.00} m. Open trenches in lengths that can be closed the same day; test the pipe before its joints are covered."
+                    $"Cover over the crown of the pipe {design.Works.CoverM:0.00} m; the trench goes {Trenches.BedM * 1000:0} mm deeper than its bottom where it needs a bed. Open trenches in lengths that can be closed the same day; test the pipe before its joints are covered."
                 ),
             ]
         );
@@ -70,18 +70,57 @@ internal static class DiagramSheets
                     GuardPlan.Of(guard, design.Choice.Facing.AzimuthDeg, s_room, scale).Trimmed(),
                     .. guard.Lightning.Protection is null || guard.Lightning.Rods.Count == 0
                         ? Array.Empty<Scene>()
-                        : [LightningSection.Of(guard, s_room, scale).Trimmed()],
+                        : [LightningSection.Of(guard, design.Works.Rack, s_room, scale).Trimmed()],
                 ],
-            [],
+            [.. Rods(guard.Earth)],
             [
                 Invariant(
                     $"{guard.Earth.Rods.Count} rods of {GuardEarth.RodM:0.0} m; {guard.Earth.EarthOhm:0} ohm reckoned from {guard.Earth.ResistivityOhmM:0} ohm m, {guard.Earth.AimOhm:0} ohm aimed at: measure before the earth is covered. Frames, columns, drive, wellhead, fence and masts are bonded to it."
                 ),
+                .. RingNote(guard),
                 Invariant(
-                    $"{(guard.Earth.RingWireM > 0 ? Invariant($"The ring lies {GuardEarth.RingOffM:0.0} m outside racks and masts. ") : "")}Places of the rods from the low left corner of the first rack, along the row and behind its low edge: {GuardChapter.RodPlaces(guard.Earth)}."
+                    $"Thin lines, copper 16 mm2, green and yellow, with lugs: each rack, the drive, both gate posts and one fence post in 50 m. One more goes with the motor's cable to the source, {guard.WellheadM:0.0} m."
                 ),
             ],
             guard.Field.LengthM * 1000 / 380
         );
     }
+
+    private static IEnumerable<string> RingNote(Guard guard)
+    {
+        if (guard.Earth.RingWireM <= 0)
+        {
+            return [];
+        }
+
+        var (lengthM, depthM) = GuardEarth.RingSides(guard.Field);
+        var freeM = guard.Fence?.FreeOf(GuardEarth.RingOffM, lengthM, depthM);
+        return
+        [
+            Invariant(
+                $"The ring lies {GuardEarth.RingOffM:0.0} m outside racks and masts, {lengthM:0.0} x {depthM:0.0} m."
+            )
+                + freeM switch
+                {
+                    null => "",
+                    < StationFence.RingFreeM - 1e-9 =>
+                        " It comes too near to the fence or crosses it: lay it before the posts are dug, and keep their holes off it.",
+                    { } free => Invariant($" It keeps {free:0.0} m from the fence."),
+                },
+        ];
+    }
+
+    private static IEnumerable<Scene> Rods(GuardEarth earth) =>
+        SheetTexts.Table(
+            "Earth rods, from the low left corner of the first rack",
+            ["no.", "along the row m", "behind its low edge m"],
+            [
+                .. earth.Rods.Select(
+                    (rod, i) =>
+                        (IReadOnlyList<string>)
+                            [Invariant($"{i + 1}"), Invariant($"{rod.XM:0.0}"), Invariant($"{rod.YM:0.0}")]
+                ),
+            ],
+            80
+        );
 }

@@ -18,19 +18,30 @@ internal static class GroundSheets
             [.. Placed(design, plan).Select(PlaceRow)],
             150
         );
-        return SheetDraft.Scaled(
-            "site",
-            "site plan",
-            scale => [SitePlanPicture.Of(design, plan, scale)],
+        Scene[] beside =
+        [
+            .. RoutePlaces.Of(design.Brief) is { Count: > 0 } way
+                ? [RoutePlanPicture.Of(design.Brief.Lift.Route, way)]
+                : Array.Empty<Scene>(),
+            .. table,
+        ];
+        IReadOnlyList<SheetDraft> With(IReadOnlyList<Scene> also) =>
             [
-                .. RoutePlaces.Of(design.Brief) is { Count: > 0 } way
-                    ? [RoutePlanPicture.Of(design.Brief.Lift.Route, way)]
-                    : Array.Empty<Scene>(),
-                .. table,
-            ],
-            [.. SiteNotes(design, plan)],
-            plan.Field.LengthM * 1000 / 380
-        );
+                .. SheetDraft.Scaled(
+                    "site",
+                    "site plan",
+                    scale => [SitePlanPicture.Of(design, plan, scale)],
+                    also,
+                    [.. SiteNotes(design, plan)],
+                    plan.Field.LengthM * 1000 / 380
+                ),
+            ];
+
+        // The plan is crowded: what stands beside it may not make it smaller.
+        var (together, alone) = (With(beside), With([]));
+        return together[0].OneToFactor > alone[0].OneToFactor
+            ? alone.Concat(SheetDraft.Fixed("site-2", "site plan: places and way of the main", "as noted", beside, []))
+            : together;
     }
 
     /// <summary>The pits from two pegs.</summary>
@@ -129,7 +140,11 @@ internal static class GroundSheets
     private static IEnumerable<PlacedThing> Placed(Design design, SitePlan plan) =>
         [
             plan.Source,
+            .. Bends(design),
             .. plan.Tank is { } tank ? [tank] : Array.Empty<PlacedThing>(),
+            .. TankPlaces.Of(design, plan) is { IsTold: true } all
+                ? all.Middles.Skip(1).Select((at, i) => new PlacedThing(Invariant($"tank {i + 2}"), at, true))
+                : [],
             new("drive", plan.Drive, true),
             .. design.Works.Guard.Poles.Select(
                 (pole, i) => new PlacedThing(SitePlanPicture.PoleSays(pole, i), plan.Bearing.At(pole.Place), true)
@@ -139,6 +154,15 @@ internal static class GroundSheets
             .. plan.Fence.Select((corner, i) => new PlacedThing(Invariant($"fence corner {i + 1}"), corner, true)),
             .. plan.Near,
         ];
+
+    // Points of the main between its ends, where all of them are told.
+    private static IEnumerable<PlacedThing> Bends(Design design) =>
+        RoutePlaces
+            .Of(design.Brief)
+            .Zip(design.Brief.Lift.Route)
+            .Skip(1)
+            .SkipLast(1)
+            .Select(each => new PlacedThing(Invariant($"main at {each.Second.ChainageM:0} m"), each.First, true));
 
     private static IReadOnlyList<string> PlaceRow(PlacedThing thing)
     {
@@ -165,7 +189,7 @@ internal static class GroundSheets
         if (!plan.Source.IsTold || plan.Tank is null)
         {
             yield return Invariant(
-                $"The brief does not say where {(plan.Source.IsTold ? "the tank" : plan.Tank is null ? $"{plan.Source.Name} and tank" : plan.Source.Name)} lies: measure bearing and distance from the middle of the front rack's low edge and have them drawn before the trench is dug."
+                $"Nobody told where {(plan.Source.IsTold ? "the tank stands" : plan.Tank is null ? $"the {plan.Source.Name} and the tank are" : $"the {plan.Source.Name} is")}: measure bearing and distance from the middle of the front rack's low edge, write them on this sheet and tell the office before anything is dug for pipe or cable."
             );
         }
     }

@@ -62,7 +62,7 @@ internal static class WorksSheets
             WellBuild build => SheetDraft.Scaled(
                 "wellhead",
                 "wellhead with its fittings",
-                scale => [HeadPicture.Slab(build, design.Survey["casing"], scale)],
+                scale => [HeadPicture.Slab(design, build, scale)],
                 [HeadPicture.Row(SourceFitting.OfWellhead), .. Fittings(SourceFitting.OfWellhead)],
                 s_hygiene,
                 build.Apron.SideM * 1000 / 250
@@ -90,15 +90,36 @@ internal static class WorksSheets
                 "tap-stand",
                 "tap stand with its drain",
                 scale => [TapStandPicture.Of(stands, scale)],
-                [],
+                [.. TapPipes(design.Works.Taps)],
                 [
                     Invariant(
                         $"{(stands.Count == 1 ? "One" : Invariant($"{stands.Count} alike"))}, {stands.ConcreteM3:0.00} m3 of concrete each. Soakaway 10 m from the stand and 30 m from the source, its bottom 1.5 m above the water in the ground; prove the soil with a soakage test."
                     ),
+                    "Where taps and junctions stand was told by lengths and levels only: peg each with the owner, tape the way of its pipe and level it before digging; a longer way or a higher tap is worked out anew.",
                 ],
                 TapStands.ApronM * 1000 / 200
             )
             : [];
+
+    private static IEnumerable<Scene> TapPipes(TapNetwork taps) =>
+        SheetTexts.Table(
+            "Pipes to the taps",
+            ["from", "to", "pipe", "length m", "level m", "L/min, all open"],
+            [
+                .. taps.Heads.Select(head =>
+                    (IReadOnlyList<string>)
+                        [
+                            head.Point.UpstreamIndex < 0 ? "tank" : taps.Heads[head.Point.UpstreamIndex].Name,
+                            head.Name,
+                            head.Pipe.Name,
+                            Invariant($"{head.Point.LengthM:0.#}"),
+                            Invariant($"{head.Point.LevelM:0.00}"),
+                            Invariant($"{head.FlowM3PerS * 60_000:0}"),
+                        ]
+                ),
+            ],
+            100
+        );
 
     /// <summary>The feet of light columns and masts with the templates of their bolts.</summary>
     public static IEnumerable<SheetDraft> Poles(Design design) =>

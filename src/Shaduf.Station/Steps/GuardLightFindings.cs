@@ -32,20 +32,34 @@ internal static class GuardLightFindings
             "",
             "EN 12464-2 in order of magnitude, from memory"
         );
-        yield return new(
+        yield return Height(heightM, field, poles);
+        yield return Battery(light);
+        yield return Charger(light);
+        yield return Surge(poles);
+    }
+
+    // Above the modules, and on a mast no higher than its tube.
+    private static Finding Height(double heightM, GuardField field, IReadOnlyList<GuardPole> poles)
+    {
+        var isHigh = heightM >= field.TopM + 1;
+        var isAbove = poles.Any(pole =>
+            pole is { HasLamp: true, HasRod: true } && heightM > pole.HeightM - (LightColumn.TipMm / 1000) + 1e-9
+        );
+        return new(
             "guard/light-pole",
-            heightM >= field.TopM + 1 ? FindingStatus.Holds : FindingStatus.Stop,
-            heightM >= field.TopM + 1
-                ? "lamps hang at least a metre above the racks' top edge"
-                : "lamps hang too low: less than a metre above the racks' top edge they light the backs of the modules",
+            !isHigh ? FindingStatus.Stop
+                : isAbove ? FindingStatus.Look
+                : FindingStatus.Holds,
+            !isHigh
+                    ? "lamps hang too low: less than a metre above the racks' top edge they light the backs of the modules"
+                : isAbove
+                    ? "the masts' tubes end below the lamps, which the air rod cannot carry: ask for masts a metre taller than the lamps hang"
+                : "lamps hang at least a metre above the racks' top edge",
             heightM,
             field.TopM + 1,
             "m",
             "common practice, no source"
         );
-        yield return Battery(light);
-        yield return Charger(light);
-        yield return Surge(poles);
     }
 
     // Each lamp has battery and module of its own: a surge comes in only by a cable that leaves the pole.

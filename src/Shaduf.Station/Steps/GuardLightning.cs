@@ -145,14 +145,17 @@ public sealed record GuardLightning(
             .Prepend([.. lamps.Select(lamp => lamp.Place)])
             .Where(rods => rods.Count > 0);
 
-    // To the next tenth of a metre; the tip also stands clear above the highest thing.
+    // To the next tenth of a metre; the tip also stands clear above the highest thing, and the tube reaches up to a lamp on it.
     private static double? NeededHeightM(
         double sphereM,
         IReadOnlyList<GroundPlace> rods,
         IReadOnlyList<GuardPoint> points
     )
     {
-        var low = (int)Math.Ceiling((points.Max(point => point.HeightM) + LeastOverM) / StepM - 1e-9);
+        var lowM = points.Max(point =>
+            point.HeightM + (rods.Contains(point.Place) ? LightColumn.TipMm / 1000 : LeastOverM)
+        );
+        var low = (int)Math.Ceiling((lowM / StepM) - 1e-9);
         var high = (int)Math.Floor(sphereM / StepM + 1e-9);
         bool Serves(int steps) => points.All(point => IsInside(sphereM, steps * StepM, rods, point));
         if (low > high || !Serves(high))

@@ -10,6 +10,17 @@ namespace Shaduf.Station;
 /// <param name="Electrics">Strings, cables and what protects them.</param>
 public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Guard Guard, Electrics Electrics)
 {
+    /// <summary>The sky of the chosen plane with nothing before it, by which lamps are charged.</summary>
+    public required Sky Open { get; init; }
+
+    /// <summary>Light, earth and fence round the racks that are built: the choice stood on customary bars, a few millimetres off.</summary>
+    /// <param name="ground">All that is settled before the choice.</param>
+    /// <param name="rack">The rack that is built.</param>
+    public Guard Round(SizingGround ground, Rack rack) =>
+        GuardField.Of(rack) == Guard.Field
+            ? Guard
+            : Guard.Of(ground.Brief, ground.Survey, Open, Sizing.Choice.Tank, rack, ground.Shelf);
+
     // Each round knows the shade of the array that the round before chose; from the third on it also asks for as much more
     // as an array's own shade has taken beyond that.
     private const int MostRounds = 5;
@@ -90,7 +101,10 @@ public sealed record ShadedSizing(Sizing Sizing, Sky Sky, ArrayLayout Layout, Gu
             layout,
             guard,
             electrics
-        );
+        )
+        {
+            Open = open,
+        };
     }
 
     // The search takes the drop that cables may have at most, and the motor's own lowest speed; what was chosen has its

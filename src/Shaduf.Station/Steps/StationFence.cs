@@ -33,6 +33,9 @@ public sealed record StationFence(
 
     private const double UsualMarginM = 3;
 
+    /// <summary>Between the fence and a wire buried along it [m]; common practice, no source.</summary>
+    public const double RingFreeM = 0.5;
+
     // Between a gate post and the corner of its side.
     private const double BesideGateM = 0.5;
 
@@ -63,6 +66,25 @@ public sealed record StationFence(
         )
             ? corners
             : [];
+    }
+
+    /// <summary>Free ground between it and a ring round the racks [m]; 0 where they cross, below 0 where the ring lies outside.</summary>
+    /// <param name="offM">From the racks to the ring [m].</param>
+    /// <param name="lengthM">The ring along the row [m].</param>
+    /// <param name="depthM">The ring across it [m].</param>
+    public double FreeOf(double offM, double lengthM, double depthM)
+    {
+        GroundPlace[] ring =
+        [
+            new(-offM, -offM),
+            new(lengthM - offM, -offM),
+            new(lengthM - offM, depthM - offM),
+            new(-offM, depthM - offM),
+        ];
+        return FenceOutline.FreeM(
+            Line.Corners,
+            [.. ring.Select(Bearing.At).Select(place => new FencePoint(place.EastM, place.NorthM, 0))]
+        );
     }
 
     /// <summary>Sides of the fence, from corner to corner, on the plan [m].</summary>
@@ -114,11 +136,11 @@ public sealed record StationFence(
             )),
         ];
 
-    // Behind the last rack the poles stand inside the fence, with room to pass.
+    // Behind the last rack the poles stand inside the fence, and the earth's ring with room to dig beside the posts.
     private static IReadOnlyList<FencePoint> Rectangle(FenceBrief asked, SiteGround slope)
     {
         var marginM = asked.MarginM ?? UsualMarginM;
-        return slope.Rectangle(marginM, Math.Max(marginM, GuardField.BehindM + GuardEarth.RingOffM));
+        return slope.Rectangle(marginM, Math.Max(marginM, GuardField.BehindM + GuardEarth.RingOffM + RingFreeM));
     }
 
     private static List<double> SidesOf(IReadOnlyList<FencePoint> corners) =>

@@ -144,7 +144,7 @@ public sealed class PageFitTests(ExamplePacks packs) : IClassFixture<ExamplePack
             .. design.Works.Guard.Light is null ? [] : new[] { GuardPlan.OfLight(design.Works.Guard, size) },
             .. design.Works.Guard.Lightning.Rods.Count == 0
                 ? []
-                : new[] { LightningSection.Of(design.Works.Guard, size) },
+                : new[] { LightningSection.Of(design.Works.Guard, design.Works.Rack, size) },
             .. pack.Pages,
         ];
         foreach (var picture in pictures)

@@ -22,7 +22,7 @@ public sealed class StationFenceTests
     public void A_rectangle_keeps_its_margin_and_its_gate_in_front()
     {
         var fence = Of(new(2, [], FenceGateBrief.Unsaid));
-        Assert.Equal([16, 16.5, 16, 16.5], fence.SidesM, (a, b) => Math.Abs(a - b) < 1e-9);
+        Assert.Equal([16, 17, 16, 17], fence.SidesM, (a, b) => Math.Abs(a - b) < 1e-9);
         Assert.Equal(2, fence.FreeM, 1e-9);
         Assert.Equal(0, fence.Line.Gate!.SideIndex);
         Assert.Equal(8, fence.Line.Gate.MiddleM, 1e-9);

@@ -21,8 +21,10 @@ public sealed record Trenches(
     double SurplusM3
 )
 {
-    // Chosen fill under and over the pipe, widths, and how compacted fill shrinks; from memory and judgement.
-    private const double BedM = 0.10;
+    /// <summary>Chosen fill under the pipe [m]; from memory and judgement.</summary>
+    public const double BedM = 0.10;
+
+    // Widths, and how compacted fill shrinks; from memory and judgement.
     private const double NarrowM = 0.40;
     private const double WideM = 0.60;
     private const double DeepM = 1.1;

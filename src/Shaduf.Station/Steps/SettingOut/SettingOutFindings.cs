@@ -24,6 +24,21 @@ internal static class SettingOutFindings
             "geometry; limit: judgement"
         );
         var plan = SitePlan.Of(design);
+        if (TankPlaces.Of(design, plan) is { IsTold: true } tanks)
+        {
+            yield return new(
+                "site/tank-room",
+                tanks.FreeM >= 0 ? FindingStatus.Holds : FindingStatus.Stop,
+                tanks.FreeM >= 0
+                    ? "the tanks stand free of racks, poles, source and fence"
+                    : "where it was told to stand, a tank with its stand lies on a rack, a pole, the source or the fence: measure its place again",
+                tanks.FreeM,
+                0,
+                "m",
+                "geometry; round each tank, its platform and its footings"
+            );
+        }
+
         string[] missing =
         [
             .. plan.Source.IsTold ? [] : (string[])[plan.Source.Name],

@@ -49,6 +49,18 @@ public sealed record TapStands(
     /// <summary>Height of the post [m].</summary>
     public const double PostHeightM = 1.2;
 
+    /// <summary>Height of the tap above the apron [m].</summary>
+    public const double TapM = 0.60;
+
+    /// <summary>Bore of the taps and of the pipe up the post [mm].</summary>
+    public const double TapMm = 20;
+
+    /// <summary>Outside diameter of the drain, least [mm].</summary>
+    public const double DrainMm = 63;
+
+    /// <summary>Fall of apron and drain, one in so many.</summary>
+    public const double FallNumber = 50;
+
     /// <summary>Depth of the drain's inlet to the soakaway [m].</summary>
     public const double InletM = 0.4;
 

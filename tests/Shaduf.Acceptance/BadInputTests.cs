@@ -30,7 +30,7 @@ public sealed class BadInputTests
             },
             { "bearing: 190 deg, distance: 26.5 m", "bearing: 80 deg, distance: 26.5 m", "guard.fenceLine[6]" },
             { "side: 1, at: 75 %", "side: 7, at: 75 %", "guard.gate.side" },
-            { "bearing: 6 deg, distance: 272 m", "bearing: 96 deg, distance: 272 m", "lift.route[3]" },
+            { "bearing: 348.5 deg, distance: 263 m", "bearing: 96 deg, distance: 263 m", "lift.route[3]" },
             { "depth: 110 m", "depth: [110 m", "file" },
             { "depth: 110 m", "depth: &d 110 m", "file" },
             { "depth: 110 m", "depth: !!str 110 m", "file" },

@@ -33,7 +33,9 @@ internal sealed class FreeTexts(SceneBuilder builder)
     /// <summary>Puts the texts onto the picture, when all lines are drawn.</summary>
     public void Write()
     {
-        var lines = builder.Build().Items.SelectMany(Lines).ToList();
+        var drawn = builder.Build().Items;
+        var lines = drawn.SelectMany(Lines).ToList();
+        written.AddRange(drawn.OfType<TextItem>().Select(text => text.TextBox));
         foreach (var (point, text, isNeeded, about) in asked)
         {
             Place(point, text, isNeeded, lines, about);

@@ -54,6 +54,7 @@ class View {
   // Stands so far off that rack and stand fill the window; what lies round them is found by turning.
   frame() {
     const box = new Box3();
+    this.model.updateMatrixWorld(true);
     this.model.traverse((part) => {
       if (part.isMesh && this.statuses[this.markOf(part)]) {
         box.expandByObject(part);
@@ -65,7 +66,7 @@ class View {
     const middle = box.getCenter(new Vector3());
     const half = (this.camera.fov * Math.PI) / 360;
     const narrow = Math.min(1, this.camera.aspect);
-    const far = box.getSize(new Vector3()).length() / 2 / Math.tan(half) / narrow;
+    const far = box.getSize(new Vector3()).length() / 2 / Math.sin(half) / narrow;
     this.controls.target.copy(middle);
     this.camera.position.copy(middle).add(new Vector3(0.5, 0.4, 0.7).setLength(far));
     this.controls.update();

@@ -7,7 +7,7 @@ namespace Shaduf.Station;
 /// <param name="Angles">Equal angles, the lightest first.</param>
 internal sealed record RackBars(IReadOnlyList<string> Tubes, IReadOnlyList<string> Angles)
 {
-    // Thinnest wall of a welded tube [mm].
+    // Thinnest wall of a welded tube [mm]; thinner ones are looked at only where the cards have no other.
     private const double ThinnestMm = 2.5;
 
     // A step up is no larger than this many times the modulus, and may fall short of what is lacking by a tenth: the next
@@ -29,7 +29,8 @@ internal sealed record RackBars(IReadOnlyList<string> Tubes, IReadOnlyList<strin
             [.. cards.Where(card => card.Shape == SectionShape.EqualAngle).Select(card => card.Name)]
         );
         var strongest = 0.0;
-        foreach (var card in cards.Where(card => card is { Shape: SectionShape.SquareHollow, WallMm: >= ThinnestMm }))
+        var square = cards.FindAll(card => card.Shape == SectionShape.SquareHollow);
+        foreach (var card in square.FindAll(card => card.WallMm >= ThinnestMm) is { Count: > 0 } thick ? thick : square)
         {
             var own = MemberSection.OfSquare(card.SizeMm, card.WallMm).ElasticModulusYMm3;
             bars.modulus[card.Name] = own;

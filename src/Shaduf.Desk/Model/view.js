@@ -8,6 +8,8 @@ import { GLTFLoader } from "three/addons/loaders/GLTFLoader.js";
 
 const shades = { Stop: "#a4502f", Unchecked: "#c97b00", Look: "#e0b75a", Holds: "#4c7a34" };
 const chosen = "#1f6f8b";
+// What stands whole within so many metres of rack and stand is framed with them.
+const nextToM = 4;
 
 class View {
   constructor(host, url, statuses, teller) {
@@ -51,7 +53,7 @@ class View {
     this.host.dataset.ready = "yes";
   }
 
-  // Stands so far off that rack and stand fill the window; what lies round them is found by turning.
+  // Stands so far off that rack and stand are seen whole with what stands next to them; the rest is found by turning.
   frame() {
     const box = new Box3();
     this.model.updateMatrixWorld(true);
@@ -63,6 +65,13 @@ class View {
     if (box.isEmpty()) {
       box.setFromObject(this.model);
     }
+    const near = box.clone().expandByScalar(nextToM);
+    this.model.traverse((part) => {
+      const own = part.isMesh ? new Box3().setFromObject(part) : null;
+      if (own && near.containsBox(own)) {
+        box.union(own);
+      }
+    });
     const middle = box.getCenter(new Vector3());
     const half = (this.camera.fov * Math.PI) / 360;
     const narrow = Math.min(1, this.camera.aspect);

@@ -195,13 +195,13 @@ public static class ErectionPicture
         var onProp = Between(RackEnd.At(pair.High.Head), RackEnd.At(pair.High.Foot), 0.7);
         var tip = site.At(onProp);
 
-        // Under the label of the ropes, from the same place.
+        // Under the label of the ropes, clear of the rope that comes down there.
         site.Leader(
             onProp,
-            Math.Max(4, ropeTip.XMm + 14 - tip.XMm),
+            site.At(right.Anchor).XMm + 3 - tip.XMm,
             Math.Max(-1, ropeTip.YMm - 6 + 10 - tip.YMm),
             Invariant(
-                $"prop {Propping.TubeMm:0.0} x {Propping.TubeWallMm:0.0}, {props.MostAlongKN:0.0} kN,\nboard {props.BoardMm:0} x {props.BoardMm:0} x {BoardThickMm:0}, {props.StakesASide} {(props.StakesASide == 1 ? "stake" : "stakes")}"
+                $"prop {Propping.TubeMm:0.0} x {Propping.TubeWallMm:0.0}, {props.MostAlongKN:0.0} kN,\nboard {props.BoardMm:0} x {props.BoardMm:0} x {BoardThickMm:0}, {props.StakesASide} {(props.StakesASide == 1 ? "stake" : "stakes")} behind it"
             )
         );
         site.Leader(
@@ -209,7 +209,7 @@ public static class ErectionPicture
             14,
             -6,
             Invariant(
-                $"{erection.RopesASide} ropes to each side, {erection.RopeKN:0.0} kN in each,\nbreaking load {5 * erection.RopeKN:0} kN, {Erection.RopeDeg:0} deg from level or flatter"
+                $"{erection.RopesASide} ropes to each side, {erection.RopeKN:0.0} kN in each,\nbreaking load {erection.BreakingKN:0} kN, {Erection.RopeDeg:0} deg from level or flatter"
             )
         );
     }

@@ -31,7 +31,7 @@ internal static class FootingPicture
         var beyond = half + BeyondMm(oneToFactor);
         view.Line(Layer.Ground, new(y - beyond, bent.GroundMm(y - beyond)), new(y + beyond, bent.GroundMm(y + beyond)));
         Levels(view, rack, plan);
-        return Titled(view, oneToFactor, Invariant($"pit {pit.Name}, cut across the row"));
+        return FrameDetails.Titled(view, oneToFactor, Invariant($"pit {pit.Name}, cut across the row"));
     }
 
     /// <summary>The footing of the first pit from above.</summary>
@@ -84,7 +84,7 @@ internal static class FootingPicture
                 ),
             ]
         );
-        return Titled(
+        return FrameDetails.Titled(
             view,
             oneToFactor,
             Invariant($"pit {pit.Name} from above, low edge of the rack below; plinth and column in it")
@@ -156,16 +156,5 @@ internal static class FootingPicture
             9,
             Invariant($"{Rack.FootMark}, {rack.Sections.Tube.Name}")
         );
-    }
-
-    private static Scene Titled(SiteView view, double oneToFactor, string says)
-    {
-        var drawn = view.Builder.Build().Bounds()!.Value;
-        view.Builder.Text(
-            new(drawn.LeftMm, drawn.BottomMm + 5),
-            Invariant($"1:{oneToFactor:0.##}, millimetres; {says}"),
-            TextStyle.Small
-        );
-        return view.Builder.Build(says).Trimmed();
     }
 }

@@ -33,7 +33,11 @@ internal static class RemovableSidePicture
             Palette.White
         );
         view.Rectangle(Layer.Thin, new(-ShownMm, thick), new(0, channel.OuterDepthMm - thick));
-        Mirrored(view, channel);
+
+        // F3 with its lips to the left.
+        var (lower, upper) = SectionPictures.AngleOutlines(leg, channel.OuterDepthMm, thick, -1);
+        view.Polygon(Layer.Outline, lower, Palette.Steel.Tint(0.3))
+            .Polygon(Layer.Outline, upper, Palette.Steel.Tint(0.3));
         foreach (var side in new[] { -1, 1 })
         {
             SitePoint At(double x, double z) => new(-leg + (side * x), z);
@@ -52,38 +56,12 @@ internal static class RemovableSidePicture
         view.Leader(new(-leg + 12, -gauge), 18, 12, Invariant($"2 bolts M{RemovableSide.BoltMm:0} x 30"));
         view.Dimensions(DimensionSide.Left, [new(new(-ShownMm, -gauge), new(-ShownMm, 0))]);
         view.Dimensions(DimensionSide.Above, [new(new(-leg, channel.OuterDepthMm), new(0, channel.OuterDepthMm))]);
-        FrameDetails.Symbol(
-            view,
-            welds,
-            "lugs to the removable side and what it meets",
-            (new(-2 * leg, -thick), -10, 24)
-        );
+        FrameDetails.Symbol(view, welds, RemovableSide.WeldName, (new(-2 * leg, -thick), -10, 24));
         return FrameDetails.Titled(
             view,
             oneToFactor,
             "removable side F3, cut along the row: lugs back to back under the frame"
         );
-    }
-
-    // F3 with its lips to the left.
-    private static void Mirrored(SiteView view, SlideInChannel channel)
-    {
-        var (leg, depth, thick) = (channel.LegMm, channel.OuterDepthMm, channel.ThicknessMm);
-        SitePoint At(double x, double y) => new(-x, y);
-        SitePoint[] lower = [At(0, 0), At(leg, 0), At(leg, thick), At(thick, thick), At(thick, leg), At(0, leg)];
-        SitePoint[] upper =
-        [
-            At(thick, depth - leg),
-            At(2 * thick, depth - leg),
-            At(2 * thick, depth - thick),
-            At(leg + thick, depth - thick),
-            At(leg + thick, depth),
-            At(thick, depth),
-        ];
-        foreach (var outline in new[] { lower, upper })
-        {
-            view.Polygon(Layer.Outline, outline, Palette.Steel.Tint(0.3));
-        }
     }
 
     private static void Bolt(SiteView view, (double X, double Z) at, double gripMm)

@@ -70,7 +70,7 @@ internal static class StandFootPicture
                 new(new(-plinth, low - 80), new(plinth, low - 80)),
             ]
         );
-        return Titled(view, oneToFactor, "foot of a leg, the same from all sides; four bolts on a square");
+        return FrameDetails.Titled(view, oneToFactor, "foot of a leg, the same from all sides; four bolts on a square");
     }
 
     /// <summary>The head of a leg with its cap, the beam on it, and the gusset of a diagonal.</summary>
@@ -111,21 +111,10 @@ internal static class StandFootPicture
             $"{stand.Steel.MarkOf(StandPlates.GussetRole)} gusset {stand.Plates.Pieces[2].Sizes}"
         );
         view.Dimensions(DimensionSide.Left, [new(new(-leg - 150, -down), new(-leg - 150, 0))]);
-        return Titled(
+        return FrameDetails.Titled(
             view,
             oneToFactor,
             "head of a leg from the front; diagonals and horizontals taken off; the centre lines of leg, diagonal and horizontal meet"
         );
-    }
-
-    private static Scene Titled(SiteView view, double oneToFactor, string says)
-    {
-        var drawn = view.Builder.Build().Bounds()!.Value;
-        view.Builder.Text(
-            new(drawn.LeftMm, drawn.BottomMm + 5),
-            Invariant($"1:{oneToFactor:0.##}, millimetres; {says}"),
-            TextStyle.Small
-        );
-        return view.Builder.Build(says).Trimmed();
     }
 }

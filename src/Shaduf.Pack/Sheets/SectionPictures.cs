@@ -55,22 +55,38 @@ internal static class SectionPictures
         return Titled(view, Invariant($"{title}: legs {leg:0.#}, wall {thick:0.#}, lap {channel.LapMm:0.#}"));
     }
 
-    /// <summary>The two angles of a channel, cut: the lower stands outside, the upright leg of the upper lies inside it.</summary>
+    /// <summary>The two angles of a channel, cut and hatched.</summary>
     internal static void Angles(SiteView view, double leg, double depth, double thick, int side)
     {
-        SitePoint At(double x, double y) => new(side * x, y);
-        SitePoint[] lower = [At(0, 0), At(leg, 0), At(leg, thick), At(thick, thick), At(thick, leg), At(0, leg)];
-        SitePoint[] upper =
-        [
-            At(thick, depth - leg),
-            At(2 * thick, depth - leg),
-            At(2 * thick, depth - thick),
-            At(leg + thick, depth - thick),
-            At(leg + thick, depth),
-            At(thick, depth),
-        ];
+        var (lower, upper) = AngleOutlines(leg, depth, thick, side);
         view.Hatch(HatchPattern.Diagonal, lower).Polygon(Layer.Outline, lower);
         view.Hatch(HatchPattern.DiagonalBack, upper).Polygon(Layer.Outline, upper);
+    }
+
+    /// <summary>The two angles of a channel, cut: the lower stands outside, the upright leg of the upper lies inside it.</summary>
+    /// <param name="leg">Their legs [mm].</param>
+    /// <param name="depth">Depth of the channel, outside [mm].</param>
+    /// <param name="thick">Their thickness [mm].</param>
+    /// <param name="side">1 with the lips to the right, -1 to the left.</param>
+    internal static (SitePoint[] Lower, SitePoint[] Upper) AngleOutlines(
+        double leg,
+        double depth,
+        double thick,
+        int side
+    )
+    {
+        SitePoint At(double x, double y) => new(side * x, y);
+        return (
+            [At(0, 0), At(leg, 0), At(leg, thick), At(thick, thick), At(thick, leg), At(0, leg)],
+            [
+                At(thick, depth - leg),
+                At(2 * thick, depth - leg),
+                At(2 * thick, depth - thick),
+                At(leg + thick, depth - thick),
+                At(leg + thick, depth),
+                At(thick, depth),
+            ]
+        );
     }
 
     private static Scene Tube(Section section)

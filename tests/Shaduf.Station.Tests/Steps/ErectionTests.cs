@@ -34,6 +34,7 @@ public sealed class ErectionTests
         Assert.Equal(Math.Max(0, (1.5 * s_works.PressKN) - (0.9 * s_works.FrameKg * 9.80665e-3)), s_works.LiftKN, 1e-9);
         Assert.True(s_works.RopesASide >= 2);
         Assert.True(Erection.ProofFactor * s_works.RopeKN <= Erection.AnchorKN + 1e-9);
+        Assert.InRange(s_works.BreakingKN, 5 * s_works.RopeKN, (5 * s_works.RopeKN) + 1);
         Assert.True(drag.DragM2 >= s_works.Across.DragM2 || drag.DragM2 >= s_works.Along.DragM2);
         Assert.InRange(drag.HeightM, 0.5, s_works.Wind.HeightM);
     }

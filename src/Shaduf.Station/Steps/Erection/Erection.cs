@@ -132,6 +132,10 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     /// <summary>Pull of one rope [kN].</summary>
     public double RopeKN => PullKN / RopesASide;
 
+    /// <summary>Least breaking load of a rope, in whole kilonewtons [kN]: five times its pull, for knots, wear and old rope.</summary>
+    /// <source>judgement, no source</source>
+    public double BreakingKN => Math.Ceiling((5 * RopeKN) - 1e-9);
+
     /// <summary>Mass of one frame without modules [kg].</summary>
     public double FrameKg => Rack.Steel.MassKg;
 

@@ -23,7 +23,7 @@ internal static class ErectionFindings
             Erection.MostRopes,
             "",
             Invariant(
-                $"until the concrete holds, {erection.RopesASide} ropes to each side hold one frame in a wind of {erection.StageMPerS:0.0} m/s (once in {Erection.StageYears:0} years, for up to three days): {erection.RopeKN:0.0} kN in each at {Erection.RopeDeg:0} deg, {GuyRope.UpKN(erection.RopeKN, Erection.RopeDeg):0.0} kN up at its anchor; rope of {5 * erection.RopeKN:0} kN breaking load"
+                $"until the concrete holds, {erection.RopesASide} ropes to each side hold one frame in a wind of {erection.StageMPerS:0.0} m/s (once in {Erection.StageYears:0} years, for up to three days): {erection.RopeKN:0.0} kN in each at {Erection.RopeDeg:0} deg, {GuyRope.UpKN(erection.RopeKN, Erection.RopeDeg):0.0} kN up at its anchor; rope of {erection.BreakingKN:0} kN breaking load"
             )
                 + (
                     erection.RopesASide <= Erection.MostRopes

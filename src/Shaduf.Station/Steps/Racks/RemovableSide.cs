@@ -34,7 +34,7 @@ public static class RemovableSide
     internal const string JointName = "removable side";
 
     /// <summary>Name of the welds of the lugs.</summary>
-    internal const string WeldName = "lugs to the removable side and what it meets";
+    public const string WeldName = "lugs to the removable side and what it meets";
 
     private const int JointBolts = 2;
 

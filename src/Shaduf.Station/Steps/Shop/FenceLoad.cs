@@ -29,7 +29,12 @@ internal static class FenceLoad
                 part.Count,
                 part.MassKg / part.Count,
                 part.AlongBarMm,
-                "set in concrete on site"
+                part.Role switch
+                {
+                    FenceSteel.RailRole => "welded to its posts on site",
+                    FenceSteel.StrutRole => "set in concrete, head welded on site",
+                    _ => "set in concrete on site",
+                }
             );
         }
 

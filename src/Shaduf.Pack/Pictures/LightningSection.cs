@@ -21,7 +21,25 @@ public static class LightningSection
     /// <param name="size">Size of the picture, at least 120 x 80 mm.</param>
     /// <param name="oneToFactor">n of the scale 1:n; left out, a scale of the book's that fits.</param>
     /// <returns>The picture, to scale.</returns>
-    public static Scene Of(Guard guard, Rack rack, PaperSize size, double? oneToFactor = null)
+    public static Scene Of(Guard guard, Rack rack, PaperSize size, double? oneToFactor = null) =>
+        Of(guard, rack, Undersides(guard), size, oneToFactor);
+
+    /// <summary>The sphere's underside, which takes its time and is the same at every scale: in the plane of the mast, and at the racks' farther end.</summary>
+    /// <param name="guard">The guard; it has lightning rods.</param>
+    internal static (IReadOnlyList<SitePoint> AtMast, IReadOnlyList<SitePoint> AtEnd) Undersides(Guard guard)
+    {
+        var backM = guard.Field.DepthM + GuardField.BehindM;
+        return (Underside(guard, guard.Lightning.Rods[0].XM, backM), Underside(guard, FartherEndM(guard), backM));
+    }
+
+    /// <summary>Composes the picture with what <see cref="Undersides"/> gave.</summary>
+    internal static Scene Of(
+        Guard guard,
+        Rack rack,
+        (IReadOnlyList<SitePoint> AtMast, IReadOnlyList<SitePoint> AtEnd) sphere,
+        PaperSize size,
+        double? oneToFactor
+    )
     {
         var (field, lightning) = (guard.Field, guard.Lightning);
         var backM = field.DepthM + GuardField.BehindM;
@@ -33,7 +51,7 @@ public static class LightningSection
             );
         var view = new SceneBuilder(size).View(new(scale, SitePoint.Metres(-AheadM, lightning.RodM), new(20, 8)));
         var texts = new FreeTexts(view.Builder);
-        Protected(view, texts, guard, backM);
+        Protected(view, texts, guard, sphere);
         Ground(view, guard, backM);
         var columns = new RackEnd(rack, rack.TubePlacesMm[0]).ColumnsMm.Select(mm => mm / 1000).ToList();
         for (var each = 0; each < field.RackCount; each++)
@@ -73,21 +91,25 @@ public static class LightningSection
             ? 0
             : guard.Field.LengthM;
 
-    private static void Protected(SiteView view, FreeTexts texts, Guard guard, double backM)
+    private static void Protected(
+        SiteView view,
+        FreeTexts texts,
+        Guard guard,
+        (IReadOnlyList<SitePoint> AtMast, IReadOnlyList<SitePoint> AtEnd) sphere
+    )
     {
-        var rodX = guard.Lightning.Rods[0].XM;
-        var underside = Underside(guard, rodX, backM);
+        var underside = sphere.AtMast;
         view.Builder.Area(
             Layer.Earthing,
             [
                 .. underside.Select(view.At),
-                view.At(SitePoint.Metres(backM + BeyondM, 0)),
-                view.At(SitePoint.Metres(-AheadM, 0)),
+                view.At(underside[^1] with { YMm = 0 }),
+                view.At(underside[0] with { YMm = 0 }),
             ],
             Palette.Leaf.Tint(0.18)
         );
         view.Polyline(Layer.Outline, underside);
-        view.Polyline(Layer.Hidden, Underside(guard, FartherEndM(guard), backM));
+        view.Polyline(Layer.Hidden, sphere.AtEnd);
         texts.Beside(
             view.At(underside[Points / 8]).Moved(0, -5),
             Invariant($"sphere of {guard.Lightning.SphereM:0} m, class {guard.Lightning.Protection}")

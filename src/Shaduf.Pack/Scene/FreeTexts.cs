@@ -96,30 +96,38 @@ internal sealed class FreeTexts(SceneBuilder builder)
                 .Where(line => Touches(near, line.Box))
                 .ToList()
         );
-        var free = s_out
-            .SelectMany(each => s_ways.Select(way => (Item: Written(point, text, way, each), Far: each)))
-            .Select(each => (each.Item, Box: TextBox.Of(each.Item, width), each.Far))
-            .Where(each => beside.TrueForAll(other => !other.Overlaps(Wider(each.Item, each.Box))))
-            .ToList();
-        if (free.Count == 0 && !isNeeded)
+        // The cheapest that lies on no other text; those farther out than the best so far are not looked at.
+        var (item, box, far, best) = (Written(point, text, s_ways[0], 1), (TextBox?)null, 1.0, double.MaxValue);
+        foreach (var (way, farOut) in s_out.SelectMany(farOut => s_ways.Select(way => (way, farOut))))
+        {
+            if (farOut >= best)
+            {
+                break;
+            }
+
+            var tried = Written(point, text, way, farOut);
+            var tight = TextBox.Of(tried, width);
+            var room = Wider(tried, tight);
+            if (beside.Exists(other => other.Overlaps(room)))
+            {
+                continue;
+            }
+
+            var cost = farOut + (OverLine * (Crossings(across, tight) + Led(tried.At, farOut)));
+            if (cost < best)
+            {
+                (item, box, far, best) = (tried, tight, farOut, cost);
+            }
+        }
+
+        if (box is null && !isNeeded)
         {
             return;
         }
 
-        // The cheapest; those farther out than the best so far are not looked at.
-        var (item, box, far, best) = (Written(point, text, s_ways[0], 1), (TextBox?)null, 1.0, double.MaxValue);
-        foreach (var each in free.TakeWhile(each => each.Far < best))
-        {
-            var cost = each.Far + (OverLine * (Crossings(across, each.Box) + Led(each.Item.At, each.Far)));
-            if (cost < best)
-            {
-                (item, box, far, best) = (each.Item, each.Box, each.Far, cost);
-            }
-        }
-
         // A leader costs as much as standing on a line, and as much again for each text that it runs through.
-        int Led(PaperPoint at, double farOut) =>
-            farOut <= s_out[1] ? 0 : 1 + beside.Count(other => other.IsCrossedBy(point, at));
+        int Led(PaperPoint at, double apart) =>
+            apart <= s_out[1] ? 0 : 1 + beside.Count(other => other.IsCrossedBy(point, at));
 
         if (far > s_out[1])
         {

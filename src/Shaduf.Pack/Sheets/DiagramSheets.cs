@@ -62,15 +62,17 @@ internal static class DiagramSheets
     public static IEnumerable<SheetDraft> Earthing(Design design)
     {
         var guard = design.Works.Guard;
+        var hasRods = guard.Lightning.Protection is not null && guard.Lightning.Rods.Count > 0;
+        var sphere = hasRods ? LightningSection.Undersides(guard) : default;
         return SheetDraft.Scaled(
             "earthing",
             "earthing plan",
             scale =>
                 [
                     GuardPlan.Of(guard, design.Choice.Facing.AzimuthDeg, s_room, scale).Trimmed(),
-                    .. guard.Lightning.Protection is null || guard.Lightning.Rods.Count == 0
-                        ? Array.Empty<Scene>()
-                        : [LightningSection.Of(guard, design.Works.Rack, s_room, scale).Trimmed()],
+                    .. hasRods
+                        ? [LightningSection.Of(guard, design.Works.Rack, sphere, s_room, scale).Trimmed()]
+                        : Array.Empty<Scene>(),
                 ],
             [.. Rods(guard.Earth)],
             [

@@ -19,6 +19,9 @@ public sealed record FrameDrag(double DragM2, double HeightM);
 /// <param name="AirDegC">Mean air of the twelve months [°C].</param>
 public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IReadOnlyList<double> AirDegC)
 {
+    /// <summary>The rack. No copy takes another one: what is worked out of it alone is kept.</summary>
+    public Rack Rack { get; } = Rack;
+
     /// <summary>The checked rack.</summary>
     public required RackStrength Strength { get; init; }
 
@@ -88,13 +91,13 @@ public sealed record Erection(Rack Rack, Footings Footings, RackWind Wind, IRead
     public double StageKNPerM2 => WindPressure.PeakNPerM2(StageMPerS, Wind.Terrain, Wind.HeightM) / 1000;
 
     /// <summary>The bare frame in a wind across the row.</summary>
-    public FrameDrag Across => Drag(step => step.YMm);
+    public FrameDrag Across => field ??= Drag(step => step.YMm);
 
     /// <summary>The bare frame in a wind along the row.</summary>
-    public FrameDrag Along => Drag(step => step.XMm);
+    public FrameDrag Along => field ??= Drag(step => step.XMm);
 
     /// <summary>The bare frame as it is seen from above.</summary>
-    public FrameDrag Above => Drag(step => step.ZMm);
+    public FrameDrag Above => field ??= Drag(step => step.ZMm);
 
     /// <summary>Push square to the wind over the push along it.</summary>
     /// <source>judgement, no source: bars of sharp edges, gusts that come down or up</source>

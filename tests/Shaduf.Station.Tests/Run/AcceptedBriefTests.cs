@@ -175,6 +175,17 @@ public sealed class AcceptedBriefTests
         Assert.NotNull(design.Sizing.Limit);
     }
 
+    [Fact]
+    public void Modules_that_fill_no_rack_as_asked_give_a_design_with_its_advice_on_props()
+    {
+        using var scratch = new Scratch();
+        var brief = SmallStation.Brief();
+        brief["array"]!["inSeries"] = 100;
+        brief["rack"]!["footingSide"] = "2000 mm";
+        brief["source"]!["dryDays"] = "1 days";
+        Sound.Assert(DesignRun.Run(scratch.Read(brief.ToJsonString())));
+    }
+
     private static StationFile? Tried(Scratch scratch, JsonNode brief)
     {
         try

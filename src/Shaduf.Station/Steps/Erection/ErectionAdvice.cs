@@ -96,7 +96,11 @@ internal static class ErectionAdvice
     {
         try
         {
-            var (changed, grid) = Changed(ground, taken.Rack, module, way);
+            if (Changed(ground, taken.Rack, module, way) is not var (changed, grid))
+            {
+                return false;
+            }
+
             var form = taken.Rack.Form;
             var likely = form with
             {
@@ -106,8 +110,14 @@ internal static class ErectionAdvice
                     (int)Math.Ceiling((double)form.TubeCount * grid.Columns / taken.Rack.Grid.Columns)
                 ),
             };
-            var rack = Rack.Of(way, module, grid, taken.Rack.Setting.TiltDeg, ground.Shelf, likely)!;
-            var strength = RackStrength.Of(rack, changed.Brief, ground.Survey, ground.Shelf)!;
+            if (
+                Rack.Of(way, module, grid, taken.Rack.Setting.TiltDeg, ground.Shelf, likely) is not { } rack
+                || RackStrength.Of(rack, changed.Brief, ground.Survey, ground.Shelf) is not { } strength
+            )
+            {
+                return false;
+            }
+
             var footings = taken.Footings!;
             var blocks = footings with
             {
@@ -122,25 +132,26 @@ internal static class ErectionAdvice
         }
     }
 
-    private static (SizingGround Ground, RackGrid Grid) Changed(
+    // Null where so many modules make no such racks: an array that only comes nearest may not fill what is asked.
+    private static (SizingGround Ground, RackGrid Grid)? Changed(
         SizingGround ground,
         Rack rack,
         ModuleCard module,
         RackBrief way
     ) =>
-        (
-            ground with
-            {
-                Brief = ground.Brief with { Rack = way },
-            },
-            RackGrid.For(rack.Grid.ModuleCount, way, module.Body)!
-        );
+        RackGrid.For(rack.Grid.ModuleCount, way, module.Body) is { } grid
+            ? (ground with { Brief = ground.Brief with { Rack = way } }, grid)
+            : null;
 
     private static Erection? Chosen(SizingGround ground, Rack rack, ModuleCard module, RackBrief way)
     {
         try
         {
-            var (changed, grid) = Changed(ground, rack, module, way);
+            if (Changed(ground, rack, module, way) is not var (changed, grid))
+            {
+                return null;
+            }
+
             var choice = RackChoice.Found(new(changed, module, (grid, rack.Setting.TiltDeg), new()));
             return choice.Taken.Holds ? Bare(changed, choice) : null;
         }
